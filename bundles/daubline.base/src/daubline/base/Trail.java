@@ -1,0 +1,48 @@
+package daubline.base;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Where a number came from: what it is, its value as text, and the numbers or entries it was made of.
+ *
+ * @param what what this step is, in words
+ * @param value its value with unit as text; empty when the step has none
+ * @param subject the id of the model object behind it, or empty
+ * @param from what it was made of; empty at an entry or a citation
+ */
+public record Trail(String what, String value, String subject, List<Trail> from) {
+
+  public Trail {
+    Objects.requireNonNull(what);
+    Objects.requireNonNull(value);
+    Objects.requireNonNull(subject);
+    from = List.copyOf(from);
+  }
+
+  /** A step made of other steps. */
+  public static Trail of(String what, String value, Trail... from) {
+    return new Trail(what, value, "", List.of(from));
+  }
+
+  /** An entry of the study, at which a screen can open. */
+  public static Trail entry(String what, String value, String subject, Trail... from) {
+    return new Trail(what, value, subject, List.of(from));
+  }
+
+  /** The trail as indented lines, the result first. */
+  public String asText() {
+    StringBuilder text = new StringBuilder();
+    write(text, 0);
+    return text.toString();
+  }
+
+  private void write(StringBuilder text, int depth) {
+    text.append("  ".repeat(depth)).append(what);
+    if (!value.isEmpty()) {
+      text.append(": ").append(value);
+    }
+    text.append('\n');
+    from.forEach(t -> t.write(text, depth + 1));
+  }
+}

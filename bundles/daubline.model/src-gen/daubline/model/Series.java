@@ -1,0 +1,204 @@
+/**
+ */
+package daubline.model;
+
+import org.eclipse.emf.common.util.EList;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Series</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * A set of trials with one question.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link daubline.model.Series#getQuestion <em>Question</em>}</li>
+ *   <li>{@link daubline.model.Series#getPlan <em>Plan</em>}</li>
+ *   <li>{@link daubline.model.Series#getBudget <em>Budget</em>}</li>
+ *   <li>{@link daubline.model.Series#isFrozen <em>Frozen</em>}</li>
+ *   <li>{@link daubline.model.Series#getSeed <em>Seed</em>}</li>
+ *   <li>{@link daubline.model.Series#getStopCriteria <em>Stop Criteria</em>}</li>
+ *   <li>{@link daubline.model.Series#getFactors <em>Factors</em>}</li>
+ *   <li>{@link daubline.model.Series#getRoles <em>Roles</em>}</li>
+ *   <li>{@link daubline.model.Series#getTrials <em>Trials</em>}</li>
+ * </ul>
+ *
+ * @see daubline.model.ModelPackage#getSeries()
+ * @model
+ * @generated
+ */
+public interface Series extends Named {
+	/**
+	 * Returns the value of the '<em><b>Question</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Question</em>' attribute.
+	 * @see #setQuestion(String)
+	 * @see daubline.model.ModelPackage#getSeries_Question()
+	 * @model
+	 * @generated
+	 */
+	String getQuestion();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getQuestion <em>Question</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Question</em>' attribute.
+	 * @see #getQuestion()
+	 * @generated
+	 */
+	void setQuestion(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Plan</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Plan</em>' attribute.
+	 * @see #setPlan(String)
+	 * @see daubline.model.ModelPackage#getSeries_Plan()
+	 * @model
+	 * @generated
+	 */
+	String getPlan();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getPlan <em>Plan</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Plan</em>' attribute.
+	 * @see #getPlan()
+	 * @generated
+	 */
+	void setPlan(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Budget</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Budget</em>' attribute.
+	 * @see #setBudget(String)
+	 * @see daubline.model.ModelPackage#getSeries_Budget()
+	 * @model
+	 * @generated
+	 */
+	String getBudget();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getBudget <em>Budget</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Budget</em>' attribute.
+	 * @see #getBudget()
+	 * @generated
+	 */
+	void setBudget(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Frozen</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Frozen</em>' attribute.
+	 * @see #setFrozen(boolean)
+	 * @see daubline.model.ModelPackage#getSeries_Frozen()
+	 * @model
+	 * @generated
+	 */
+	boolean isFrozen();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#isFrozen <em>Frozen</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Frozen</em>' attribute.
+	 * @see #isFrozen()
+	 * @generated
+	 */
+	void setFrozen(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Seed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Seed</em>' attribute.
+	 * @see #setSeed(Long)
+	 * @see daubline.model.ModelPackage#getSeries_Seed()
+	 * @model
+	 * @generated
+	 */
+	Long getSeed();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getSeed <em>Seed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Seed</em>' attribute.
+	 * @see #getSeed()
+	 * @generated
+	 */
+	void setSeed(Long value);
+
+	/**
+	 * Returns the value of the '<em><b>Stop Criteria</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Stop Criteria</em>' attribute.
+	 * @see #setStopCriteria(String)
+	 * @see daubline.model.ModelPackage#getSeries_StopCriteria()
+	 * @model
+	 * @generated
+	 */
+	String getStopCriteria();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getStopCriteria <em>Stop Criteria</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Stop Criteria</em>' attribute.
+	 * @see #getStopCriteria()
+	 * @generated
+	 */
+	void setStopCriteria(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Factors</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.Factor}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Factors</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSeries_Factors()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Factor> getFactors();
+
+	/**
+	 * Returns the value of the '<em><b>Roles</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.RoleAssignment}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Roles</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSeries_Roles()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<RoleAssignment> getRoles();
+
+	/**
+	 * Returns the value of the '<em><b>Trials</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.Trial}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Trials</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSeries_Trials()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Trial> getTrials();
+
+} // Series

@@ -1,0 +1,580 @@
+/**
+ */
+package daubline.model.impl;
+
+import daubline.model.Factor;
+import daubline.model.ModelPackage;
+import daubline.model.RoleAssignment;
+import daubline.model.Series;
+import daubline.model.Trial;
+
+import java.util.Collection;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.common.util.EList;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
+
+import org.eclipse.emf.ecore.impl.ENotificationImpl;
+
+import org.eclipse.emf.ecore.util.EObjectContainmentEList;
+import org.eclipse.emf.ecore.util.InternalEList;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model object '<em><b>Series</b></em>'.
+ * <!-- end-user-doc -->
+ * <p>
+ * The following features are implemented:
+ * </p>
+ * <ul>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getQuestion <em>Question</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getPlan <em>Plan</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getBudget <em>Budget</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#isFrozen <em>Frozen</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getSeed <em>Seed</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getStopCriteria <em>Stop Criteria</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getFactors <em>Factors</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getRoles <em>Roles</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getTrials <em>Trials</em>}</li>
+ * </ul>
+ *
+ * @generated
+ */
+public class SeriesImpl extends NamedImpl implements Series {
+	/**
+	 * The default value of the '{@link #getQuestion() <em>Question</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getQuestion()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String QUESTION_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getQuestion() <em>Question</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getQuestion()
+	 * @generated
+	 * @ordered
+	 */
+	protected String question = QUESTION_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPlan() <em>Plan</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlan()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String PLAN_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPlan() <em>Plan</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlan()
+	 * @generated
+	 * @ordered
+	 */
+	protected String plan = PLAN_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBudget() <em>Budget</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBudget()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String BUDGET_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBudget() <em>Budget</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBudget()
+	 * @generated
+	 * @ordered
+	 */
+	protected String budget = BUDGET_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isFrozen() <em>Frozen</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isFrozen()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean FROZEN_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isFrozen() <em>Frozen</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isFrozen()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean frozen = FROZEN_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSeed() <em>Seed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSeed()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Long SEED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSeed() <em>Seed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSeed()
+	 * @generated
+	 * @ordered
+	 */
+	protected Long seed = SEED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getStopCriteria() <em>Stop Criteria</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStopCriteria()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String STOP_CRITERIA_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getStopCriteria() <em>Stop Criteria</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStopCriteria()
+	 * @generated
+	 * @ordered
+	 */
+	protected String stopCriteria = STOP_CRITERIA_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getFactors() <em>Factors</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFactors()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Factor> factors;
+
+	/**
+	 * The cached value of the '{@link #getRoles() <em>Roles</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRoles()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<RoleAssignment> roles;
+
+	/**
+	 * The cached value of the '{@link #getTrials() <em>Trials</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTrials()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Trial> trials;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected SeriesImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	protected EClass eStaticClass() {
+		return ModelPackage.Literals.SERIES;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getQuestion() {
+		return question;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setQuestion(String newQuestion) {
+		String oldQuestion = question;
+		question = newQuestion;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__QUESTION, oldQuestion, question));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getPlan() {
+		return plan;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPlan(String newPlan) {
+		String oldPlan = plan;
+		plan = newPlan;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__PLAN, oldPlan, plan));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getBudget() {
+		return budget;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBudget(String newBudget) {
+		String oldBudget = budget;
+		budget = newBudget;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__BUDGET, oldBudget, budget));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isFrozen() {
+		return frozen;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFrozen(boolean newFrozen) {
+		boolean oldFrozen = frozen;
+		frozen = newFrozen;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__FROZEN, oldFrozen, frozen));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Long getSeed() {
+		return seed;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSeed(Long newSeed) {
+		Long oldSeed = seed;
+		seed = newSeed;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__SEED, oldSeed, seed));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getStopCriteria() {
+		return stopCriteria;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setStopCriteria(String newStopCriteria) {
+		String oldStopCriteria = stopCriteria;
+		stopCriteria = newStopCriteria;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__STOP_CRITERIA, oldStopCriteria, stopCriteria));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Factor> getFactors() {
+		if (factors == null) {
+			factors = new EObjectContainmentEList<Factor>(Factor.class, this, ModelPackage.SERIES__FACTORS);
+		}
+		return factors;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<RoleAssignment> getRoles() {
+		if (roles == null) {
+			roles = new EObjectContainmentEList<RoleAssignment>(RoleAssignment.class, this, ModelPackage.SERIES__ROLES);
+		}
+		return roles;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Trial> getTrials() {
+		if (trials == null) {
+			trials = new EObjectContainmentEList<Trial>(Trial.class, this, ModelPackage.SERIES__TRIALS);
+		}
+		return trials;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case ModelPackage.SERIES__FACTORS:
+				return ((InternalEList<?>)getFactors()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SERIES__ROLES:
+				return ((InternalEList<?>)getRoles()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SERIES__TRIALS:
+				return ((InternalEList<?>)getTrials()).basicRemove(otherEnd, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object eGet(int featureID, boolean resolve, boolean coreType) {
+		switch (featureID) {
+			case ModelPackage.SERIES__QUESTION:
+				return getQuestion();
+			case ModelPackage.SERIES__PLAN:
+				return getPlan();
+			case ModelPackage.SERIES__BUDGET:
+				return getBudget();
+			case ModelPackage.SERIES__FROZEN:
+				return isFrozen();
+			case ModelPackage.SERIES__SEED:
+				return getSeed();
+			case ModelPackage.SERIES__STOP_CRITERIA:
+				return getStopCriteria();
+			case ModelPackage.SERIES__FACTORS:
+				return getFactors();
+			case ModelPackage.SERIES__ROLES:
+				return getRoles();
+			case ModelPackage.SERIES__TRIALS:
+				return getTrials();
+		}
+		return super.eGet(featureID, resolve, coreType);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
+	public void eSet(int featureID, Object newValue) {
+		switch (featureID) {
+			case ModelPackage.SERIES__QUESTION:
+				setQuestion((String)newValue);
+				return;
+			case ModelPackage.SERIES__PLAN:
+				setPlan((String)newValue);
+				return;
+			case ModelPackage.SERIES__BUDGET:
+				setBudget((String)newValue);
+				return;
+			case ModelPackage.SERIES__FROZEN:
+				setFrozen((Boolean)newValue);
+				return;
+			case ModelPackage.SERIES__SEED:
+				setSeed((Long)newValue);
+				return;
+			case ModelPackage.SERIES__STOP_CRITERIA:
+				setStopCriteria((String)newValue);
+				return;
+			case ModelPackage.SERIES__FACTORS:
+				getFactors().clear();
+				getFactors().addAll((Collection<? extends Factor>)newValue);
+				return;
+			case ModelPackage.SERIES__ROLES:
+				getRoles().clear();
+				getRoles().addAll((Collection<? extends RoleAssignment>)newValue);
+				return;
+			case ModelPackage.SERIES__TRIALS:
+				getTrials().clear();
+				getTrials().addAll((Collection<? extends Trial>)newValue);
+				return;
+		}
+		super.eSet(featureID, newValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void eUnset(int featureID) {
+		switch (featureID) {
+			case ModelPackage.SERIES__QUESTION:
+				setQuestion(QUESTION_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__PLAN:
+				setPlan(PLAN_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__BUDGET:
+				setBudget(BUDGET_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__FROZEN:
+				setFrozen(FROZEN_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__SEED:
+				setSeed(SEED_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__STOP_CRITERIA:
+				setStopCriteria(STOP_CRITERIA_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__FACTORS:
+				getFactors().clear();
+				return;
+			case ModelPackage.SERIES__ROLES:
+				getRoles().clear();
+				return;
+			case ModelPackage.SERIES__TRIALS:
+				getTrials().clear();
+				return;
+		}
+		super.eUnset(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean eIsSet(int featureID) {
+		switch (featureID) {
+			case ModelPackage.SERIES__QUESTION:
+				return QUESTION_EDEFAULT == null ? question != null : !QUESTION_EDEFAULT.equals(question);
+			case ModelPackage.SERIES__PLAN:
+				return PLAN_EDEFAULT == null ? plan != null : !PLAN_EDEFAULT.equals(plan);
+			case ModelPackage.SERIES__BUDGET:
+				return BUDGET_EDEFAULT == null ? budget != null : !BUDGET_EDEFAULT.equals(budget);
+			case ModelPackage.SERIES__FROZEN:
+				return frozen != FROZEN_EDEFAULT;
+			case ModelPackage.SERIES__SEED:
+				return SEED_EDEFAULT == null ? seed != null : !SEED_EDEFAULT.equals(seed);
+			case ModelPackage.SERIES__STOP_CRITERIA:
+				return STOP_CRITERIA_EDEFAULT == null ? stopCriteria != null : !STOP_CRITERIA_EDEFAULT.equals(stopCriteria);
+			case ModelPackage.SERIES__FACTORS:
+				return factors != null && !factors.isEmpty();
+			case ModelPackage.SERIES__ROLES:
+				return roles != null && !roles.isEmpty();
+			case ModelPackage.SERIES__TRIALS:
+				return trials != null && !trials.isEmpty();
+		}
+		return super.eIsSet(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String toString() {
+		if (eIsProxy()) return super.toString();
+
+		StringBuilder result = new StringBuilder(super.toString());
+		result.append(" (question: ");
+		result.append(question);
+		result.append(", plan: ");
+		result.append(plan);
+		result.append(", budget: ");
+		result.append(budget);
+		result.append(", frozen: ");
+		result.append(frozen);
+		result.append(", seed: ");
+		result.append(seed);
+		result.append(", stopCriteria: ");
+		result.append(stopCriteria);
+		result.append(')');
+		return result.toString();
+	}
+
+} //SeriesImpl
