@@ -1,0 +1,15 @@
+package daubline.analysis;
+
+import daubline.engine.inference.SheetData;
+
+/**
+ * One evidence sheet as the engines and tables see it.
+ *
+ * @param sheet what it says
+ * @param site the name of its site
+ * @param siteId the id of its site
+ * @param period the period of its context, or empty
+ * @param feature the feature it describes, or empty
+ */
+public record EvidenceData(SheetData sheet, String site, String siteId, String period, String feature) {
+}

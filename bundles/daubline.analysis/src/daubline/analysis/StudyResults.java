@@ -1,0 +1,26 @@
+package daubline.analysis;
+
+import daubline.base.Finding;
+import daubline.engine.inference.Comparison;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was worked out from one snapshot; tables and figures are made of it.
+ *
+ * @param snapshot the study as it stood
+ * @param comparisons every compared trial against every evidence sheet
+ * @param checks what the integrity checks found
+ */
+public record StudyResults(StudySnapshot snapshot, List<Comparison> comparisons, List<Finding> checks) {
+
+  public StudyResults {
+    comparisons = List.copyOf(comparisons);
+    checks = List.copyOf(checks);
+  }
+
+  /** The comparison of one trial with one sheet. */
+  public Optional<Comparison> comparison(String trial, String sheet) {
+    return comparisons.stream().filter(c -> c.trial().equals(trial) && c.sheet().equals(sheet)).findFirst();
+  }
+}

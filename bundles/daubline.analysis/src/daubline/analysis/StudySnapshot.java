@@ -1,0 +1,32 @@
+package daubline.analysis;
+
+import daubline.base.Variables;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A study as it stood at one moment, immutable; engines, tables and figures work on it.
+ *
+ * @param name the study's name
+ * @param digest the digest of its files, printed on every export
+ * @param variables the catalogue with the study's own variables
+ * @param trials all trials in the order of the study
+ * @param sheets all evidence sheets in the order of the study
+ */
+public record StudySnapshot(String name, String digest, Variables variables, List<TrialData> trials, List<EvidenceData> sheets) {
+
+  public StudySnapshot {
+    trials = List.copyOf(trials);
+    sheets = List.copyOf(sheets);
+  }
+
+  /** A trial by id. */
+  public Optional<TrialData> trial(String id) {
+    return trials.stream().filter(t -> t.id().equals(id)).findFirst();
+  }
+
+  /** An evidence sheet by id. */
+  public Optional<EvidenceData> sheet(String id) {
+    return sheets.stream().filter(s -> s.sheet().id().equals(id)).findFirst();
+  }
+}

@@ -1,0 +1,86 @@
+package daubline.analysis;
+
+import daubline.base.Printed;
+import daubline.base.Trail;
+import daubline.base.Unit;
+import daubline.base.Units;
+import daubline.base.Variable;
+import daubline.base.Variables;
+import daubline.model.Analysis;
+import daubline.model.Citation;
+import daubline.model.Reading;
+import daubline.model.ResidueMass;
+import daubline.session.Readings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Says of each value where it came from: typed text, conversion, citation or person. */
+final class Trails {
+
+  private final Variables variables;
+
+  Trails(Variables variables) {
+    this.variables = variables;
+  }
+
+  /** The trail of one reading. */
+  Trail of(Reading reading) {
+    Optional<Variable> variable = variables.find(text(reading.getVariable()));
+    String what = reading instanceof ResidueMass residue && residue.getResidueClass() != null
+        ? "Mass of " + text(residue.getResidueClass().getName()) : variable.map(Variable::name).orElse(text(reading.getVariable()));
+    List<Trail> from = new ArrayList<>();
+    if (reading.getTyped() != null) {
+      from.add(Trail.of("as typed", (reading.getTyped() + " " + text(reading.getUnit())).strip()));
+    }
+    origin(reading, from);
+    return new Trail(what, variable.map(v -> Printed.withUnit(Readings.amount(reading), v.unit())).orElseGet(() -> bare(reading)),
+        text(reading.getId()), from);
+  }
+
+  private static String bare(Reading reading) {
+    Unit unit = reading instanceof ResidueMass ? Units.canonical(daubline.base.Quantity.MASS) : Units.canonical(daubline.base.Quantity.NUMBER);
+    return Printed.withUnit(Readings.amount(reading), unit);
+  }
+
+  private static void origin(Reading reading, List<Trail> from) {
+    if (reading.getCitation() != null) {
+      from.add(cited(reading.getCitation(), reading.getPage(), reading.getVerbatim()));
+    }
+    if (reading.getBy() != null) {
+      String who = text(reading.getBy().getName()) + (reading.getAt() == null ? "" : ", " + reading.getAt());
+      from.add(Trail.entry(reading.getCitation() == null ? "recorded by" : "read by", who, text(reading.getBy().getId())));
+    }
+    if (reading.getHow() != null) {
+      from.add(Trail.of("how it was got", reading.getHow().word()));
+    }
+  }
+
+  /** The trail of one analysis. */
+  Trail of(Analysis analysis) {
+    List<Trail> from = new ArrayList<>();
+    if (analysis.getCitation() != null) {
+      from.add(cited(analysis.getCitation(), analysis.getPage(), null));
+    }
+    if (analysis.getMethod() != null) {
+      from.add(Trail.of("method", join(analysis.getMethod(), analysis.getInstrument(), analysis.getLaboratory())));
+    }
+    return new Trail("Analysis " + text(analysis.getName()), "", text(analysis.getId()), from);
+  }
+
+  private static Trail cited(Citation citation, String page, String verbatim) {
+    String reference = join(citation.getAuthors(), citation.getYear(), citation.getTitle()) + (page == null ? "" : ", p. " + page);
+    Trail words = verbatim == null ? null : Trail.of("in the words of the source", "“" + verbatim + "”");
+    return new Trail("citation", reference, text(citation.getId()), words == null ? List.of() : List.of(words));
+  }
+
+  private static String join(String... parts) {
+    return Stream.of(parts).filter(p -> p != null && !p.isBlank()).collect(Collectors.joining(", "));
+  }
+
+  private static String text(String text) {
+    return text == null ? "" : text;
+  }
+}

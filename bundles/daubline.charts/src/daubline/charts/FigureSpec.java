@@ -1,0 +1,21 @@
+package daubline.charts;
+
+import daubline.analysis.StudyResults;
+import java.util.Optional;
+
+/** How one figure of the publication is made of results; listed in {@link Figures#all()}. */
+public interface FigureSpec {
+
+  /** A stable short name, also the name of files: lower case with hyphens. */
+  String id();
+
+  /** The title, in headline case. */
+  String title();
+
+  /**
+   * Makes the figure.
+   *
+   * @return empty when the study holds nothing to draw
+   */
+  Optional<Figure> build(StudyResults results);
+}

@@ -1,0 +1,23 @@
+package daubline.charts;
+
+import java.util.List;
+import java.util.Optional;
+
+/** All figures of the publication, in the order in which they are printed. */
+public final class Figures {
+
+  private static final List<FigureSpec> ALL = List.of();
+
+  private Figures() {
+  }
+
+  /** Every figure. */
+  public static List<FigureSpec> all() {
+    return ALL;
+  }
+
+  /** A figure by its short name. */
+  public static Optional<FigureSpec> find(String id) {
+    return ALL.stream().filter(f -> f.id().equals(id)).findFirst();
+  }
+}

@@ -1,0 +1,16 @@
+package daubline.export;
+
+import daubline.analysis.StudyResults;
+
+/** How one table of the publication is made of results; listed in {@link Tables#all()}. */
+public interface TableSpec {
+
+  /** A stable short name, also the name of files and sheets: lower case with hyphens. */
+  String id();
+
+  /** The title, in headline case. */
+  String title();
+
+  /** Makes the table. */
+  Table build(StudyResults results);
+}

@@ -1,0 +1,55 @@
+package daubline.session;
+
+import daubline.base.Quantity;
+import daubline.base.Unit;
+import daubline.base.Units;
+import daubline.base.ValueType;
+import daubline.base.Variable;
+import daubline.base.Variables;
+import daubline.model.Study;
+import daubline.model.VariableDefinition;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The variables of a study: the catalogue and what the study adds to it. */
+public final class StudyVariables {
+
+  private StudyVariables() {
+  }
+
+  /** The catalogue with the study's own variables after it. */
+  public static Variables of(Study study) {
+    return study.getVariables().isEmpty() ? Variables.standard()
+        : Variables.standard().with(study.getVariables().stream().map(StudyVariables::variable).toList());
+  }
+
+  private static Variable variable(VariableDefinition v) {
+    Quantity quantity = parse(Quantity.class, v.getQuantity(), Quantity.NUMBER);
+    Unit unit = Units.find(quantity, text(v.getUnit())).orElseGet(() -> Units.canonical(quantity));
+    Set<Variable.Place> places = list(v.getStages()).stream().map(p -> parse(Variable.Place.class, p, Variable.Place.REMAINS))
+        .collect(Collectors.toSet());
+    return new Variable(v.getId(), text(v.getName()), text(v.getGroup()), parse(ValueType.class, v.getType(), ValueType.TEXT),
+        quantity, unit, number(v.getLow()), number(v.getHigh()), places, list(v.getCategories()), false,
+        text(v.getEvidencedBy()), text(v.getMeaning()), text(v.getSource()));
+  }
+
+  private static <E extends Enum<E>> E parse(Class<E> type, String name, E otherwise) {
+    String wanted = text(name).strip().toUpperCase(Locale.ROOT).replace(' ', '_');
+    return Arrays.stream(type.getEnumConstants()).filter(e -> e.name().equals(wanted)).findFirst().orElse(otherwise);
+  }
+
+  private static List<String> list(String text) {
+    return text == null || text.isBlank() ? List.of() : Arrays.stream(text.split(";")).map(String::strip).toList();
+  }
+
+  private static String text(String text) {
+    return text == null ? "" : text;
+  }
+
+  private static double number(Double value) {
+    return value == null ? Double.NaN : value;
+  }
+}
