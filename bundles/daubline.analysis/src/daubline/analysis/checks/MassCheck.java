@@ -1,0 +1,80 @@
+package daubline.analysis.checks;
+
+import daubline.base.Amount;
+import daubline.base.Finding;
+import daubline.base.Printed;
+import daubline.model.Piece;
+import daubline.model.Reading;
+import daubline.model.ResidueMass;
+import daubline.model.Sheet;
+import daubline.model.Treatment;
+import daubline.session.Readings;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Masses that cannot be: parts heavier than the whole, more out of a treatment than in, classes above the total. */
+final class MassCheck implements Check {
+
+  private static final double TWO_SIGMA = 2;
+  private static final double SCALE = 0.02;
+
+  @Override
+  public String id() {
+    return "mass";
+  }
+
+  @Override
+  public String description() {
+    return "Pieces heavier than what they were parted from, treatments that give more than they took, residue classes that "
+        + "add up to more than the total.";
+  }
+
+  @Override
+  public void run(CheckedStudy study) {
+    study.each(Piece.class, piece -> checkPiece(study, piece));
+    study.each(Treatment.class, treatment -> checkTreatment(study, treatment));
+    study.each(Sheet.class, sheet -> checkResidues(study, sheet));
+  }
+
+  private void checkPiece(CheckedStudy study, Piece piece) {
+    OptionalDouble whole = massOf(piece);
+    double parts = piece.getPieces().stream().map(MassCheck::massOf).filter(OptionalDouble::isPresent).mapToDouble(OptionalDouble::getAsDouble).sum();
+    if (whole.isPresent() && parts > whole.getAsDouble() * (1 + SCALE)) {
+      study.report(Finding.warning("mass.pieces", "", "the parts weigh " + Printed.number(parts) + " kg, the whole only "
+          + Printed.number(whole.getAsDouble()) + " kg", "check the weighings, or the place of a piece in the tree"), piece, null);
+    }
+  }
+
+  private static OptionalDouble massOf(Piece piece) {
+    return piece.getValues().stream().filter(v -> v.getVariable() != null && v.getVariable().endsWith("mass"))
+        .map(Readings::amount).filter(Amount::isNumber).mapToDouble(Amount::value).max();
+  }
+
+  private void checkTreatment(CheckedStudy study, Treatment treatment) {
+    if (treatment.getMassIn() == null || treatment.getMassOut() == null) {
+      return;
+    }
+    double out = treatment.getMassOut() + (treatment.getLost() == null ? 0 : treatment.getLost());
+    double doubt = treatment.getSigma() == null ? SCALE * treatment.getMassIn() : TWO_SIGMA * treatment.getSigma();
+    double difference = out - treatment.getMassIn();
+    boolean stated = treatment.getLost() != null;
+    if (difference > doubt || stated && Math.abs(difference) > doubt) {
+      study.report(Finding.warning("mass.treatment", "", "took " + Printed.number(treatment.getMassIn()) + " kg, gave "
+          + Printed.number(treatment.getMassOut()) + " kg" + (stated ? " and lost " + Printed.number(treatment.getLost()) + " kg" : ""),
+          "weigh again, or state the loss and the uncertainty of the scale"), treatment, null);
+    }
+  }
+
+  private void checkResidues(CheckedStudy study, Sheet sheet) {
+    double classes = sheet.getResidues().stream().map(Readings::amount).filter(Amount::isNumber).mapToDouble(Amount::value).sum();
+    List<ResidueMass> weighed = sheet.getResidues();
+    sheet.getClaims().stream().filter(c -> "residue_total".equals(c.getVariable())).map(Reading.class::cast).forEach(total -> {
+      Amount amount = Readings.amount(total);
+      if (amount.isNumber() && !Double.isNaN(amount.value()) && !weighed.isEmpty() && classes > amount.value() * (1 + SCALE)
+          && amount.kind() != daubline.base.ValueKind.AT_LEAST) {
+        study.report(Finding.warning("mass.residues", "", "the residue classes add up to " + Printed.number(classes) + " kg, the total is given as "
+            + Printed.number(amount.value()) + " kg", "check both against the source; both stay as they are"), total, "residue_total");
+      }
+    });
+  }
+}

@@ -1,0 +1,28 @@
+package daubline.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The root of all commands. */
+@Command(name = "daubline", mixinStandardHelpOptions = true, versionProvider = Daubline.Provider.class,
+    description = "Smelting trials against excavated evidence.",
+    subcommands = {})
+public final class Daubline implements Runnable {
+
+  @Spec
+  private CommandSpec spec;
+
+  @Override
+  public void run() {
+    spec.commandLine().usage(System.out);
+  }
+
+  static final class Provider implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {Version.line()};
+    }
+  }
+}
