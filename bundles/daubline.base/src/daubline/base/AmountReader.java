@@ -30,7 +30,7 @@ public final class AmountReader {
   private static final String NUMBER = "([-\u2212]?[0-9.,]+(?:[eE][+-]?[0-9]+)?)";
   private static final Pattern ABOUT = Pattern.compile("^(?:~|≈|c\\.|ca\\.?|about|approx\\.?)\\s*(?=[0-9.,-])", Pattern.CASE_INSENSITIVE);
   private static final Pattern PLUS_MINUS = Pattern.compile(NUMBER + "\\s*(?:±|\\+/-|\\+-)\\s*" + NUMBER);
-  private static final Pattern LAST_DIGITS = Pattern.compile(NUMBER + "\\(([0-9]+)\\)");
+  private static final Pattern LAST_DIGITS = Pattern.compile("([-\u2212]?[0-9.,]+)\\(([0-9]+)\\)");
   private static final Pattern RANGE = Pattern.compile(NUMBER + "\\s*(?:–|—|-|to|\\.\\.\\.?|…)\\s*" + NUMBER);
   private static final Pattern AT_LEAST = Pattern.compile("(?:≥|>=|>|at least|min\\.?)\\s*" + NUMBER + "|" + NUMBER + "\\s*\\+", Pattern.CASE_INSENSITIVE);
   private static final Pattern AT_MOST = Pattern.compile("(?:≤|<=|at most|max\\.?)\\s*" + NUMBER, Pattern.CASE_INSENSITIVE);

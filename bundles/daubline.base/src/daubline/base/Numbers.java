@@ -12,8 +12,9 @@ import java.util.regex.Pattern;
 public final class Numbers {
 
   private static final String MINUS = "[-\u2212\u2013]";
-  private static final Pattern POINT = Pattern.compile("[+]?" + MINUS + "?\\d+(\\.\\d+)?([eE][+-]?\\d{1,3})?|[+]?" + MINUS + "?\\.\\d+");
-  private static final Pattern COMMA = Pattern.compile("[+]?" + MINUS + "?\\d+(,\\d+)?([eE][+-]?\\d{1,3})?|[+]?" + MINUS + "?,\\d+");
+  private static final String SIGN = "[-+\u2212\u2013]?";
+  private static final Pattern POINT = Pattern.compile(SIGN + "\\d+(\\.\\d+)?([eE][+-]?\\d{1,3})?|" + SIGN + "\\.\\d+");
+  private static final Pattern COMMA = Pattern.compile(SIGN + "\\d+(,\\d+)?([eE][+-]?\\d{1,3})?|" + SIGN + ",\\d+");
   private static final Pattern GROUPED = Pattern.compile("\\d{1,3}([.,' \u00A0\u202F]\\d{3})+([.,]\\d+)?");
   private static final Pattern THOUSAND_OR_DECIMAL = Pattern.compile(MINUS + "?[1-9]\\d{0,2}[.,]\\d{3}");
 

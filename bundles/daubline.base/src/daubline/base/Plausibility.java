@@ -1,6 +1,9 @@
 package daubline.base;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Flags values outside a variable's plausible range and says which slip would explain them: another unit or a factor of
@@ -8,46 +11,69 @@ import java.util.Optional;
  */
 public final class Plausibility {
 
+  private static final Set<Quantity> MAY_BE_NEGATIVE = EnumSet.of(Quantity.NUMBER, Quantity.TEMPERATURE, Quantity.PRESSURE, Quantity.ANGLE);
+
   private Plausibility() {
   }
 
   /**
-   * Checks one value.
+   * Checks one value. A limit is odd only when nothing on its open side is plausible; a range is odd when one of its
+   * ends is.
    *
    * @param variable the variable with its plausible range
    * @param amount the value read
    * @param typedIn the unit it was typed in
-   * @return a warning, or empty when nothing is odd
+   * @return a warning, an error for a negative value that cannot be, or empty when nothing is odd
    */
   public static Optional<Finding> check(Variable variable, Amount amount, Unit typedIn) {
-    if (!amount.isNumber() || variable.isPlausible(amount.value())) {
-      return impossible(variable, amount);
+    if (!amount.isNumber()) {
+      return Optional.empty();
     }
-    double entered = typedIn.fromCanonical(amount.value());
-    String range = Printed.number(typedIn.fromCanonical(variable.plausibleLow())) + " to "
-        + Printed.number(typedIn.fromCanonical(variable.plausibleHigh()));
-    String what = variable.name() + " " + Printed.number(entered) + " " + typedIn.symbol() + " is outside " + range + " "
-        + typedIn.symbol();
-    return Optional.of(Finding.warning("value.implausible", "", what.strip(), remedy(variable, entered, typedIn))
-        .about("", variable.id()));
+    if (isImpossible(variable, amount)) {
+      return Optional.of(Finding.error("value.negative", "", variable.name() + " is negative", "enter it without a minus sign")
+          .about("", variable.id()));
+    }
+    if (isPlausible(variable, amount, v -> v)) {
+      return Optional.empty();
+    }
+    String what = variable.name() + " " + Printed.withUnit(amount, typedIn) + " is outside " + range(variable, typedIn);
+    return Optional.of(Finding.warning("value.implausible", "", what, remedy(variable, amount, typedIn)).about("", variable.id()));
   }
 
-  private static Optional<Finding> impossible(Variable variable, Amount amount) {
-    boolean negative = amount.isNumber() && amount.value() < 0
-        && (variable.quantity() == Quantity.MASS || variable.quantity() == Quantity.TIME || variable.quantity() == Quantity.FRACTION);
-    return negative ? Optional.of(Finding.error("value.negative", "", variable.name() + " is negative", "enter it without a minus sign")
-        .about("", variable.id())) : Optional.empty();
+  private static boolean isImpossible(Variable variable, Amount amount) {
+    boolean negative = amount.value() < 0 || amount.low() < 0;
+    return negative && !MAY_BE_NEGATIVE.contains(variable.quantity()) && !(variable.plausibleLow() < 0);
   }
 
-  private static String remedy(Variable variable, double entered, Unit typedIn) {
+  private static boolean isPlausible(Variable variable, Amount amount, DoubleUnaryOperator meant) {
+    return switch (amount.kind()) {
+      case AT_LEAST -> !(meant.applyAsDouble(amount.value()) > variable.plausibleHigh());
+      case AT_MOST, BELOW_LIMIT -> !(meant.applyAsDouble(amount.value()) < variable.plausibleLow());
+      case RANGE -> variable.isPlausible(meant.applyAsDouble(amount.low())) && variable.isPlausible(meant.applyAsDouble(amount.high()));
+      default -> variable.isPlausible(meant.applyAsDouble(amount.value()));
+    };
+  }
+
+  private static String range(Variable variable, Unit unit) {
+    String low = Printed.number(unit.fromCanonical(variable.plausibleLow()));
+    String high = Printed.number(unit.fromCanonical(variable.plausibleHigh()));
+    String symbol = unit.symbol().isEmpty() ? "" : "\u00A0" + unit.symbol();
+    if (Double.isNaN(variable.plausibleLow())) {
+      return "up to " + high + symbol;
+    }
+    return Double.isNaN(variable.plausibleHigh()) ? low + symbol + " or more" : low + " to " + high + symbol;
+  }
+
+  private static String remedy(Variable variable, Amount amount, Unit typedIn) {
     for (Unit unit : Units.of(variable.quantity())) {
-      if (!unit.equals(typedIn) && variable.isPlausible(unit.toCanonical(entered))) {
-        return "was it typed in " + unit.symbol() + "? Change the unit, or leave it if it is right";
+      if (!unit.equals(typedIn) && isPlausible(variable, amount, v -> unit.toCanonical(typedIn.fromCanonical(v)))) {
+        return "was it in " + (unit.symbol().isEmpty() ? "parts of one" : unit.symbol()) + "? Change the unit, or leave it if it is right";
       }
     }
     for (double factor : new double[] {0.1, 10}) {
-      if (variable.isPlausible(typedIn.toCanonical(entered * factor))) {
-        return "a decimal sign may have slipped (" + Printed.number(entered * factor) + "?); leave it if it is right";
+      if (isPlausible(variable, amount, v -> typedIn.toCanonical(factor * typedIn.fromCanonical(v)))) {
+        String meant = Printed.number(factor * typedIn.fromCanonical(amount.value()));
+        return "a decimal sign may have slipped (" + meant + "?); leave it if it is right";
       }
     }
     return "check the value against its source; leave it if it is right";

@@ -47,7 +47,7 @@ public final class Printed {
 
   /** Value and uncertainty rounded to the same place, such as "408 ± 26". */
   public static String plusMinus(double value, double sigma) {
-    if (!(sigma > 0)) {
+    if (!(sigma > 0) || !Double.isFinite(sigma) || !Double.isFinite(value)) {
       return number(value);
     }
     int decimals = decimals(sigma);

@@ -29,8 +29,8 @@ public enum Quantity {
   MASS_FLOW("kg/s"),
   /** Speed in metres per second. */
   SPEED("m/s"),
-  /** Volume flow per area in metres per second. */
-  FLUX("m/s"),
+  /** Volume flow per area in cubic metres per second and square metre. */
+  FLUX("m³/(s·m²)"),
   /** Events per second. */
   RATE("1/s"),
   /** Density in kilograms per cubic metre. */

@@ -3,7 +3,6 @@ package daubline.base;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -33,7 +32,7 @@ public final class Units {
       unit("mL", Quantity.VOLUME, 1e-6, "ml", "cm³", "cm3", "cc"), unit("in³", Quantity.VOLUME, Math.pow(INCH, 3), "in3"),
       unit("ft³", Quantity.VOLUME, FOOT3, "ft3", "cu ft"),
       unit("kg", Quantity.MASS, 1), unit("g", Quantity.MASS, 1e-3), unit("mg", Quantity.MASS, 1e-6),
-      unit("t", Quantity.MASS, 1e3, "tonne"), unit("lb", Quantity.MASS, POUND, "lbs", "pound", "pounds"),
+      unit("t", Quantity.MASS, 1e3, "tonne", "Mg"), unit("lb", Quantity.MASS, POUND, "lbs", "pound", "pounds"),
       unit("oz", Quantity.MASS, POUND / 16, "ounce"),
       unit("s", Quantity.TIME, 1, "sec", "second", "seconds"), unit("min", Quantity.TIME, 60, "minute", "minutes"),
       unit("h", Quantity.TIME, 3600, "hr", "hour", "hours"), unit("d", Quantity.TIME, 86400, "day", "days"),
@@ -90,7 +89,7 @@ public final class Units {
 
   /**
    * The unit of a quantity by symbol or spelling; the exact spelling first, then without regard to case where that is
-   * unambiguous.
+   * unambiguous. A capital M for mega is never read into a small m.
    *
    * @return empty when the text names no unit of this quantity
    */
@@ -102,7 +101,7 @@ public final class Units {
       return Optional.of(exact);
     }
     List<Unit> loose = spellings.entrySet().stream()
-        .filter(e -> e.getKey().toLowerCase(Locale.ROOT).equals(wanted.toLowerCase(Locale.ROOT)))
+        .filter(e -> e.getKey().equalsIgnoreCase(wanted) && !e.getKey().startsWith("M"))
         .map(Map.Entry::getValue).distinct().toList();
     return loose.size() == 1 ? Optional.of(loose.get(0)) : Optional.empty();
   }

@@ -88,10 +88,18 @@ public final class Variables {
     Quantity quantity = Quantity.valueOf(upper(row.getField("quantity")));
     Unit unit = Units.find(quantity, row.getField("unit"))
         .orElseThrow(() -> new IllegalArgumentException("no unit “" + row.getField("unit") + "” of " + quantity));
+    ValueType type = ValueType.valueOf(upper(row.getField("type")));
+    List<String> words = list(row.getField("words"));
+    if (row.getField("id").isBlank()) {
+      throw new IllegalArgumentException("the id is empty");
+    }
+    if (type == ValueType.CATEGORY && words.isEmpty()) {
+      throw new IllegalArgumentException("a category needs words, separated by semicolons");
+    }
     return new Variable(row.getField("id"), row.getField("name"), row.getField("group"),
-        ValueType.valueOf(upper(row.getField("type"))), quantity, unit,
+        type, quantity, unit,
         bound(row.getField("low"), unit), bound(row.getField("high"), unit),
-        places(row.getField("places")), list(row.getField("words")), row.getField("ordered").equals("yes"),
+        places(row.getField("places")), words, row.getField("ordered").equals("yes"),
         row.getField("evidenced_by"), row.getField("meaning"), row.getField("source"));
   }
 

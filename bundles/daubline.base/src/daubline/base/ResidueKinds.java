@@ -1,0 +1,43 @@
+package daubline.base;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The classes of slag and other residue that a new study starts with: the rows of shared/residue-classes.csv. */
+public final class ResidueKinds {
+
+  private static final String RESOURCE = "/daubline/shared/residue-classes.csv";
+
+  private ResidueKinds() {
+  }
+
+  /**
+   * One class of residue.
+   *
+   * @param id stable short name, lower case with underscores
+   * @param name what screens and tables print
+   * @param definition the text that decides what belongs to it
+   * @param source where the class comes from
+   */
+  public record Kind(String id, String name, String definition, String source) {
+  }
+
+  /** The classes in the order in which finds are sorted: slag first, then the other residues. */
+  public static List<Kind> standard() {
+    try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(
+        new InputStreamReader(ResidueKinds.class.getResourceAsStream(RESOURCE), StandardCharsets.UTF_8))) {
+      return rows.stream().map(ResidueKinds::kind).toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Kind kind(NamedCsvRecord row) {
+    return new Kind(row.getField("id"), row.getField("name"), row.getField("definition"), row.getField("source"));
+  }
+}
