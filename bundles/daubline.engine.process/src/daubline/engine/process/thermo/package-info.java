@@ -1,0 +1,2 @@
+/** Thermochemistry of gases, iron oxides and carbon: heats, equilibria, combustion. SI, temperatures in kelvin. */
+package daubline.engine.process.thermo;
