@@ -13,7 +13,8 @@ import java.util.List;
  * @param agreement median agreement 0 to 100, NaN when nothing was tested
  * @param low 5 % point of the agreement, NaN when nothing was tested
  * @param high 95 % point of the agreement, NaN when nothing was tested
- * @param coverage weight tested over weight of all criteria, 0 to 1
+ * @param coverage weight tested over weight of all criteria that could have been tested, 0 to 1; evidence that nobody
+ *     could have recovered does not count
  * @param boundLow agreement if everything untested disagreed
  * @param boundHigh agreement if everything untested agreed fully
  * @param bandLow 5 % point of what a true reproduction would score, NaN when nothing was tested

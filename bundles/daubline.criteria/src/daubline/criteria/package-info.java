@@ -1,0 +1,2 @@
+/** The criteria, one class each, listed in {@link daubline.criteria.Criteria#all()}. */
+package daubline.criteria;

@@ -1,0 +1,64 @@
+package daubline.engine.inference;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Compares trials with evidence sheets. The result depends on the sheets, the criteria and the settings alone: neither
+ * the order of rows nor the number of threads nor other trials change it.
+ */
+public final class ComparisonEngine {
+
+  private final List<Criterion> criteria;
+  private final ComparisonSettings settings;
+
+  /**
+   * An engine.
+   *
+   * @param criteria the criteria in the order of the results
+   * @throws IllegalArgumentException when a setting cannot be read; {@link ComparisonSettings#check} says all that is wrong
+   */
+  public ComparisonEngine(List<Criterion> criteria, ComparisonSettings settings) {
+    this.criteria = List.copyOf(criteria);
+    this.settings = settings;
+    this.criteria.forEach(settings::of);
+  }
+
+  /**
+   * Compares every trial with every sheet, trial by trial in the order given.
+   *
+   * @param trials the remains of each trial, with the trial's id and name
+   * @param sheets the evidence sheets
+   */
+  public static List<Comparison> compare(List<SheetData> trials, List<SheetData> sheets, List<Criterion> criteria,
+      ComparisonSettings settings) {
+    return new ComparisonEngine(criteria, settings).compare(trials, sheets, Progress.NONE);
+  }
+
+  /**
+   * Compares every trial with every sheet, trial by trial in the order given.
+   *
+   * @throws java.util.concurrent.CancellationException when the progress asks to stop
+   */
+  public List<Comparison> compare(List<SheetData> trials, List<SheetData> sheets, Progress progress) {
+    Comparison[][] rows = new Comparison[trials.size()][sheets.size()];
+    Parallel.run(trials.size(), settings.threads(), progress, this::scorer, (scorer, t) -> {
+      scorer.take(trials.get(t));
+      for (int s = 0; s < sheets.size(); s++) {
+        rows[t][s] = result(trials.get(t), sheets.get(s), scorer);
+      }
+    });
+    List<Comparison> results = new ArrayList<>();
+    Arrays.stream(rows).forEach(row -> results.addAll(Arrays.asList(row)));
+    return results;
+  }
+
+  PairScorer scorer() {
+    return new PairScorer(criteria, settings);
+  }
+
+  private Comparison result(SheetData trial, SheetData sheet, PairScorer scorer) {
+    return new ResultWriter(criteria, settings, scorer.weights()).write(trial, sheet, scorer.score(sheet));
+  }
+}

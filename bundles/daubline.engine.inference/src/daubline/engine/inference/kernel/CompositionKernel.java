@@ -1,0 +1,126 @@
+package daubline.engine.inference.kernel;
+
+import daubline.engine.stats.ChiSquared;
+import daubline.engine.stats.Composition;
+import daubline.engine.stats.Gaussian;
+import daubline.engine.stats.LogRatioMetric;
+import java.util.Arrays;
+
+/**
+ * A composition against a composition by log-ratios: exp(−m²/(2(D−1))), where m² is the squared distance in units of the
+ * covariance of the logarithms. Dividing by D−1 makes nine oxides weigh as much as one number.
+ */
+public final class CompositionKernel implements Kernel {
+
+  private final LogRatioMetric metric;
+  private final LogRatioMetric combined;
+  private final double[] difference;
+  private final double[] sigma;
+  private final boolean[] below;
+  private final double[] uncertain;
+
+  /**
+   * A kernel.
+   *
+   * @param difference logarithm of trial over evidence, part by part, at least two parts; below a limit of detection 0.65
+   *     times the limit stands for the value
+   * @param covariance covariance of the logarithms of evidence and tolerance
+   * @param sigma standard uncertainty of the trial's logarithms
+   * @param below parts of the trial that are below their limit of detection
+   */
+  public CompositionKernel(double[] difference, double[][] covariance, double[] sigma, boolean[] below) {
+    this.difference = difference.clone();
+    this.sigma = sigma.clone();
+    this.below = below.clone();
+    this.metric = new LogRatioMetric(covariance);
+    this.uncertain = new double[sigma.length];
+    double[][] total = new double[sigma.length][];
+    for (int i = 0; i < sigma.length; i++) {
+      total[i] = covariance[i].clone();
+      uncertain[i] = below[i] ? 1 : sigma[i] * sigma[i];
+      total[i][i] += uncertain[i];
+    }
+    this.combined = new LogRatioMetric(total);
+  }
+
+  /** Squared distance in units of evidence and tolerance. */
+  public double squaredDistance() {
+    return metric.squared(difference);
+  }
+
+  private int degrees() {
+    return difference.length - 1;
+  }
+
+  @Override
+  public double log() {
+    return -squaredDistance() / (2 * degrees());
+  }
+
+  @Override
+  public double compatibility() {
+    return ChiSquared.upper(combined.squared(difference), degrees());
+  }
+
+  @Override
+  public double sigmas() {
+    double p = compatibility();
+    return p >= 1 ? 0 : Gaussian.deviate(p);
+  }
+
+  @Override
+  public void logs(Draws draws, double[] into) {
+    int parts = difference.length;
+    if (Arrays.stream(uncertain).allMatch(v -> v == 0)) {
+      Arrays.fill(into, log());
+      return;
+    }
+    double[][] random = new double[parts][];
+    for (int i = 0; i < parts; i++) {
+      random[i] = below[i] ? draws.uniforms(i) : draws.normals(i);
+    }
+    double[] outcome = new double[parts];
+    for (int m = 0; m < into.length; m++) {
+      for (int i = 0; i < parts; i++) {
+        outcome[i] = difference[i] + (below[i] ? Math.log(random[i][m] / 0.65) : sigma[i] * random[i][m]);
+      }
+      into[m] = -metric.squared(outcome) / (2 * degrees());
+    }
+  }
+
+  @Override
+  public void reproduce(Draws draws, double[] into) {
+    int parts = difference.length;
+    double[][] random = new double[parts][];
+    for (int i = 0; i < parts; i++) {
+      random[i] = draws.normals(i);
+    }
+    double[] z = new double[parts];
+    for (int m = 0; m < into.length; m++) {
+      for (int i = 0; i < parts; i++) {
+        z[i] = random[i][m];
+      }
+      into[m] = -metric.squared(combined.correlate(z)) / (2 * degrees());
+    }
+  }
+
+  /** A diagonal covariance from relative standard uncertainties. */
+  public static double[][] diagonal(double[] relative) {
+    double[][] covariance = new double[relative.length][relative.length];
+    for (int i = 0; i < relative.length; i++) {
+      covariance[i][i] = relative[i] * relative[i];
+    }
+    return covariance;
+  }
+
+  /** The squared distance of two compositions whose logarithms have independent relative uncertainties. */
+  public static double squaredDistance(double[] x, double[] e, double[] relative) {
+    double[] difference = new double[x.length];
+    double[] variance = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      difference[i] = Math.log(x[i] / e[i]);
+      variance[i] = relative[i] * relative[i];
+    }
+    return Composition.squaredDistance(difference, variance);
+  }
+}

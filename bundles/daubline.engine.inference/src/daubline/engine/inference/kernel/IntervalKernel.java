@@ -1,0 +1,132 @@
+package daubline.engine.inference.kernel;
+
+import daubline.engine.stats.Gaussian;
+import java.util.Arrays;
+
+/**
+ * A number against a value, a range, a lower or an upper limit. Value: exp(−z²/2). Limit: probability that the true
+ * value lies on the allowed side. Range: probability of lying inside, over its maximum at the midpoint.
+ */
+public final class IntervalKernel implements Kernel {
+
+  private final double low;
+  private final double high;
+  private final double scale;
+  private final double found;
+  private final double sigma;
+  private final double half;
+  private final double top;
+
+  /**
+   * A kernel; all in one unit.
+   *
+   * @param low lower bound of the evidence, negative infinity when open; equal to high for a value
+   * @param high upper bound of the evidence, positive infinity when open
+   * @param scale standard uncertainty of the evidence and the tolerance, combined
+   * @param found the trial's value
+   * @param sigma its standard uncertainty, 0 when none is stated
+   * @param half half the width of the trial's range, 0 when it is not a range
+   */
+  public IntervalKernel(double low, double high, double scale, double found, double sigma, double half) {
+    this.low = low;
+    this.high = high;
+    this.scale = Math.max(scale, Double.MIN_NORMAL);
+    this.found = found;
+    this.sigma = sigma;
+    this.half = half;
+    this.top = isRange() ? Gaussian.logBetween((low - high) / (2 * this.scale), (high - low) / (2 * this.scale)) : 0;
+  }
+
+  private boolean isRange() {
+    return high - low > 1e-3 * scale && !Double.isInfinite(high - low);
+  }
+
+  /** Logarithm of the agreement of one outcome. */
+  public double logAt(double x) {
+    if (isRange()) {
+      return Math.min(0, Gaussian.logBetween((x - high) / scale, (x - low) / scale) - top);
+    }
+    if (high == Double.POSITIVE_INFINITY) {
+      return low == Double.NEGATIVE_INFINITY ? 0 : Gaussian.logCdf((x - low) / scale);
+    }
+    if (low == Double.NEGATIVE_INFINITY) {
+      return Gaussian.logCdf((high - x) / scale);
+    }
+    double z = (x - (low + high) / 2) / scale;
+    return -z * z / 2;
+  }
+
+  @Override
+  public double log() {
+    return logAt(found);
+  }
+
+  @Override
+  public double sigmas() {
+    double difference = found < low ? found - low : found > high ? found - high : 0;
+    return difference == 0 ? 0 : difference / total();
+  }
+
+  private double total() {
+    return Math.sqrt(scale * scale + sigma * sigma + half * half / 3);
+  }
+
+  @Override
+  public double compatibility() {
+    return Gaussian.twoSided(sigmas());
+  }
+
+  @Override
+  public void logs(Draws draws, double[] into) {
+    if (sigma == 0 && half == 0) {
+      Arrays.fill(into, log());
+      return;
+    }
+    drawFound(draws, into);
+    evaluate(into);
+  }
+
+  private void drawFound(Draws draws, double[] into) {
+    if (sigma > 0) {
+      double[] z = draws.normals(0);
+      for (int m = 0; m < into.length; m++) {
+        into[m] = found + sigma * z[m];
+      }
+    } else {
+      Arrays.fill(into, found);
+    }
+    if (half > 0) {
+      double[] u = draws.uniforms(0);
+      for (int m = 0; m < into.length; m++) {
+        into[m] += half * (2 * u[m] - 1);
+      }
+    }
+  }
+
+  private void evaluate(double[] into) {
+    if (isRange() || Double.isInfinite(high - low)) {
+      for (int m = 0; m < into.length; m++) {
+        into[m] = logAt(into[m]);
+      }
+      return;
+    }
+    double centre = (low + high) / 2;
+    double inverse = 1 / scale;
+    for (int m = 0; m < into.length; m++) {
+      double z = (into[m] - centre) * inverse;
+      into[m] = -0.5 * z * z;
+    }
+  }
+
+  @Override
+  public void reproduce(Draws draws, double[] into) {
+    double[] z = draws.normals(0);
+    double[] u = isRange() ? draws.uniforms(0) : null;
+    double truth = Math.max(low, Math.min(high, found));
+    double spread = total();
+    for (int m = 0; m < into.length; m++) {
+      double common = u == null ? truth : low + (high - low) * u[m];
+      into[m] = logAt(common + spread * z[m]);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package daubline.engine.stats;
+
+import java.util.Arrays;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+
+/**
+ * Squared distance dᵀPd with P = Σ⁻¹ − Σ⁻¹11ᵀΣ⁻¹ / (1ᵀΣ⁻¹1), which equals (Vᵀd)ᵀ(VᵀΣV)⁻¹(Vᵀd) for every isometric
+ * log-ratio basis V, so no basis needs to be chosen.
+ */
+public final class LogRatioMetric {
+
+  private final double[][] projected;
+  private final double[][] root;
+
+  /** A metric from a positive definite covariance of logarithms. */
+  public LogRatioMetric(double[][] covariance) {
+    CholeskyDecomposition cholesky = new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance), 1e-9, 1e-300);
+    RealMatrix inverse = cholesky.getSolver().getInverse();
+    root = cholesky.getL().getData();
+    double[] ones = new double[covariance.length];
+    Arrays.fill(ones, 1);
+    double[] sums = inverse.operate(ones);
+    double total = 0;
+    for (double sum : sums) {
+      total += sum;
+    }
+    projected = inverse.getData();
+    for (int i = 0; i < sums.length; i++) {
+      for (int j = 0; j < sums.length; j++) {
+        projected[i][j] -= sums[i] * sums[j] / total;
+      }
+    }
+  }
+
+  /** Squared distance of a difference of logarithms; the same when a constant is added to all of them. */
+  public double squared(double[] d) {
+    double sum = 0;
+    for (int i = 0; i < d.length; i++) {
+      double[] row = projected[i];
+      double cross = 0;
+      for (int j = 0; j < i; j++) {
+        cross += row[j] * d[j];
+      }
+      sum += d[i] * (row[i] * d[i] + 2 * cross);
+    }
+    return Math.max(0, sum);
+  }
+
+  /** Independent standard normal deviates with the covariance given to them. */
+  public double[] correlate(double[] z) {
+    double[] d = new double[z.length];
+    for (int i = 0; i < z.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        d[i] += root[i][j] * z[j];
+      }
+    }
+    return d;
+  }
+}
