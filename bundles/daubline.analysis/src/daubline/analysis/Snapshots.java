@@ -57,7 +57,7 @@ public final class Snapshots {
         context.getSheets().forEach(sheet -> sheets.add(make.evidence(site, context, sheet)));
       }
     }
-    return new StudySnapshot(text(session.study().getName()), session.digest(), variables, trials, sheets);
+    return new StudySnapshot(text(session.study().getName()), session.digest(), StudySettings.of(session.study()), variables, trials, sheets);
   }
 
   private EvidenceData evidence(Site site, Context context, EvidenceSheet sheet) {

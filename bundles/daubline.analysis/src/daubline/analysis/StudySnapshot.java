@@ -1,6 +1,7 @@
 package daubline.analysis;
 
 import daubline.base.Variables;
+import daubline.engine.inference.ComparisonSettings;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,11 +10,13 @@ import java.util.Optional;
  *
  * @param name the study's name
  * @param digest the digest of its files, printed on every export
+ * @param settings the comparison settings that the study keeps
  * @param variables the catalogue with the study's own variables
  * @param trials all trials in the order of the study
  * @param sheets all evidence sheets in the order of the study
  */
-public record StudySnapshot(String name, String digest, Variables variables, List<TrialData> trials, List<EvidenceData> sheets) {
+public record StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
+    List<EvidenceData> sheets) {
 
   public StudySnapshot {
     trials = List.copyOf(trials);
