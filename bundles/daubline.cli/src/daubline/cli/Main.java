@@ -1,7 +1,5 @@
 package daubline.cli;
 
-import picocli.CommandLine;
-
 /** The command line. It needs no display and no platform, only a class path. */
 public final class Main {
 
@@ -15,6 +13,6 @@ public final class Main {
       System.out.println(Version.line());
       return;
     }
-    System.exit(new CommandLine(new Daubline()).execute(args));
+    System.exit(Commands.run(args));
   }
 }

@@ -1,0 +1,44 @@
+package daubline.cli;
+
+import daubline.criteria.Criteria;
+import daubline.engine.inference.Criterion;
+import daubline.engine.inference.Setting;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Lists the criteria, or explains one. */
+@Command(name = "criteria", description = "List the criteria of comparison, or explain one with its settings and sources.")
+final class CriteriaCommand implements Callable<Integer> {
+
+  @Parameters(index = "0", paramLabel = "ID", arity = "0..1", description = "id of a criterion")
+  private String id;
+
+  @Override
+  public Integer call() {
+    List<Criterion> shown = Criteria.all().stream().filter(c -> id == null || c.id().equals(id)).toList();
+    if (shown.isEmpty()) {
+      Out.line("there is no criterion “%s”; without an id all are listed", id);
+      return Out.WRONG;
+    }
+    for (Criterion criterion : shown) {
+      Out.line("%-32s %-40s %s", criterion.id(), criterion.name(), criterion.group().word());
+      if (id != null) {
+        explain(criterion);
+      }
+    }
+    return Out.DONE;
+  }
+
+  private static void explain(Criterion criterion) {
+    Out.line("    %s", criterion.meaning());
+    Out.line("    reads: %s", criterion.inputs().isEmpty() ? "residue masses or analyses" : String.join(", ", criterion.inputs()));
+    for (Setting setting : criterion.settings()) {
+      Out.line("    setting criterion.%s.%s: %s, standard %s", criterion.id(), setting.key(), setting.name(), setting.printed(setting.standard()));
+      Out.line("        %s", setting.meaning());
+      Out.line("        source: %s", setting.source());
+    }
+    criterion.sources().forEach(source -> Out.line("    source: %s", source));
+  }
+}
