@@ -30,6 +30,11 @@ public final class Printed {
     return plain ? rounded.toPlainString() : rounded.toString();
   }
 
+  /** An agreement between 0 and 1 to two significant digits; what is below one in a thousand is said so. */
+  public static String agreement(double value) {
+    return value < 0.001 ? "below 0.001" : number(value, 2);
+  }
+
   /** A number with fixed decimals. */
   public static String fixed(double value, int decimals) {
     return Double.isFinite(value) ? BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() : number(value);

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** Runs the integrity checks. */
-@Command(name = "check", description = "Check a study: values, origins, masses, analyses, logs, files.")
+@Command(name = "check", mixinStandardHelpOptions = true, description = "Check a study: values, origins, masses, analyses, logs, files.")
 final class CheckCommand implements Callable<Integer> {
 
   @Mixin

@@ -9,7 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Compares trials with evidence and prints the ranking. */
-@Command(name = "compare", description = "Compare the remains of each trial with each evidence sheet.")
+@Command(name = "compare", mixinStandardHelpOptions = true, description = "Compare the remains of each trial with each evidence sheet.")
 final class CompareCommand implements Callable<Integer> {
 
   @Mixin

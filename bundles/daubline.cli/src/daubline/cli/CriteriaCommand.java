@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Lists the criteria, or explains one. */
-@Command(name = "criteria", description = "List the criteria of comparison, or explain one with its settings and sources.")
+@Command(name = "criteria", mixinStandardHelpOptions = true, description = "List the criteria of comparison, or explain one with its settings and sources.")
 final class CriteriaCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "ID", arity = "0..1", description = "id of a criterion")

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Makes an empty study. */
-@Command(name = "new", description = "Make an empty study in a new folder.")
+@Command(name = "new", mixinStandardHelpOptions = true, description = "Make an empty study in a new folder.")
 final class NewCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the new folder")

@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Lists the variable catalogue, or explains one variable. */
-@Command(name = "variables", description = "List the variables, or explain those whose id, name or group holds a word.")
+@Command(name = "variables", mixinStandardHelpOptions = true, description = "List the variables, or explain those whose id, name or group holds a word.")
 final class VariablesCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "WORD", arity = "0..1", description = "part of an id, name or group")

@@ -13,7 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Says where a value came from. */
-@Command(name = "where", description = "Say where the values of a variable come from: typed text, citation, person.")
+@Command(name = "where", mixinStandardHelpOptions = true, description = "Say where the values of a variable come from: typed text, citation, person.")
 final class WhereCommand implements Callable<Integer> {
 
   @Mixin

@@ -125,7 +125,7 @@ class CommandsTest {
   @Test
   void neverSaysThatAnythingWasProved() {
     String text = (run("compare", "seeds/open-smelts", "--draws", "100", "--reasons", "--trail").out()).toLowerCase(Locale.ROOT);
-    for (String word : List.of("proved", "proven", "matches", " true ")) {
+    for (String word : List.of("proved", "proven", "match", " true ")) {
       assertFalse(text.contains(word), word);
     }
     assertTrue(text.contains("coverage") && text.contains("not tested"));

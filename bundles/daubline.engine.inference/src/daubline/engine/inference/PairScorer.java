@@ -10,7 +10,7 @@ import java.util.List;
 /** Scores one trial against one sheet after the other; one for each thread. */
 final class PairScorer {
 
-  private static final String REPRODUCTION = "true reproduction";
+  private static final String REPRODUCTION = "faithful reproduction";
 
   private final List<Criterion> criteria;
   private final ComparisonSettings settings;

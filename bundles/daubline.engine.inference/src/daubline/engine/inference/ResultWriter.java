@@ -68,7 +68,7 @@ final class ResultWriter {
   private String reason(Explanation words, double p, Verdict verdict) {
     String limit = Printed.number(settings.alpha(), 2);
     String chance = p < 0.001 ? "less than 0.001" : Printed.number(p, 2);
-    return words.reason() + "; a true reproduction would differ this much or more with probability " + chance
+    return words.reason() + "; a faithful reproduction would differ this much or more with probability " + chance
         + (verdict == Verdict.CONSISTENT ? ", not below the limit of " + limit : ", below the limit of " + limit);
   }
 
