@@ -1,6 +1,7 @@
 # Sets JAVA_HOME to a JDK of at least version 21; sourced by the scripts beside it.
 java_version() {
-  "$1/bin/java" -XshowSettings:properties -version 2>&1 | sed -n 's/.*java\.specification\.version = \([0-9]*\).*/\1/p'
+  # every JDK since 9 says its version in this file, which is quicker than starting it
+  sed -n 's/^JAVA_VERSION="\([0-9]*\).*/\1/p' "$1/release" 2>/dev/null
 }
 is_new_jdk() {
   [ -x "$1/bin/javac" ] || return 1

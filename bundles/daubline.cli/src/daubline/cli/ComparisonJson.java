@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import daubline.analysis.StudyResults;
 import daubline.base.Trail;
+import daubline.base.Version;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
 import java.io.IOException;

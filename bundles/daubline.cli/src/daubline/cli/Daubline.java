@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.base.Version;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,5 +1,7 @@
 package daubline.cli;
 
+import daubline.base.Version;
+
 /** The command line. It needs no display and no platform, only a class path. */
 public final class Main {
 

@@ -48,7 +48,7 @@ final class Words {
       return against + apart(all.get(0).sigmas());
     }
     List<String> each = new ArrayList<>();
-    all.forEach(k -> each.add(Printed.number(Math.exp(k.log()), 2)));
+    all.forEach(k -> each.add(Printed.agreement(Math.exp(k.log()))));
     return against + "the claims differ and none is picked, so each was tried; agreement "
         + each.stream().collect(Collectors.joining(", ")) + " in this order";
   }
