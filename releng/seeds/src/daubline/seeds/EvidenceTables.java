@@ -43,13 +43,18 @@ final class EvidenceTables {
     tables.rows("citations").forEach(this::citation);
     study.getCitations().addAll(citations.values());
     ResidueKinds.standard().forEach(k -> residueClass(study, k.id(), k.name(), k.definition(), k.source()));
-    tables.rows("residue-classes").forEach(r -> residueClass(study, r.get("id"), r.get("name"), r.get("definition"), r.get("source")));
+    tables.rows("residue-classes")
+        .forEach(r -> residueClass(study, r.get("id"), r.get("name"), r.get("definition"), r.get("source")));
     tables.rows("sites").forEach(this::site);
     study.getSites().addAll(sites.values());
     tables.rows("sheets").forEach(this::sheet);
     tables.rows("claims").forEach(this::claim);
     tables.rows("residues").forEach(this::residue);
-    tables.rows("analyses").forEach(row -> sheets.get(row.get("holder")).getAnalyses().add(analysis(row)));
+  }
+
+  /** Adds the analyses of the sheets. */
+  void analyses() {
+    tables.rows("analyses").forEach(row -> sheet(row.get("holder")).getAnalyses().add(analysis(row)));
     components();
   }
 
@@ -119,6 +124,8 @@ final class EvidenceTables {
     sheet.setName(row.get("name"));
     sheet.setFeature(row.orNull("feature"));
     sheet.setNote(row.orNull("note"));
+    sheet.setSamplingFraction(number(row, "sampling_fraction"));
+    sheet.setRecordedOn(row.orNull("recorded_on"));
     context(require(sites, row.get("site")), row.get("context"), row.orNull("period")).getSheets().add(sheet);
     sheets.put(sheet.getId(), sheet);
   }
@@ -139,6 +146,9 @@ final class EvidenceTables {
     Claim claim = Make.value(NEW.createClaim(), row.get("variable"), row.get("typed"), row.get("unit"));
     cite(claim, row);
     claim.setConfidence(row.word("confidence", Confidence.class));
+    claim.setPickedBecause(row.orNull("picked_because"));
+    claim.setPicked(claim.getPickedBecause() != null);
+    claim.setPreservationLimit(number(row, "preservation_limit_m"));
     sheet(row.get("sheet")).getClaims().add(claim);
   }
 
@@ -148,6 +158,10 @@ final class EvidenceTables {
     mass.setCount(row.get("count").isEmpty() ? null : Integer.valueOf(row.get("count")));
     cite(mass, row);
     sheet(row.get("sheet")).getResidues().add(mass);
+  }
+
+  private static Double number(Row row, String column) {
+    return row.orNull(column) == null ? null : Double.valueOf(row.orNull(column));
   }
 
   /** Puts where a value was read into it. */
@@ -169,6 +183,8 @@ final class EvidenceTables {
     analysis.setCitation(citation(row.get("citation")));
     analysis.setPage(row.orNull("page"));
     analysis.setNote(row.orNull("note"));
+    analysis.setMethod(row.orNull("method"));
+    analysis.setLaboratory(row.orNull("laboratory"));
     if (row.orNull("total") != null) {
       analysis.setTotalTyped(row.get("total"));
       analysis.setTotal(Double.parseDouble(row.get("total")) / 100);

@@ -19,12 +19,11 @@ import daubline.model.Trial;
 import daubline.seeds.SeedTable.Row;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 
 /** Published smelts and published evidence, every value a cited claim; what the sources do not say is left out. */
 final class OpenSmelts extends SeedStudy {
 
-  private final SeedTable tables = new SeedTable(folder(), UnaryOperator.identity());
+  private final SeedTable tables = new SeedTable(folder());
   private final EvidenceTables evidence = new EvidenceTables(tables);
   private final Map<String, Trial> trials = new LinkedHashMap<>();
 
@@ -45,6 +44,7 @@ final class OpenSmelts extends SeedStudy {
     study.setLanguage("en");
     study.setLicence("Figures are facts with their sources; the arrangement is licensed as the tool is.");
     evidence.fill(study);
+    evidence.analyses();
     Series series = NEW.createSeries();
     series.setId("series-published");
     series.setName("Published smelts");

@@ -11,7 +11,7 @@ public final class RegenerateSeeds {
 
   /** The studies, freshly made. */
   static List<SeedStudy> all() {
-    return List.of(new OpenSmelts());
+    return List.of(new OpenSmelts(), new Aldervale());
   }
 
   /** Writes each study in place of the one that stands there. */

@@ -39,7 +39,13 @@ final class SeedIds {
     if (part instanceof Component component) {
       return component.getSymbol().replaceAll("[^A-Za-z0-9]", "");
     }
-    String name = feature.getName().toLowerCase(Locale.ROOT);
-    return (feature.isMany() && name.endsWith("s") ? name.replaceAll("(?<=analys)es$", "is_").replaceAll("[s_]$", "") : name) + place;
+    return singular(feature.getName().toLowerCase(Locale.ROOT), feature.isMany()) + place;
+  }
+
+  private static String singular(String name, boolean many) {
+    if (name.endsWith("analyses")) {
+      return "analysis";
+    }
+    return many && name.endsWith("s") && !name.equals("series") ? name.substring(0, name.length() - 1) : name;
   }
 }

@@ -5,30 +5,23 @@ import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.function.UnaryOperator;
 
 /** The tables of one seed study, read from the generator's resources. */
 final class SeedTable {
 
   private final String study;
-  private final UnaryOperator<String> words;
 
-  /**
-   * The tables of a study.
-   *
-   * @param study the name of its folder
-   * @param words what is done to each cell, such as filling in a computed number
-   */
-  SeedTable(String study, UnaryOperator<String> words) {
+  /** The tables of the study with this folder. */
+  SeedTable(String study) {
     this.study = study;
-    this.words = words;
   }
 
   /** One row; a cell by the name of its column. */
-  final class Row {
+  static final class Row {
 
     private final NamedCsvRecord cells;
 
@@ -38,26 +31,26 @@ final class SeedTable {
 
     /** The cell; empty text when nothing stands in it. */
     String get(String column) {
-      return words.apply(cells.getField(column).strip());
+      return cells.getField(column).strip();
     }
 
-    /** The cell, or null when nothing stands in it. */
+    /** The cell, or null when nothing stands in it or the table has no such column. */
     String orNull(String column) {
-      String cell = get(column);
+      String cell = cells.findField(column).map(String::strip).orElse("");
       return cell.isEmpty() ? null : cell;
     }
 
     /** The cell as a word of an enumeration, or null when nothing stands in it. */
     <E extends Enum<E>> E word(String column, Class<E> type) {
-      String cell = get(column);
-      return cell.isEmpty() ? null : Enum.valueOf(type, cell.toUpperCase(java.util.Locale.ROOT).replace(' ', '_'));
+      String cell = orNull(column);
+      return cell == null ? null : Enum.valueOf(type, cell.toUpperCase(java.util.Locale.ROOT).replace(' ', '_'));
     }
   }
 
   /** The rows of a table. */
   List<Row> rows(String table) {
-    try (InputStream in = open(table + ".csv");
-        CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+    try (Reader text = new InputStreamReader(open(table + ".csv"), StandardCharsets.UTF_8);
+        CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(text)) {
       return rows.stream().map(Row::new).toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -92,14 +92,16 @@ class OpenSmeltsTest {
     Reading charcoal = of("trial-dm-040", "charcoal_total").get(0);
     assertEquals(ValueKind.AT_LEAST, charcoal.getKind());
     assertEquals("38+", charcoal.getTyped());
-    assertEquals(ValueKind.NOT_WEIGHED, session.find("trial-dm-046", Trial.class).orElseThrow().getPieces().get(0).getValues().get(0).getKind());
+    Trial bell = session.find("trial-dm-046", Trial.class).orElseThrow();
+    assertEquals(ValueKind.NOT_WEIGHED, bell.getPieces().get(0).getValues().get(0).getKind());
   }
 
   @Test
   void nothingCalculatedIsCopied() {
     List<String> calculated = List.of("ore_to_charcoal", "blast_per_area", "chem_rii");
     assertFalse(all(StagedValue.class).stream().anyMatch(v -> calculated.contains(v.getVariable())));
-    assertTrue(all(Analysis.class).stream().filter(a -> a.getTotal() != null).allMatch(a -> a.getCitation().getId().equals("rancie-1838")));
+    assertTrue(all(Analysis.class).stream().filter(a -> a.getTotal() != null)
+        .allMatch(a -> a.getCitation().getId().equals("rancie-1838")));
   }
 
   /** Neumann, Freiberger Forschungshefte D 6, Tabelle 2, no. 1; the oxides give the printed 54.55 % of iron within rounding. */

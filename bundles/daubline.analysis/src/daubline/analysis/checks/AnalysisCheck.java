@@ -56,7 +56,8 @@ final class AnalysisCheck implements Check {
 
   private void checkTotal(CheckedStudy study, Analysis analysis, double sum, boolean full) {
     double total = analysis.getTotal() == null ? sum : analysis.getTotal();
-    if (full && analysis.getComponents().size() > 3 && (total < LOW || total > HIGH)) {
+    boolean whole = full && analysis.getIronBasis() != daubline.base.IronBasis.FE;
+    if (whole && analysis.getComponents().size() > 3 && (total < LOW || total > HIGH)) {
       study.report(Finding.warning("analysis.total", "", "the total is " + Printed.fixed(total * 100, 1) + " %",
           "check the iron basis, loss on ignition and missing oxides; the measured values stay, normalised ones are shown beside them"), analysis, null);
     }
