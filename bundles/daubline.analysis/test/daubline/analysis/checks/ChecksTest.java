@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import daubline.base.Amount;
 import daubline.base.DecimalSign;
 import daubline.base.Finding;
+import daubline.base.IronBasis;
 import daubline.base.Material;
 import daubline.base.Stage;
 import daubline.base.TrialKind;
@@ -165,6 +166,18 @@ class ChecksTest {
         Readings.put(c, Amount.exact(0.25));
       })));
     }))).containsAll(List.of("analysis.total", "analysis.sum")));
+  }
+
+  /** Elements without their oxygen never add up to a hundred: an ore given as Fe, Mn and SiO2 is not odd. */
+  @Test
+  void asksNoTotalOfElements() {
+    assertEquals(List.of(), codesAfter(() -> sheet.getAnalyses().add(with(NEW.createAnalysis(), (Analysis a) -> {
+      a.setIronBasis(IronBasis.FE);
+      List.of("Fe", "Mn", "SiO2", "P").forEach(symbol -> a.getComponents().add(with(NEW.createComponent(), (Component c) -> {
+        c.setSymbol(symbol);
+        Readings.put(c, Amount.exact(0.12));
+      })));
+    }))));
   }
 
   @Test
