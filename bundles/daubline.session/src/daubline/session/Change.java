@@ -1,23 +1,27 @@
 package daubline.session;
 
+import java.util.List;
+import java.util.function.Consumer;
 import org.eclipse.emf.common.command.AbstractCommand;
-import org.eclipse.emf.ecore.change.ChangeDescription;
-import org.eclipse.emf.ecore.change.util.ChangeRecorder;
-import org.eclipse.emf.ecore.resource.ResourceSet;
 
-/** One named change of the study, recorded while it happens: it can be undone whatever it touched. */
+/** One named change of the study, noted while it happens: it can be undone whatever it touched. */
 final class Change extends AbstractCommand {
 
-  private final ResourceSet study;
-  private final Runnable steps;
-  private final Runnable afterwards;
-  private ChangeDescription recorded;
+  private final Recorder recorder;
+  private final Runnable doing;
+  private final Consumer<Object> inspector;
+  private List<Step> steps = List.of();
 
-  Change(String label, ResourceSet study, Runnable steps, Runnable afterwards) {
+  /**
+   * A change.
+   *
+   * @param inspector looks at each value and object that came in; it may complete it or refuse it by an exception
+   */
+  Change(String label, Recorder recorder, Runnable doing, Consumer<Object> inspector) {
     super(label);
-    this.study = study;
-    this.steps = steps;
-    this.afterwards = afterwards;
+    this.recorder = recorder;
+    this.doing = doing;
+    this.inspector = inspector;
   }
 
   @Override
@@ -25,40 +29,33 @@ final class Change extends AbstractCommand {
     return true;
   }
 
-  /** Does the steps; if one fails, what the others did is taken back. */
+  /** Does it; if a step fails or what came in is refused, everything is taken back. */
   @Override
   public void execute() {
-    ChangeRecorder recorder = new ChangeRecorder(study);
     boolean done = false;
+    recorder.begin();
     try {
-      steps.run();
-      afterwards.run();
+      doing.run();
+      steps = recorder.end();
+      steps.forEach(step -> step.arrivals().forEach(inspector));
       done = true;
     } finally {
-      recorded = recorder.endRecording();
-      recorder.dispose();
       if (!done) {
-        recorded.apply();
+        steps = steps.isEmpty() ? recorder.end() : steps;
+        undo();
       }
     }
   }
 
-  /** Whether anything was changed at all. */
-  boolean isEmpty() {
-    return recorded.getObjectChanges().isEmpty() && recorded.getResourceChanges().isEmpty();
-  }
-
-  ChangeDescription recorded() {
-    return recorded;
-  }
-
   @Override
   public void undo() {
-    recorded.applyAndReverse();
+    for (int i = steps.size() - 1; i >= 0; i--) {
+      steps.get(i).undo();
+    }
   }
 
   @Override
   public void redo() {
-    recorded.applyAndReverse();
+    steps.forEach(Step::redo);
   }
 }

@@ -34,6 +34,7 @@ final class StudyDocument {
   private final Map<String, byte[]> onDisk = new TreeMap<>();
   private final Map<String, byte[]> current = new TreeMap<>();
   private final List<Finding> findings = new ArrayList<>();
+  private final Recorder recorder = new Recorder();
 
   private StudyDocument(StudyFolder folder, ResourceSet resources, Study study) {
     this.folder = folder;
@@ -118,6 +119,10 @@ final class StudyDocument {
     return resources;
   }
 
+  Recorder recorder() {
+    return recorder;
+  }
+
   Study study() {
     return study;
   }
@@ -127,10 +132,8 @@ final class StudyDocument {
   }
 
   private void track() {
-    for (Resource resource : resources.getResources()) {
-      resource.setTrackingModification(true);
-      resource.setModified(true);
-    }
+    study.eAdapters().add(recorder);
+    resources.getResources().forEach(resource -> resource.setModified(true));
   }
 
   /** Gives each site and each series a file of its own, and takes the file of a removed one away. */
@@ -153,7 +156,6 @@ final class StudyDocument {
       Resource resource = Optional.ofNullable(resources.getResource(uri, false)).orElseGet(() -> resources.createResource(uri));
       resource.getContents().clear();
       resource.getContents().add(part);
-      resource.setTrackingModification(true);
       resource.setModified(true);
       study.eResource().setModified(true);
     } else if (!resources.getResources().contains(part.eResource())) {

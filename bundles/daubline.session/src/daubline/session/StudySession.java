@@ -131,7 +131,7 @@ public final class StudySession implements AutoCloseable {
    * @param steps what to do
    */
   public void edit(String label, Runnable steps) {
-    Change change = new Change(label, document.resources(), steps, this::complete);
+    Change change = new Change(label, document.recorder(), steps, StudySession::receive);
     stack.execute(change);
     changed();
   }
@@ -145,9 +145,12 @@ public final class StudySession implements AutoCloseable {
     edit(label, () -> EcoreUtil.deleteAll(objects, true));
   }
 
-  private void complete() {
-    Ids.complete(document.study());
-    Texts.refuseUnstorable(document.study());
+  /** Gives ids to objects that came in, and refuses text that no file can hold. */
+  private static void receive(Object arrival) {
+    if (arrival instanceof EObject object) {
+      Ids.complete(object);
+    }
+    Texts.refuseUnstorable(arrival);
   }
 
   /** Whether something was changed since the last save. */

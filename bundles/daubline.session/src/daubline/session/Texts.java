@@ -11,23 +11,35 @@ final class Texts {
   private Texts() {
   }
 
-  static void refuseUnstorable(EObject root) {
-    check(root);
-    for (Iterator<EObject> all = root.eAllContents(); all.hasNext();) {
-      check(all.next());
+  /**
+   * Looks at a text, or at an object with all it contains.
+   *
+   * @throws IllegalArgumentException when a text holds a character that cannot be stored
+   */
+  static void refuseUnstorable(Object arrival) {
+    if (arrival instanceof String text) {
+      check(text, "The text");
+    } else if (arrival instanceof EObject root && root.eContainer() != null) {
+      checkAttributes(root);
+      for (Iterator<EObject> all = root.eAllContents(); all.hasNext();) {
+        checkAttributes(all.next());
+      }
     }
   }
 
-  private static void check(EObject object) {
+  private static void checkAttributes(EObject object) {
     for (EAttribute attribute : object.eClass().getEAllAttributes()) {
       if (object.eGet(attribute) instanceof String text) {
-        text.codePoints().filter(c -> !isStorable(c)).findFirst().ifPresent(c -> {
-          String id = object instanceof Identified identified ? " " + identified.getId() : "";
-          throw new IllegalArgumentException(String.format("The %s of %s%s holds a character that cannot be stored (U+%04X); remove it",
-              attribute.getName(), object.eClass().getName(), id, c));
-        });
+        String id = object instanceof Identified identified ? " " + identified.getId() : "";
+        check(text, "The " + attribute.getName() + " of " + object.eClass().getName() + id);
       }
     }
+  }
+
+  private static void check(String text, String what) {
+    text.codePoints().filter(c -> !isStorable(c)).findFirst().ifPresent(c -> {
+      throw new IllegalArgumentException(String.format("%s holds a character that cannot be stored (U+%04X); remove it", what, c));
+    });
   }
 
   /** The characters of XML 1.0, 5th edition, production 2. */
