@@ -6,10 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.analysis.Snapshots;
 import daubline.analysis.StudySnapshot;
+import daubline.analysis.TrialData;
 import daubline.analysis.checks.Checks;
 import daubline.base.TrialKind;
 import daubline.base.TrialStatus;
 import daubline.base.ValueKind;
+import daubline.criteria.Criteria;
+import daubline.engine.inference.Comparison;
+import daubline.engine.inference.ComparisonEngine;
+import daubline.engine.inference.ComparisonSettings;
+import daubline.engine.inference.SheetData;
 import daubline.model.Claim;
 import daubline.model.DataFile;
 import daubline.model.Incident;
@@ -24,6 +30,7 @@ import java.nio.file.Files;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
@@ -91,6 +98,26 @@ class AldervaleTest {
     assertTrue(series.getTrials().stream().map(t -> t.getRemains().getClaims().get(0).getTyped()).distinct().count() >= 7);
     assertEquals(Set.of(ValueKind.PRESENT, ValueKind.ABSENT), series.getTrials().stream().flatMap(t -> t.getRemains().getClaims().stream())
         .filter(c -> c.getVariable().equals("tapped_slag")).map(Claim::getKind).collect(Collectors.toSet()));
+  }
+
+  /** The invented evidence was meant to resemble the shaft furnaces A and D, and the pit of furnace B. */
+  @Test
+  void theComparisonRanksTheFurnacesAsTheyWereMeant() {
+    Map<String, Double> shaft = agreementWith("sheet-ka-f1");
+    for (String tapped : List.of("trial-g01", "trial-g02", "trial-g07", "trial-g08")) {
+      for (String other : List.of("trial-g03", "trial-g04", "trial-g05", "trial-g06")) {
+        assertTrue(shaft.get(tapped) > shaft.get(other), tapped + " and " + other + ": " + shaft);
+      }
+    }
+    Map<String, Double> pit = agreementWith("sheet-ka-f2");
+    assertEquals("trial-g03", pit.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey(), pit.toString());
+  }
+
+  private Map<String, Double> agreementWith(String sheet) {
+    StudySnapshot snapshot = Snapshots.of(session);
+    List<SheetData> trials = snapshot.trials().stream().map(TrialData::found).toList();
+    return ComparisonEngine.compare(trials, List.of(snapshot.sheet(sheet).orElseThrow().sheet()), Criteria.all(), ComparisonSettings.standard())
+        .stream().collect(Collectors.toMap(Comparison::trial, Comparison::agreement));
   }
 
   /** Only what the study means to show is found: contradictions nobody decided and odd totals. */
