@@ -1,0 +1,184 @@
+package daubline.engine.process.shaft;
+
+import static daubline.engine.process.shaft.ShaftEquations.CARBON;
+import static daubline.engine.process.shaft.ShaftEquations.GAS_T;
+import static daubline.engine.process.shaft.ShaftEquations.HAEMATITE_PER_IRON;
+import static daubline.engine.process.shaft.ShaftEquations.KILO;
+import static daubline.engine.process.shaft.ShaftEquations.N;
+import static daubline.engine.process.shaft.ShaftEquations.SOLID_T;
+import static daubline.engine.process.shaft.ShaftEquations.TO_METAL;
+import static daubline.engine.process.shaft.ShaftEquations.TO_WUSTITE;
+import static daubline.engine.process.shaft.ShaftEquations.WATER;
+import static daubline.engine.process.thermo.Constants.M_C;
+import static daubline.engine.process.thermo.Constants.M_FE;
+import static daubline.engine.process.thermo.Constants.M_O;
+
+import daubline.engine.process.thermo.Air;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a converged state: profile, rates, hearth, and balances taken anew from the ends. */
+final class ShaftOutputs {
+
+  private static final double SLAG_DENSITY = 3600;
+  private static final double METAL_DENSITY = 4500;
+
+  private final ShaftEquations shaft;
+  private final ShaftHearth hearth;
+  private final Collocation c;
+  private final ShaftInputs in;
+  private final double dry;
+  private final double ironFlow;
+
+  ShaftOutputs(ShaftEquations shaft, ShaftHearth hearth, Collocation c) {
+    this.shaft = shaft;
+    this.hearth = hearth;
+    this.c = c;
+    in = shaft.in;
+    dry = c.fuel * shaft.fuelUnit;
+    ironFlow = dry * shaft.ironPerFuel;
+  }
+
+  /** Why a furnace cannot be solved, as far as its numbers tell. */
+  static String reason(ShaftEquations shaft, Collocation c) {
+    double perArea = in(shaft, ShaftParameter.AIR) * (1 - in(shaft, ShaftParameter.LEAK)) / shaft.area;
+    if (perArea < .3 / 6) {
+      return "too little air reaches the charcoal (" + Math.round(perArea * 600) / 100.0
+          + " L/min per cm²) for a steady hot shaft";
+    }
+    return "the equations do not settle for these numbers; a value near the end of its range is the usual cause";
+  }
+
+  private static double in(ShaftEquations shaft, ShaftParameter p) {
+    return shaft.in.get(p);
+  }
+
+  ShaftSolution solution(int steps) {
+    return new ShaftSolution(in, Optional.empty(), profile(), rates(), foot(), balance(), steps);
+  }
+
+  private double coShare(int at) {
+    double carbon = c.u[at + CARBON] * shaft.unit;
+    return 2 - shaft.gasOxygen(c.u, at, c.fuel, c.metal) / carbon;
+  }
+
+  private List<ShaftSolution.Level> profile() {
+    List<ShaftSolution.Level> levels = new ArrayList<>(c.intervals + 1);
+    for (int i = 0; i <= c.intervals; i++) {
+      int at = i * N;
+      levels.add(new ShaftSolution.Level(c.z[i], KILO * c.u[at + GAS_T], KILO * c.u[at + SOLID_T], coShare(at),
+          c.u[at + TO_WUSTITE], c.u[at + TO_METAL]));
+    }
+    return List.copyOf(levels);
+  }
+
+  private double metalRate() {
+    return ironFlow * c.metal * M_FE;
+  }
+
+  private double feo() {
+    return ironFlow * (1 - c.metal) * (M_FE + M_O)
+        + in.get(ShaftParameter.LINING) * in.get(ShaftParameter.LINING_IRON);
+  }
+
+  private double alumina() {
+    return dry * in.get(ShaftParameter.ORE_RATIO) * in.get(ShaftParameter.ORE_ALUMINA)
+        + in.get(ShaftParameter.LINING) * in.get(ShaftParameter.LINING_ALUMINA);
+  }
+
+  private double others() {
+    double ore = 1 - HAEMATITE_PER_IRON * in.get(ShaftParameter.ORE_IRON) - in.get(ShaftParameter.ORE_SILICA)
+        - in.get(ShaftParameter.ORE_ALUMINA);
+    double lining = 1 - in.get(ShaftParameter.LINING_SILICA) - in.get(ShaftParameter.LINING_ALUMINA)
+        - in.get(ShaftParameter.LINING_IRON);
+    return dry * (in.get(ShaftParameter.ORE_RATIO) * Math.max(ore, 0)
+        + in.get(ShaftParameter.ASH) * (1 - in.get(ShaftParameter.ASH_SILICA)))
+        + in.get(ShaftParameter.LINING) * lining;
+  }
+
+  private double slag() {
+    return feo() + hearth.silica(c.fuel) + alumina() + others();
+  }
+
+  private ShaftSolution.Rates rates() {
+    double limit = 2 * Air.ofBlower(in.get(ShaftParameter.AIR)).oxygen() * M_C;
+    double charcoal = dry / (1 - in.get(ShaftParameter.CHARCOAL_MOISTURE));
+    return new ShaftSolution.Rates(charcoal,
+        dry * in.get(ShaftParameter.ORE_RATIO) / (1 - in.get(ShaftParameter.ORE_MOISTURE)), metalRate(), slag(),
+        charcoal / limit, residence());
+  }
+
+  /** Simpson's rule on 1/v, the middle of each interval by linear interpolation of the carbon flow. */
+  private double residence() {
+    double time = 0;
+    for (int i = 0; i < c.intervals; i++) {
+      double a = c.u[i * N + CARBON];
+      double b = c.u[i * N + N + CARBON];
+      time += (c.z[i + 1] - c.z[i]) / 6
+          * (1 / shaft.descent(a) + 4 / shaft.descent((a + b) / 2) + 1 / shaft.descent(b));
+    }
+    return time;
+  }
+
+  private double wallLoss() {
+    double sum = 0;
+    for (int i = 0; i < c.intervals; i++) {
+      double mean = (c.u[i * N + GAS_T] + c.u[i * N + N + GAS_T]) / 2 * KILO;
+      sum += (c.z[i + 1] - c.z[i]) * (mean - shaft.ambient);
+    }
+    return sum * Math.PI * in.get(ShaftParameter.DIAMETER) * in.get(ShaftParameter.WALL_LOSS);
+  }
+
+  private ShaftSolution.Hearth foot() {
+    double slag = slag();
+    double hottest = hottest();
+    double room = in.get(ShaftParameter.HEARTH_ROOM) * shaft.area * in.get(ShaftParameter.HEARTH);
+    double runs = ShaftEquations.logistic(
+        (hottest - in.get(ShaftParameter.SLAG_RUNS)) / in.get(ShaftParameter.RUNNING_WIDTH));
+    int top = N * c.intervals;
+    return new ShaftSolution.Hearth(KILO * c.u[GAS_T], KILO * c.u[SOLID_T], hottest, KILO * c.u[top + GAS_T],
+        coShare(top), hearth.bound(c.fuel), c.metal, runs, feo() / slag, hearth.silica(c.fuel) / slag,
+        alumina() / slag, room / (slag / SLAG_DENSITY + metalRate() / METAL_DENSITY), wallLoss(),
+        hearth.heatLoss(c.u));
+  }
+
+  private double hottest() {
+    double hottest = 0;
+    for (int i = 0; i <= c.intervals; i++) {
+      hottest = Math.max(hottest, KILO * c.u[i * N + SOLID_T]);
+    }
+    return hottest;
+  }
+
+  /** Streams in less streams out between mouth and foot, taken from the states alone. */
+  private ShaftSolution.Balance balance() {
+    int top = N * c.intervals;
+    double carbonOut = c.u[top + CARBON] * shaft.unit;
+    double carbon = (dry * in.get(ShaftParameter.FIXED_CARBON) / M_C - carbonOut) / carbonOut;
+    double oxygenOut = shaft.gasOxygen(c.u, top, c.fuel, c.metal);
+    double oxygenIn = 2 * shaft.oxygen + ironFlow * (1.5 - (1 - c.metal));
+    double ironIn = dry * in.get(ShaftParameter.ORE_RATIO) * in.get(ShaftParameter.ORE_IRON);
+    double ironOut = metalRate() + ironFlow * (1 - c.metal) * M_FE;
+    return new ShaftSolution.Balance(carbon, (oxygenIn - oxygenOut) / oxygenIn, (ironIn - ironOut) / ironIn, energy());
+  }
+
+  /** Air, fuel and charge enter at ambient temperature; gas, steam, metal, slag and lost heat leave. */
+  private double energy() {
+    int top = N * c.intervals;
+    double tg = KILO * c.u[top + GAS_T];
+    double ta = shaft.ambient;
+    double ts = KILO * c.u[SOLID_T];
+    double carbon = c.u[top + CARBON] * shaft.unit;
+    double co2 = shaft.gasOxygen(c.u, top, c.fuel, c.metal) - carbon;
+    double steam = (c.u[top + WATER] - c.u[WATER]) * shaft.unit;
+    double inert = dry * shaft.inertPerFuel * 1000;
+    double into = shaft.oxygen * Enthalpy.O2.at(ta) + shaft.nitrogen * Enthalpy.N2.at(ta)
+        + carbon * Enthalpy.CARBON.at(ta) + ironFlow * Enthalpy.HAEMATITE.at(ta) + steam * Enthalpy.WATER.at(ta)
+        + inert * (ta - ts);
+    double out = (carbon - co2) * Enthalpy.CO.at(tg) + co2 * Enthalpy.CO2.at(tg) + shaft.nitrogen * Enthalpy.N2.at(tg)
+        + steam * Enthalpy.STEAM.at(tg) + ironFlow * ((1 - c.metal) * Enthalpy.FEO.at(ts)
+        + c.metal * Enthalpy.IRON.at(ts)) + hearth.heatLoss(c.u) + wallLoss();
+    return (into - out) / (shaft.unit * 110527);
+  }
+}
