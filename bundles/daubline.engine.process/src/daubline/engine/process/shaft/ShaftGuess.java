@@ -47,11 +47,14 @@ final class ShaftGuess {
   /** Marches the ore down, bounded so that no degree of reduction passes one. */
   private static void reduce(ShaftEquations shaft, Collocation c) {
     double[] slope = new double[N];
+    c.u[c.intervals * N + TO_WUSTITE] = 0;
+    c.u[c.intervals * N + TO_METAL] = 0;
     for (int i = c.intervals - 1; i >= 0; i--) {
       int at = i * N;
       for (int k : new int[] {TO_WUSTITE, TO_METAL}) {
         double above = c.u[at + N + k];
         c.u[at + k] = above;
+        c.u[at + TO_METAL] = c.u[at + N + TO_METAL];
         shaft.slope(c.u, at, c.fuel, .3, slope, 0);
         double gain = -slope[k] * (c.z[i + 1] - c.z[i]) / Math.max(1e-3, 1 - above);
         c.u[at + k] = (above + gain) / (1 + gain);
