@@ -48,6 +48,11 @@ public final class StudySession implements AutoCloseable {
     return new StudySession(StudyDocument.load(new StudyFolder(folder)), null);
   }
 
+  /** A session to read a document; no journal is written. */
+  static StudySession of(StudyDocument document) {
+    return new StudySession(document, null);
+  }
+
   /**
    * Opens a study to work on it, as it was saved. A caller that wants what a crash left asks {@link Recovery#of} first;
    * what it does not recover is set aside in the study's private folder, never deleted.
@@ -257,6 +262,11 @@ public final class StudySession implements AutoCloseable {
   /** A digest of the whole study as it stands, for exports that say what they were made from. */
   public String digest() {
     return document.digest();
+  }
+
+  /** The study as it stands now, for work that goes on beside editing. */
+  public StudyImage image() {
+    return new StudyImage(document.folder(), document.files());
   }
 
   /** Waits until the journal is on disk; for tests and for closing down. */

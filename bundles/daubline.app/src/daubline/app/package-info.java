@@ -1,0 +1,2 @@
+/** The product: its start, its window, its perspectives and its colours. */
+package daubline.app;

@@ -1,0 +1,40 @@
+package daubline.ui;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+
+/** The texts of the window, from messages.properties in the language of the person. */
+public final class Words {
+
+  private static final ResourceBundle TEXTS = ResourceBundle.getBundle("daubline.ui.messages", Locale.getDefault(), Words.class.getClassLoader());
+
+  private Words() {
+  }
+
+  /**
+   * A text.
+   *
+   * @param key its key in messages.properties
+   * @param parts what to put for {0}, {1} …; without any, the text is taken as it stands
+   */
+  public static String of(String key, Object... parts) {
+    String text = TEXTS.getString(key);
+    return parts.length == 0 ? text : new MessageFormat(text, Locale.ROOT).format(parts);
+  }
+
+  /** The word for a value of an enumeration: the key is the simple class name in lower case, a full stop, the name. */
+  public static String of(Enum<?> value) {
+    return of(value.getDeclaringClass().getSimpleName().toLowerCase(Locale.ROOT) + "." + value.name());
+  }
+
+  /** The text of a key, or another text when there is no such key; for words that a study may add to. */
+  public static String orElse(String key, String otherwise) {
+    try {
+      return TEXTS.getString(key);
+    } catch (MissingResourceException e) {
+      return otherwise;
+    }
+  }
+}
