@@ -42,10 +42,8 @@ public final class WindowApplication implements IApplication {
       return null;
     }
     for (int number = 1; number <= MOST_WINDOWS; number++) {
-      Location candidate = location.createLocation(null, memory(number), false);
-      if (candidate.lock()) {
-        location.set(memory(number), false);
-        return candidate;
+      if (location.set(memory(number), true)) {
+        return location;
       }
     }
     throw new IOException("More than " + MOST_WINDOWS + " windows are open");

@@ -1,0 +1,18 @@
+package daubline.ui.commands;
+
+import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Start;
+
+/** Saves the current study. */
+public final class SaveStudy extends StudyHandler {
+
+  @Override
+  boolean can(OpenStudy study) {
+    return study.session().isDirty();
+  }
+
+  @Override
+  void run(OpenStudy study) {
+    Start.save(study);
+  }
+}

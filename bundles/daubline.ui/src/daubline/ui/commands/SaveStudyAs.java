@@ -1,0 +1,37 @@
+package daubline.ui.commands;
+
+import daubline.session.StudyException;
+import daubline.ui.Words;
+import daubline.ui.study.Notices;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Start;
+import java.nio.file.Path;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.FileDialog;
+
+/** Saves a complete copy of the current study under another name and goes on with the copy. */
+public final class SaveStudyAs extends StudyHandler {
+
+  @Override
+  void run(OpenStudy study) {
+    FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.SAVE);
+    dialog.setText(Words.of("saveas.title"));
+    dialog.setFilterPath(String.valueOf(study.folder().getParent()));
+    dialog.setFileName(study.folder().getFileName() + "-2");
+    String chosen = dialog.open();
+    if (chosen != null) {
+      saveAs(study, Path.of(chosen));
+    }
+  }
+
+  /** Saves a copy in a folder and opens it. */
+  static void saveAs(OpenStudy study, Path folder) {
+    try {
+      study.session().saveCopy(folder);
+      Start.open(() -> folder);
+    } catch (StudyException e) {
+      Notices.show(e.finding());
+    }
+  }
+}

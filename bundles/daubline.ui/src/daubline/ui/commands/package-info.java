@@ -1,0 +1,2 @@
+/** What the commands of menus, bars and keys do. */
+package daubline.ui.commands;

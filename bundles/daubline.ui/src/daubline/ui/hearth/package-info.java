@@ -1,0 +1,2 @@
+/** Hearthside, the page on which the window opens. */
+package daubline.ui.hearth;

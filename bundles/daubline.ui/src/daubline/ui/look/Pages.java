@@ -1,0 +1,76 @@
+package daubline.ui.look;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/** Small building blocks of pages, so that all look the same. */
+public final class Pages {
+
+  private Pages() {
+  }
+
+  /** A composite on the ground of pages with a grid of so many columns. */
+  public static Composite plain(Composite parent, int columns) {
+    Composite composite = new Composite(parent, SWT.NONE);
+    GridLayout layout = new GridLayout(columns, false);
+    composite.setLayout(layout);
+    composite.setBackground(Hue.ASH.color());
+    return composite;
+  }
+
+  /** A composite without margins. */
+  public static Composite tight(Composite parent, int columns) {
+    Composite composite = plain(parent, columns);
+    GridLayout layout = (GridLayout) composite.getLayout();
+    layout.marginWidth = 0;
+    layout.marginHeight = 0;
+    return composite;
+  }
+
+  /** Text that wraps at a width. */
+  public static Label text(Composite parent, String text, Font font, int wrap) {
+    Label label = new Label(parent, SWT.WRAP);
+    label.setText(text);
+    label.setFont(font);
+    label.setBackground(Hue.ASH.color());
+    label.setForeground(Hue.INK.color());
+    GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+    data.widthHint = wrap;
+    label.setLayoutData(data);
+    return label;
+  }
+
+  /** A heading with space above it. */
+  public static Label heading(Composite parent, String text) {
+    Label label = text(parent, text, Fonts.STRONG.font(), SWT.DEFAULT);
+    ((GridData) label.getLayoutData()).verticalIndent = 12;
+    label.setForeground(Hue.OCHRE.color());
+    return label;
+  }
+
+  /** Gives a control the name and the explanation that a screen reader says. */
+  public static void named(Control control, String name, String about) {
+    control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+      @Override
+      public void getName(AccessibleEvent e) {
+        e.result = name;
+      }
+
+      @Override
+      public void getDescription(AccessibleEvent e) {
+        e.result = about;
+      }
+    });
+    control.setData("name", name);
+    if (!about.isEmpty()) {
+      control.setToolTipText(about);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package daubline.ui.prefs;
+
+import daubline.base.Amount;
+import daubline.base.DecimalSign;
+import daubline.base.Printed;
+import daubline.base.Quantity;
+import daubline.base.Unit;
+import daubline.base.Units;
+import daubline.base.Variable;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+
+/** How numbers are shown and read in the window: decimal sign and unit per quantity. */
+public final class Preferred {
+
+  /** Key of the decimal sign. */
+  public static final String DECIMAL = "decimal";
+  private static final String UNIT = "unit.";
+
+  private Preferred() {
+  }
+
+  /** Where preferences are kept. */
+  public static IEclipsePreferences node() {
+    return InstanceScope.INSTANCE.getNode("daubline.ui");
+  }
+
+  /** The decimal sign: the chosen one, otherwise that of the language. */
+  public static DecimalSign decimal() {
+    String language = Locale.getDefault().getLanguage().equals("de") ? DecimalSign.COMMA.name() : DecimalSign.POINT.name();
+    return DecimalSign.valueOf(node().get(DECIMAL, language));
+  }
+
+  /** The key of the preferred unit of a quantity. */
+  public static String unitKey(Quantity quantity) {
+    return UNIT + quantity.name();
+  }
+
+  /** The unit in which a quantity is to be shown; empty to show it as it was typed. */
+  public static Optional<Unit> unit(Quantity quantity) {
+    return Optional.of(node().get(unitKey(quantity), "")).filter(u -> !u.isEmpty()).flatMap(u -> Units.find(quantity, u));
+  }
+
+  /** A number in the preferred writing. */
+  public static String number(double value) {
+    return sign(Printed.number(value, 12));
+  }
+
+  /** A text of digits with the preferred decimal sign. */
+  public static String sign(String digits) {
+    return decimal() == DecimalSign.COMMA ? digits.replace('.', ',') : digits;
+  }
+
+  /** An amount with its unit: in the preferred unit, otherwise in the usual unit of the variable. */
+  public static String amount(Amount amount, Variable variable) {
+    String text = Printed.withUnit(amount, unit(variable.quantity()).orElse(variable.unit()));
+    return amount.isNumber() ? sign(text) : text;
+  }
+}

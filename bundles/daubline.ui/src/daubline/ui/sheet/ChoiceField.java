@@ -1,0 +1,61 @@
+package daubline.ui.sheet;
+
+import daubline.ui.study.OpenStudy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+
+/** A choice among words or objects; the first line clears it. */
+final class ChoiceField implements Field {
+
+  private final Combo combo;
+  private final OpenStudy study;
+  private final EStructuralFeature feature;
+  private final Supplier<? extends List<?>> candidates;
+  private final List<Object> shown = new ArrayList<>();
+  private EObject object;
+
+  ChoiceField(Composite parent, OpenStudy study, EStructuralFeature feature, Supplier<? extends List<?>> candidates) {
+    this.study = study;
+    this.feature = feature;
+    this.candidates = candidates;
+    combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
+    combo.addListener(SWT.Selection, e -> commit());
+  }
+
+  @Override
+  public Control control() {
+    return combo;
+  }
+
+  @Override
+  public void show(EObject subject) {
+    object = subject;
+    combo.setEnabled(subject != null && !study.session().isReadOnly());
+    List<Object> now = new ArrayList<>();
+    boolean optional = !(feature.getEType().getInstanceClass() == boolean.class);
+    if (optional) {
+      now.add(null);
+    }
+    candidates.get().stream().filter(c -> c != subject).forEach(now::add);
+    if (!now.equals(shown) || combo.getItemCount() != now.size()) {
+      shown.clear();
+      shown.addAll(now);
+    }
+    combo.setItems(shown.stream().map(Fields::print).toArray(String[]::new));
+    combo.select(subject == null ? -1 : shown.indexOf(subject.eGet(feature)));
+  }
+
+  private void commit() {
+    Object chosen = combo.getSelectionIndex() < 0 ? null : shown.get(combo.getSelectionIndex());
+    if (object != null && object.eGet(feature) != chosen) {
+      study.edit("change.field", Fields.label(feature), () -> object.eSet(feature, chosen));
+    }
+  }
+}

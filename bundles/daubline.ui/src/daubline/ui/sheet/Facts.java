@@ -1,0 +1,37 @@
+package daubline.ui.sheet;
+
+import daubline.model.Citation;
+import daubline.model.Context;
+import daubline.model.EvidenceSheet;
+import daubline.model.FurnaceBuild;
+import daubline.model.Lot;
+import daubline.model.Person;
+import daubline.model.Reconstruction;
+import daubline.model.Series;
+import daubline.model.Site;
+import daubline.model.Trial;
+import org.eclipse.emf.ecore.EObject;
+
+/** Which plain features of an object its page of facts shows, in the order of the page. */
+final class Facts {
+
+  private Facts() {
+  }
+
+  static String[] of(EObject object) {
+    return switch (object) {
+      case Trial trial -> new String[] {"name", "number", "kind", "status", "on", "build", "reconstruction", "repeatOf", "leader", "excluded",
+          "excludedBecause", "conclusion", "note"};
+      case EvidenceSheet sheet -> new String[] {"name", "feature", "recordedBy", "recordedOn", "samplingFraction", "note"};
+      case Reconstruction r -> new String[] {"name", "hypothesis", "variantOf", "retired", "retiredBecause", "note"};
+      case FurnaceBuild build -> new String[] {"name", "reconstruction", "builtOn", "note"};
+      case Lot lot -> new String[] {"name", "material", "supplier", "origin", "deliveredOn", "note"};
+      case Series series -> new String[] {"name", "question", "plan", "budget", "stopCriteria", "seed", "frozen", "note"};
+      case Site site -> new String[] {"name", "place", "region", "country", "latitude", "longitude", "sensitive", "note"};
+      case Context context -> new String[] {"name", "period", "phase", "deposit", "note"};
+      case Citation citation -> new String[] {"name", "authors", "year", "title", "container", "volume", "pages", "publisher", "doi", "url", "note"};
+      case Person person -> new String[] {"name", "role", "smeltsBefore", "mayPublishName", "mayPublishPhotograph", "note"};
+      default -> new String[] {"name", "note"};
+    };
+  }
+}

@@ -1,0 +1,108 @@
+package daubline.ui.sheet;
+
+import daubline.model.Identified;
+import daubline.ui.Words;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import daubline.ui.study.OpenStudy;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/**
+ * Labelled fields for the plain features of objects: text, numbers, dates, choices and references. Each change is one
+ * named change of the study.
+ */
+final class Fields {
+
+  private final OpenStudy study;
+  private final Composite parent;
+  private final List<Field> fields = new ArrayList<>();
+
+  Fields(OpenStudy study, Composite parent) {
+    this.study = study;
+    this.parent = parent;
+  }
+
+  /** Adds a field for each named feature that the object has. */
+  void add(EObject example, String... features) {
+    for (String name : features) {
+      EStructuralFeature feature = example.eClass().getEStructuralFeature(name);
+      if (feature != null) {
+        add(example, feature);
+      }
+    }
+  }
+
+  private void add(EObject example, EStructuralFeature feature) {
+    Label label = new Label(parent, SWT.NONE);
+    label.setText(label(feature));
+    label.setBackground(Hue.ASH.color());
+    label.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false));
+    Field field = create(example, feature);
+    field.control().setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    ((GridData) field.control().getLayoutData()).widthHint = 160;
+    Pages.named(field.control(), label(feature), Words.orElse("tip." + feature.getName(), ""));
+    field.control().setData("id", feature.getName());
+    fields.add(field);
+  }
+
+  private Field create(EObject example, EStructuralFeature feature) {
+    if (feature instanceof EReference reference) {
+      return new ChoiceField(parent, study, feature, () -> candidates(reference));
+    }
+    EAttribute attribute = (EAttribute) feature;
+    Class<?> type = attribute.getEAttributeType().getInstanceClass();
+    if (type != null && type.isEnum()) {
+      return new ChoiceField(parent, study, feature, () -> List.of(type.getEnumConstants()));
+    }
+    if (type == boolean.class) {
+      return new ChoiceField(parent, study, feature, () -> List.of(Boolean.FALSE, Boolean.TRUE));
+    }
+    if (attribute.getEAttributeType() instanceof EEnum) {
+      throw new IllegalArgumentException("The model uses the enumerations of base, not " + attribute);
+    }
+    return new TextField(parent, study, attribute);
+  }
+
+  /** Everything of the study that a reference can point to. */
+  private List<Object> candidates(EReference reference) {
+    List<Object> found = new ArrayList<>();
+    for (Iterator<EObject> all = study.session().study().eAllContents(); all.hasNext();) {
+      EObject object = all.next();
+      if (reference.getEReferenceType().isInstance(object)) {
+        found.add(object);
+      }
+    }
+    return found;
+  }
+
+  /** The label of a feature: one for its class when there is one, otherwise the common one. */
+  static String label(EStructuralFeature feature) {
+    return Words.orElse("feature." + feature.getEContainingClass().getName() + "." + feature.getName(), Words.orElse("feature." + feature.getName(), feature.getName()));
+  }
+
+  /** Shows the values of an object in the fields; null clears and disables them. */
+  void show(EObject object) {
+    fields.forEach(f -> f.show(object));
+  }
+
+  /** How an object or a word stands in a choice. */
+  static String print(Object choice) {
+    return switch (choice) {
+      case Boolean yes -> Words.of(yes ? "yes" : "no");
+      case Enum<?> word -> Words.of(word);
+      case Identified object -> OpenStudy.nameOf(object);
+      case null, default -> "";
+    };
+  }
+}

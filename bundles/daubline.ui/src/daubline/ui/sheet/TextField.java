@@ -1,0 +1,118 @@
+package daubline.ui.sheet;
+
+import daubline.base.Finding;
+import daubline.base.Numbers;
+import daubline.ui.prefs.Preferred;
+import daubline.ui.look.Hue;
+import daubline.ui.study.OpenStudy;
+import java.util.Optional;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Text;
+
+/** A line of text or a number; Enter and leaving the field commit, Esc takes back. A number that cannot be read stays to be mended. */
+final class TextField implements Field {
+
+  private final Text text;
+  private final OpenStudy study;
+  private final EAttribute attribute;
+  private final Class<?> type;
+  private EObject object;
+  private String before = "";
+
+  TextField(Composite parent, OpenStudy study, EAttribute attribute) {
+    this.study = study;
+    this.attribute = attribute;
+    this.type = attribute.getEAttributeType().getInstanceClass();
+    text = new Text(parent, SWT.BORDER | SWT.SINGLE);
+    text.addListener(SWT.FocusOut, e -> commit());
+    text.addListener(SWT.DefaultSelection, e -> commit());
+    text.addListener(SWT.Modify, e -> markPending());
+    text.addListener(SWT.KeyDown, e -> {
+      if (e.keyCode == SWT.ESC) {
+        revert();
+      }
+    });
+  }
+
+  @Override
+  public Control control() {
+    return text;
+  }
+
+  @Override
+  public void show(EObject subject) {
+    object = subject;
+    text.setEnabled(subject != null);
+    text.setEditable(!study.session().isReadOnly());
+    before = subject == null ? "" : print(subject.eGet(attribute));
+    if (!text.getText().equals(before)) {
+      text.setText(before);
+    }
+    unmark();
+  }
+
+  private static String print(Object value) {
+    return switch (value) {
+      case null -> "";
+      case Double number -> Preferred.number(number);
+      default -> value.toString();
+    };
+  }
+
+  private void markPending() {
+    boolean changed = !text.getText().equals(before);
+    text.setData(Pending.REVERT, changed ? (Runnable) this::revert : null);
+  }
+
+  private void revert() {
+    text.setText(before);
+    unmark();
+  }
+
+  private void unmark() {
+    text.setData(Pending.REVERT, null);
+    text.setForeground(Hue.INK.color());
+    text.setToolTipText(null);
+  }
+
+  private void commit() {
+    if (object == null || text.getText().equals(before)) {
+      return;
+    }
+    String typed = text.getText().strip();
+    Optional<Finding> complaint = complaint(typed);
+    if (complaint.isPresent()) {
+      text.setForeground(Hue.LINING.color());
+      text.setToolTipText(complaint.get().what() + " – " + complaint.get().remedy());
+      return;
+    }
+    EObject subject = object;
+    Object value = typed.isEmpty() ? null : value(typed);
+    study.edit("change.field", Fields.label(attribute), () -> subject.eSet(attribute, value));
+    show(subject);
+  }
+
+  private Optional<Finding> complaint(String typed) {
+    boolean number = type == Double.class || type == Integer.class || type == Long.class || type == int.class;
+    if (!number || typed.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Double> read = Numbers.parse(typed, Preferred.decimal());
+    boolean whole = type == Double.class || read.map(d -> d == Math.rint(d)).orElse(false);
+    return read.isPresent() && whole ? Optional.empty() : Optional.of(Numbers.complaint(typed, Preferred.decimal()));
+  }
+
+  private Object value(String typed) {
+    if (type == Double.class) {
+      return Numbers.parse(typed, Preferred.decimal()).orElseThrow();
+    }
+    if (type == Integer.class || type == int.class) {
+      return Numbers.parse(typed, Preferred.decimal()).orElseThrow().intValue();
+    }
+    return type == Long.class ? (Object) Numbers.parse(typed, Preferred.decimal()).orElseThrow().longValue() : typed;
+  }
+}

@@ -1,0 +1,52 @@
+package daubline.ui.study;
+
+import daubline.ui.Words;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.swt.dnd.DND;
+import org.eclipse.swt.dnd.DropTarget;
+import org.eclipse.swt.dnd.DropTargetAdapter;
+import org.eclipse.swt.dnd.DropTargetEvent;
+import org.eclipse.swt.dnd.FileTransfer;
+import org.eclipse.swt.widgets.Composite;
+
+/** Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported. */
+public final class FileDrop extends DropTargetAdapter {
+
+  private FileDrop() {
+  }
+
+  /** Makes a control take files. */
+  public static void on(Composite control) {
+    DropTarget target = new DropTarget(control, DND.DROP_COPY | DND.DROP_DEFAULT | DND.DROP_LINK);
+    target.setTransfer(FileTransfer.getInstance());
+    target.addDropListener(new FileDrop());
+  }
+
+  @Override
+  public void dragEnter(DropTargetEvent event) {
+    event.detail = Arrays.stream(event.dataTypes).anyMatch(FileTransfer.getInstance()::isSupportedType) ? DND.DROP_COPY : DND.DROP_NONE;
+  }
+
+  @Override
+  public void drop(DropTargetEvent event) {
+    if (event.data instanceof String[] files) {
+      take(Arrays.stream(files).map(Path::of).toList());
+    }
+  }
+
+  /** Opens or imports files as though they had been dropped. */
+  public static void take(List<Path> files) {
+    for (Path file : files) {
+      if (Files.isDirectory(file)) {
+        Start.open(() -> file);
+      } else if (file.endsWith("study.xmi")) {
+        Start.open(file::getParent);
+      } else {
+        Notices.show(Words.of("drop.unknown", file.getFileName()), Words.of("drop.remedy"));
+      }
+    }
+  }
+}

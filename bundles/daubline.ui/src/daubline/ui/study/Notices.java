@@ -1,0 +1,23 @@
+package daubline.ui.study;
+
+import daubline.base.Finding;
+import daubline.ui.Words;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.widgets.Display;
+
+/** Tells a person what went wrong and how to mend it. */
+public final class Notices {
+
+  private Notices() {
+  }
+
+  /** Shows a finding: what is wrong, where, and the remedy. */
+  public static void show(Finding finding) {
+    show(finding.what(), finding.where() + (finding.remedy().isEmpty() ? "" : "\n\n" + Words.of("notice.remedy", finding.remedy())));
+  }
+
+  /** Shows a message with its details. */
+  public static void show(String message, String details) {
+    MessageDialog.openError(Display.getDefault().getActiveShell(), Words.of("notice.title"), message + "\n\n" + details);
+  }
+}

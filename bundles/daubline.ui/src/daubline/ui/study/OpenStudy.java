@@ -1,0 +1,121 @@
+package daubline.ui.study;
+
+import daubline.analysis.StudyResults;
+import daubline.base.Finding;
+import daubline.model.Named;
+import daubline.session.StudySession;
+import daubline.ui.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * A study open in the window: its session, which only the window's own thread touches, and the latest results, which are
+ * worked out behind.
+ */
+public final class OpenStudy {
+
+  private final StudySession session;
+  private final ResultsJob job;
+  private final List<Runnable> changeListeners = new CopyOnWriteArrayList<>();
+  private final List<Runnable> resultListeners = new CopyOnWriteArrayList<>();
+  private StudyResults results;
+
+  OpenStudy(StudySession session) {
+    this.session = session;
+    this.job = new ResultsJob(this);
+    session.addListener(this::changed);
+    job.restart();
+  }
+
+  /** The session; for the window's own thread. */
+  public StudySession session() {
+    return session;
+  }
+
+  /** The folder of the study. */
+  public Path folder() {
+    return session.folder();
+  }
+
+  /** The name of the study, or of its folder when it has none. */
+  public String name() {
+    String name = session.study().getName();
+    return name == null || name.isBlank() ? String.valueOf(folder().getFileName()) : name;
+  }
+
+  private void changed() {
+    job.restart();
+    changeListeners.forEach(Runnable::run);
+    Studies.get().fire();
+  }
+
+  /** The latest results; empty until the first are there. They may lag a moment behind the last change. */
+  public Optional<StudyResults> results() {
+    return Optional.ofNullable(results);
+  }
+
+  /** The findings of the checks in the latest results. */
+  public List<Finding> findings() {
+    return results == null ? session.findings() : results.checks();
+  }
+
+  void put(StudyResults latest) {
+    results = latest;
+    resultListeners.forEach(Runnable::run);
+    Studies.get().fire();
+  }
+
+  /** Whether the latest results belong to the study as it stands now. */
+  public boolean isSettled() {
+    return results != null && job.isIdle();
+  }
+
+  /** Works everything out again, after a change of the settings outside the study. */
+  public void recompute() {
+    job.restart();
+  }
+
+  /**
+   * Changes the study under a name that undo shows.
+   *
+   * @param key key of the name in the messages
+   * @param part what the name is about, such as the name of the variable
+   */
+  public void edit(String key, String part, Runnable steps) {
+    session.edit(Words.of(key, part), steps);
+  }
+
+  /** Adds a listener told after every change, on the window's thread. */
+  public void onChange(Runnable listener) {
+    changeListeners.add(listener);
+  }
+
+  /** Adds a listener told when new results are there, on the window's thread. */
+  public void onResults(Runnable listener) {
+    resultListeners.add(listener);
+  }
+
+  /** Removes a listener of either kind. */
+  public void remove(Runnable listener) {
+    changeListeners.remove(listener);
+    resultListeners.remove(listener);
+  }
+
+  /** The name of an object as screens print it. */
+  public static String nameOf(EObject object) {
+    if (object instanceof Named named) {
+      return named.getName() == null || named.getName().isBlank() ? String.valueOf(named.getId()) : named.getName();
+    }
+    return object.eClass().getName();
+  }
+
+  void close() {
+    job.stop();
+    changeListeners.clear();
+    resultListeners.clear();
+    session.close();
+  }
+}

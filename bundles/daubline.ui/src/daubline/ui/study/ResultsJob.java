@@ -1,0 +1,105 @@
+package daubline.ui.study;
+
+import daubline.analysis.ComparisonOptions;
+import daubline.analysis.Snapshots;
+import daubline.analysis.StudyComparison;
+import daubline.analysis.StudyResults;
+import daubline.analysis.StudySnapshot;
+import daubline.analysis.checks.Checks;
+import daubline.base.Finding;
+import daubline.engine.inference.Progress;
+import daubline.session.StudyException;
+import daubline.session.StudyImage;
+import daubline.session.StudySession;
+import daubline.ui.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
+
+/** Checks and compares a study behind, on a picture of it; starts again when the study changes meanwhile. */
+final class ResultsJob extends Job {
+
+  private static final long REST_MILLIS = 250;
+
+  private final OpenStudy study;
+  private volatile StudyImage image;
+
+  ResultsJob(OpenStudy study) {
+    super(Words.of("job.results", study.folder().getFileName()));
+    this.study = study;
+    setPriority(DECORATE);
+  }
+
+  /** Takes a new picture of the study and begins anew after a short rest, so that typing on does not pile up work. */
+  void restart() {
+    image = study.session().image();
+    cancel();
+    schedule(REST_MILLIS);
+  }
+
+  void stop() {
+    image = null;
+    cancel();
+  }
+
+  boolean isIdle() {
+    return getState() == Job.NONE && image == null;
+  }
+
+  @Override
+  protected IStatus run(IProgressMonitor monitor) {
+    StudyImage taken = image;
+    if (taken == null) {
+      return Status.CANCEL_STATUS;
+    }
+    try (StudySession copy = taken.read()) {
+      StudyResults results = workOut(copy, monitor);
+      if (monitor.isCanceled() || taken != image) {
+        return Status.CANCEL_STATUS;
+      }
+      Display.getDefault().asyncExec(() -> hand(results, taken));
+      return Status.OK_STATUS;
+    } catch (CancellationException e) {
+      return Status.CANCEL_STATUS;
+    } catch (StudyException e) {
+      return Status.warning(e.getMessage(), e);
+    }
+  }
+
+  /** Checks and compares; with settings that cannot be read there are the checks, but no comparison. */
+  private static StudyResults workOut(StudySession copy, IProgressMonitor monitor) {
+    StudySnapshot snapshot = Snapshots.of(copy);
+    List<Finding> checks = Checks.run(copy);
+    try {
+      return StudyComparison.of(snapshot, checks, ComparisonOptions.standard(), new Watched(monitor));
+    } catch (IllegalArgumentException e) {
+      List<Finding> all = new ArrayList<>(checks);
+      all.add(0, Finding.error("comparison.settings", copy.folder().toString(), String.valueOf(e.getMessage()), Words.of("job.settings.remedy")));
+      return new StudyResults(snapshot, List.of(), all);
+    }
+  }
+
+  private void hand(StudyResults results, StudyImage taken) {
+    if (taken == image) {
+      image = null;
+      study.put(results);
+    }
+  }
+
+  private record Watched(IProgressMonitor monitor) implements Progress {
+    @Override
+    public void done(int part, int all) {
+      // the work is short; the progress view shows that it runs
+    }
+
+    @Override
+    public boolean isCancelled() {
+      return monitor.isCanceled();
+    }
+  }
+}

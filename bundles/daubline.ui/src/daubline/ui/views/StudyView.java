@@ -1,0 +1,86 @@
+package daubline.ui.views;
+
+import daubline.ui.Words;
+import daubline.ui.look.Pages;
+import daubline.ui.sheet.Sheets;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Studies;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.part.ViewPart;
+
+/** The open studies as a tree; a double click or Enter opens what can be edited. */
+public final class StudyView extends ViewPart {
+
+  private final Runnable refresher = this::refresh;
+  private TreeViewer tree;
+  private int studies;
+
+  @Override
+  public void createPartControl(Composite parent) {
+    tree = new TreeViewer(parent, SWT.V_SCROLL | SWT.H_SCROLL | SWT.MULTI);
+    StudyTree content = new StudyTree();
+    tree.setUseHashlookup(true);
+    tree.setContentProvider(content);
+    tree.setLabelProvider(content);
+    tree.setInput(Studies.get());
+    tree.addOpenListener(e -> open(tree.getStructuredSelection()));
+    tree.addSelectionChangedListener(e -> Sheets.studyOf(tree.getStructuredSelection().getFirstElement()).ifPresent(Studies.get()::setCurrent));
+    Pages.named(tree.getControl(), Words.of("tree.name"), "");
+    MenuManager menu = new MenuManager();
+    tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
+    getSite().registerContextMenu(menu, tree);
+    getSite().setSelectionProvider(tree);
+    Studies.get().onChange(refresher);
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.study");
+    refresh();
+  }
+
+  private static void open(IStructuredSelection selection) {
+    if (selection.getFirstElement() instanceof EObject object) {
+      Sheets.open(object);
+    }
+  }
+
+  private void refresh() {
+    if (tree.getControl().isDisposed()) {
+      return;
+    }
+    tree.refresh();
+    int now = Studies.get().all().size();
+    if (now > studies) {
+      OpenStudy latest = Studies.get().all().get(now - 1);
+      tree.expandToLevel(latest, 3);
+      tree.setSelection(new StructuredSelection(latest), true);
+    }
+    studies = now;
+  }
+
+  /** Selects an object and makes it visible. */
+  public void reveal(EObject object) {
+    tree.setSelection(new StructuredSelection(object), true);
+  }
+
+  /** The tree itself; for tests. */
+  public Tree tree() {
+    return tree.getTree();
+  }
+
+  @Override
+  public void setFocus() {
+    tree.getControl().setFocus();
+  }
+
+  @Override
+  public void dispose() {
+    Studies.get().remove(refresher);
+    super.dispose();
+  }
+}
