@@ -24,4 +24,9 @@ public record Table(String id, String title, String caption, List<Column> column
       }
     }
   }
+
+  /** The cells of one column from top to bottom. */
+  public List<Cell> cells(int column) {
+    return rows.stream().map(row -> row.get(column)).toList();
+  }
 }
