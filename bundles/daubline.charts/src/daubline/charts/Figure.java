@@ -13,6 +13,19 @@ public interface Figure {
   double aspect();
 
   /**
+   * The height it wants at a width, both in points. Lettering keeps its size when a figure is made narrower, so figures
+   * made of rows keep their height.
+   */
+  default double height(double width) {
+    return width * aspect();
+  }
+
+  /** The width in millimetres at which it is printed unless somebody chooses another. */
+  default double widthMm() {
+    return 140;
+  }
+
+  /**
    * Paints it.
    *
    * @param g where to

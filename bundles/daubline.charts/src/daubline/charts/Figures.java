@@ -6,7 +6,8 @@ import java.util.Optional;
 /** All figures of the publication, in the order in which they are printed. */
 public final class Figures {
 
-  private static final List<FigureSpec> ALL = List.of();
+  private static final List<FigureSpec> ALL = List.of(new RankingFigure(), new AgreementMap(), new VerdictMap(), new SectionFigure(),
+      new TernaryFigure(), new ResidueShares());
 
   private Figures() {
   }

@@ -1,0 +1,59 @@
+package daubline.charts;
+
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+
+/** The marks of data points, told apart by shape. */
+enum Mark {
+  DISC(true), DIAMOND(true), TRIANGLE(true), SQUARE(true), RING(false), OPEN_SQUARE(false);
+
+  private final boolean filled;
+
+  Mark(boolean filled) {
+    this.filled = filled;
+  }
+
+  /** The mark of a series by its number from 0. */
+  static Mark of(int number) {
+    return values()[Math.floorMod(number, values().length)];
+  }
+
+  /** Draws it in the colour of the pen. */
+  void draw(Pen pen, double x, double y, double radius) {
+    draw(pen, x, y, radius, filled);
+  }
+
+  /** Draws it filled or open. */
+  void draw(Pen pen, double x, double y, double radius, boolean solid) {
+    Shape shape = shape(x, y, radius);
+    if (solid) {
+      pen.fill(shape);
+    } else {
+      Color ink = pen.graphics().getColor();
+      pen.color(pen.palette().paper()).fill(shape).color(ink).line(0.9f).draw(shape);
+    }
+  }
+
+  private Shape shape(double x, double y, double r) {
+    return switch (this) {
+      case DISC, RING -> new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
+      case SQUARE, OPEN_SQUARE -> new Rectangle2D.Double(x - r * 0.88, y - r * 0.88, r * 1.76, r * 1.76);
+      case DIAMOND -> polygon(x, y - r * 1.25, x + r * 1.25, y, x, y + r * 1.25, x - r * 1.25, y);
+      case TRIANGLE -> polygon(x, y - r * 1.2, x + r * 1.15, y + r * 0.85, x - r * 1.15, y + r * 0.85);
+    };
+  }
+
+  /** A closed shape through points given as x, y, x, y … */
+  static Path2D polygon(double... xy) {
+    Path2D path = new Path2D.Double();
+    path.moveTo(xy[0], xy[1]);
+    for (int i = 2; i < xy.length; i += 2) {
+      path.lineTo(xy[i], xy[i + 1]);
+    }
+    path.closePath();
+    return path;
+  }
+}
