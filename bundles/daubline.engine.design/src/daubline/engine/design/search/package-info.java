@@ -1,0 +1,2 @@
+/** Optimal designs by coordinate exchange. */
+package daubline.engine.design.search;
