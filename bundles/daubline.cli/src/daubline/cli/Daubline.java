@@ -9,7 +9,7 @@ import picocli.CommandLine.Spec;
 /** The root of all commands. */
 @Command(name = "daubline", mixinStandardHelpOptions = true, versionProvider = Daubline.Provider.class,
     description = "Smelting trials against excavated evidence.",
-    subcommands = {CheckCommand.class, CompareCommand.class, CriteriaCommand.class, VariablesCommand.class,
+    subcommands = {WorkupCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, CriteriaCommand.class, VariablesCommand.class,
         WhereCommand.class, NewCommand.class})
 public final class Daubline implements Runnable {
 
