@@ -8,9 +8,15 @@ import java.util.Optional;
 public final class Criteria {
 
   private static final List<Criterion> ALL = List.of(
-      new BaseInternalDiameter(), new WallThickness(), new SurvivingHeight(), new InletBore(), new InletHeight(),
-      new TappedSlag(), new ResidueShares(), new TotalResidue(),
-      new SlagComposition());
+      new BaseInternalDiameter(), new BaseExternalDiameter(), new BaseShape(), new WallThickness(), new SurvivingHeight(),
+      new PitDiameter(), new PitDepth(), new PitFill(), new TapOpening(), new TapOpeningWidth(),
+      new InletBore(), new InletHeight(), new InletAngle(), new InletCount(),
+      new VitrifiedHeights(), new WallZones(), new OxidisedDepth(), new LiningLost(), new SlagAdheringHeight(),
+      new TappedSlag(), new ResidueShares(), new ResidueCounts(), new TotalResidue(), new SlagPerIron(), new Prills(),
+      new FlowMorphology(), new SlagDensity(), new CharcoalImpressions(), new OrganicImpressions(),
+      new SlagComposition(), new OxideRatios(), new ReducibleIronIndex(), new SourceShares(), new MineralPhases(),
+      new CharcoalSpecies(), new CharcoalSize(),
+      new BloomMass(), new BloomDiameter(), new BloomQuality());
 
   private Criteria() {
   }

@@ -61,7 +61,7 @@ class ComparisonEngineTest {
     Comparison c = compare(trials(), SETTINGS).get(0);
     assertTrue(c.low() <= c.agreement() && c.agreement() <= c.high());
     assertTrue(c.boundLow() < c.agreement() && c.agreement() < c.boundHigh());
-    assertTrue(c.coverage() > 0.5 && c.coverage() < 1);
+    assertTrue(c.coverage() > 0.1 && c.coverage() < 0.5);
     assertTrue(c.bandLow() < c.bandHigh() && c.bandHigh() < 100);
     assertEquals(1, c.criteria().stream().mapToDouble(CriterionResult::weight).sum(), 1e-12);
     assertEquals(Verdict.CONSISTENT, result(c, "base_internal_diameter").verdict());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.base.Amount;
 import daubline.base.IronBasis;
+import daubline.base.Material;
 import daubline.base.ValueKind;
 import daubline.base.Variable;
 import daubline.base.Variables;
@@ -171,6 +172,126 @@ class CriteriaTest {
     double vSio2 = 0.15 * 0.15 + 0.03 * 0.03 + Math.pow(0.05 / 20, 2);
     double m2 = Math.pow(Math.log(1.5), 2) / (vFeo + vSio2);
     assertEquals(Math.exp(-m2 / 2), g(new SlagComposition(), e, f), 1e-12);
+  }
+
+  @Test
+  void thereAreEnoughOfThem() {
+    assertTrue(Criteria.all().size() >= 24);
+  }
+
+  /** Every number by difference: one tolerance away is exp(−1/2), by ratio a factor exp(tolerance) likewise. */
+  @Test
+  void oneToleranceAway() {
+    int tried = 0;
+    for (Criterion criterion : Criteria.all()) {
+      if (criterion instanceof NumberCriterion number && !(criterion instanceof SurvivingHeight) && !(criterion instanceof TotalResidue)) {
+        double tolerance = SettingValues.standard(criterion).number("tolerance");
+        double e = 4;
+        double x = number.isByRatio() ? e * Math.exp(tolerance) : e + tolerance;
+        assertEquals(Math.exp(-0.5), g(criterion, says(number.variable(), Amount.exact(e)), says(number.variable(), Amount.exact(x))), 1e-9,
+            criterion.id());
+        tried++;
+      }
+    }
+    assertTrue(tried >= 15);
+  }
+
+  /** Round with 4 % misread among six words: oval has 0.008, over 0.96. */
+  @Test
+  void wordsByHand() {
+    double g = g(new BaseShape(), says("base_profile_shape", Amount.category("round")), says("base_profile_shape", Amount.category("oval")));
+    assertEquals(0.008 / 0.96, g, 1e-12);
+    assertEquals(1, g(new BaseShape(), says("base_profile_shape", Amount.category("round:0.7; oval:0.3")),
+        says("base_profile_shape", Amount.category("round"))), 1e-12);
+  }
+
+  /** A word of the user's own is compared like any other. */
+  @Test
+  void wordsOfTheUsersOwn() {
+    assertEquals(1, g(new PitFill(), says("pit_fill", Amount.category("peat")), says("pit_fill", Amount.category("peat"))), 1e-12);
+  }
+
+  /** Neighbours in the order of flow agree more than distant forms. */
+  @Test
+  void orderedWords() {
+    SheetData ropes = says("flow_morphology", Amount.category("ropes"));
+    double next = g(new FlowMorphology(), ropes, says("flow_morphology", Amount.category("broad lobes")));
+    double far = g(new FlowMorphology(), ropes, says("flow_morphology", Amount.category("no flow")));
+    assertTrue(next > 0.3 && next < 0.5 && far < 0.1, next + " " + far);
+  }
+
+  /** Two clock positions, 0 and 1 tolerance apart: exp(−1/4); Fisher of p = 1 and 0.3173 on four degrees of freedom. */
+  @Test
+  void clockPositionsByHand() {
+    SheetData e = SheetBuilder.sheet("e").says("vitrified_height_12", Amount.exact(0.3)).says("vitrified_height_6", Amount.exact(0.2)).build();
+    SheetData f = SheetBuilder.sheet("f").says("vitrified_height_12", Amount.exact(0.3)).says("vitrified_height_6", Amount.exact(0.25))
+        .says("vitrified_height_3", Amount.exact(0.3)).build();
+    assertEquals(Math.exp(-0.25), g(new VitrifiedHeights(), e, f), 1e-12);
+    var tested = (Assessment.Tested) new VitrifiedHeights().assess(e, f, SettingValues.standard(new VitrifiedHeights()));
+    double p = 0.317310507863;
+    assertEquals(p * (1 - Math.log(p)), tested.kernel().compatibility(), 1e-9);
+  }
+
+  @Test
+  void mineralsPresentAndAbsent() {
+    SheetData e = SheetBuilder.sheet("e").says("phase_wustite", Amount.of(ValueKind.PRESENT)).says("phase_leucite", Amount.of(ValueKind.ABSENT)).build();
+    SheetData f = SheetBuilder.sheet("f").says("phase_wustite", Amount.of(ValueKind.PRESENT)).says("phase_leucite", Amount.of(ValueKind.PRESENT)).build();
+    assertEquals(Math.sqrt(0.02 / 0.98), g(new MineralPhases(), e, f), 1e-12);
+  }
+
+  /** Slag no. 2 of Neumann's table 2 (Noreia, Celtic), index 1.141 as computed there for all iron as FeO. */
+  @Test
+  void reducibleIronIndexOfNoreia() {
+    SheetData noreia = SheetBuilder.sheet("n").slag(IronBasis.BOTH, "FeO", 55.39, "Fe2O3", 12.62, "SiO2", 24.48).build();
+    var statements = new ReducibleIronIndex().statements(noreia, Side.EVIDENCE, SettingValues.standard(new ReducibleIronIndex()));
+    assertEquals(1.141, statements.get(0).amount().value(), 0.001);
+  }
+
+  /** Oxides other than iron alone: iron may differ at will. */
+  @Test
+  void nonReducedOxidesIgnoreIron() {
+    SheetData e = SheetBuilder.sheet("e").slag(IronBasis.FEO, "FeO", 70, "SiO2", 20, "Al2O3", 5, "CaO", 2).build();
+    SheetData f = SheetBuilder.sheet("f").slag(IronBasis.FEO, "FeO", 40, "SiO2", 40, "Al2O3", 10, "CaO", 4).build();
+    assertEquals(1, g(new OxideRatios(), e, f), 1e-12);
+    assertTrue(g(new SlagComposition(), e, f) < 0.1);
+  }
+
+  /** 0.95 ore, 0.28 and 0.14 lining: the ratio halves, ln 2 over a tolerance of 0.4 and the errors of the fit. */
+  @Test
+  void liningForEachOre() {
+    SheetData e = mixed("e", 0.28);
+    SheetData same = mixed("f", 0.28);
+    SheetData half = mixed("g", 0.14);
+    assertEquals(1, g(new SourceShares(), e, same), 1e-6);
+    double g = g(new SourceShares(), e, half);
+    assertTrue(g > Math.exp(-0.5 * Math.pow(Math.log(2) / 0.4, 2)) && g < 0.5, "" + g);
+    SheetData noOre = SheetBuilder.sheet("n").slag(IronBasis.FEO, "SiO2", 20, "Al2O3", 5).build();
+    assertTrue(untested(new SourceShares(), e, noOre).explain().reason().contains("ore and lining"));
+  }
+
+  private static SheetData mixed(String id, double lining) {
+    double[] ore = {9, 3, 0.5, 0.8, 0.2, 1.5};
+    double[] clay = {65, 18, 2, 1, 3, 0.8};
+    String[] oxides = {"SiO2", "Al2O3", "CaO", "MgO", "K2O", "TiO2"};
+    SheetBuilder builder = SheetBuilder.sheet(id);
+    Object[][] rows = new Object[3][12];
+    for (int i = 0; i < 6; i++) {
+      rows[0][2 * i] = rows[1][2 * i] = rows[2][2 * i] = oxides[i];
+      rows[0][2 * i + 1] = ore[i];
+      rows[1][2 * i + 1] = clay[i];
+      rows[2][2 * i + 1] = 0.95 * ore[i] + lining * clay[i];
+    }
+    return builder.analysis(Material.ORE, IronBasis.FE2O3, rows[0]).analysis(Material.LINING, IronBasis.FE2O3, rows[1])
+        .analysis(Material.SLAG, IronBasis.FEO, rows[2]).build();
+  }
+
+  @Test
+  void piecesByClass() {
+    SheetData e = SheetBuilder.sheet("e").residue("tap", Amount.exact(5), 30).residue("prill", Amount.exact(1), 60).build();
+    SheetData f = SheetBuilder.sheet("f").residue("tap", Amount.exact(5), 10).residue("prill", Amount.exact(1), 20).build();
+    SheetData other = SheetBuilder.sheet("g").residue("tap", Amount.exact(5), 28).residue("prill", Amount.exact(1), 2).build();
+    assertTrue(g(new ResidueCounts(), e, f) > 0.95);
+    assertTrue(g(new ResidueCounts(), e, other) < 0.001);
   }
 
   @Test

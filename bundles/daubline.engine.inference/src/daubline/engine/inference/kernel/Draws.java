@@ -11,11 +11,13 @@ import java.util.Map;
 public final class Draws {
 
   private static final long UNIFORM = 1L << 32;
+  private static final long PART = 1L << 40;
 
   private final int count;
   private final long trialKey;
   private final long sheetKey;
   private final Map<Long, double[]> made;
+  private final Map<Integer, Map<Long, double[]>> parts;
 
   /**
    * New draws.
@@ -25,19 +27,27 @@ public final class Draws {
    * @param sheetKey key of sheet and criterion
    */
   public Draws(int count, long trialKey, long sheetKey) {
-    this(count, trialKey, sheetKey, new HashMap<>());
+    this(count, trialKey, sheetKey, new HashMap<>(), new HashMap<>());
   }
 
-  private Draws(int count, long trialKey, long sheetKey, Map<Long, double[]> made) {
+  private Draws(int count, long trialKey, long sheetKey, Map<Long, double[]> made,
+      Map<Integer, Map<Long, double[]>> parts) {
     this.count = count;
     this.trialKey = trialKey;
     this.sheetKey = sheetKey;
     this.made = made;
+    this.parts = parts;
   }
 
   /** The same trial against another sheet; what was drawn for the trial is shared. */
   public Draws against(long otherSheetKey) {
-    return new Draws(count, trialKey, otherSheetKey, made);
+    return new Draws(count, trialKey, otherSheetKey, made, parts);
+  }
+
+  /** Draws for one part of a criterion, independent of those of other parts. */
+  public Draws part(int part) {
+    return new Draws(count, RandomStream.key(trialKey, PART + part), RandomStream.key(sheetKey, PART + part),
+        parts.computeIfAbsent(part, p -> new HashMap<>()), new HashMap<>());
   }
 
   /** How many draws. */
