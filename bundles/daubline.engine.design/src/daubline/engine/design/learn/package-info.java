@@ -1,0 +1,2 @@
+/** What burnt trials have shown. */
+package daubline.engine.design.learn;

@@ -1,0 +1,2 @@
+/** What to burn next. */
+package daubline.engine.design.next;
