@@ -1,0 +1,214 @@
+package daubline.engine.process;
+
+import static daubline.engine.process.shaft.ShaftParameter.*;
+
+import daubline.engine.process.air.Blast;
+import daubline.engine.process.air.Descent;
+import daubline.engine.process.air.PackedBed;
+import daubline.engine.process.balance.Analysis;
+import daubline.engine.process.balance.ForwardBalance;
+import daubline.engine.process.balance.LockedIron;
+import daubline.engine.process.balance.Oxide;
+import daubline.engine.process.balance.OxideMasses;
+import daubline.engine.process.balance.Portion;
+import daubline.engine.process.shaft.ShaftInputs;
+import daubline.engine.process.shaft.ShaftParameter;
+import daubline.engine.process.shaft.ShaftSolution;
+import daubline.engine.process.shaft.ShaftSolver;
+import daubline.engine.process.slag.Liquidus;
+import daubline.engine.process.slag.SlagDensity;
+import daubline.engine.process.slag.ViscosityModel;
+import daubline.engine.process.thermo.Combustion;
+import daubline.engine.process.thermo.Constants;
+import daubline.engine.stats.RandomStream;
+import java.util.EnumMap;
+import java.util.List;
+
+/**
+ * One possible course of a burn: every uncertain number takes one value and everything follows from it. The middle
+ * course takes every median.
+ */
+final class BurnDraw {
+
+  private static final double METAL_DENSITY = 4500;
+  private static final double CO_SHARE = .75;
+  private static final double CO_SHARE_SIGMA = .15;
+  private static final double LEAST_SHARE = .4;
+  private static final double ORE_SPREAD = .1;
+  private static final double IRON_SPREAD = .015;
+
+  final ShaftInputs shaft;
+  final ShaftSolution solution;
+  private final BurnInputs in;
+  private final RecoveryModel model;
+  private final RandomStream random;
+  private final EnumMap<BurnQuantity, Double> values = new EnumMap<>(BurnQuantity.class);
+
+  /** A course; a null stream gives the middle one. */
+  BurnDraw(BurnInputs in, RecoveryModel model, RandomStream random) {
+    this.in = in;
+    this.model = model;
+    this.random = random;
+    Analysis ore = ore();
+    double oreMass = draw(in.oreMass());
+    double charcoal = draw(in.charcoalMass());
+    shaft = shaftInputs(ore, oreMass, charcoal);
+    solution = new ShaftSolver().solve(shaft);
+    air();
+    double burn = burnRate();
+    put(BurnQuantity.DURATION, charcoal / burn);
+    put(BurnQuantity.RESIDENCE, Descent.residence(get(DIAMETER), get(STACK), get(CHARCOAL_DENSITY), burn));
+    heat();
+    iron(ore, oreMass * (1 - get(ORE_MOISTURE)), charcoal * (1 - get(CHARCOAL_MOISTURE)), charcoal / burn);
+  }
+
+  double value(BurnQuantity quantity) {
+    return values.getOrDefault(quantity, Double.NaN);
+  }
+
+  private double get(ShaftParameter p) {
+    return shaft.get(p);
+  }
+
+  private void put(BurnQuantity quantity, double value) {
+    values.put(quantity, value);
+  }
+
+  private double draw(Spread spread) {
+    return random == null ? spread.median() : spread.draw(random.uniform(), random.normal());
+  }
+
+  private double normal() {
+    return random == null ? 0 : random.normal();
+  }
+
+  /** The ore with its iron and its gangue varied apart, as between the pieces of a heap. */
+  private Analysis ore() {
+    EnumMap<Oxide, Double> shares = new EnumMap<>(Oxide.class);
+    double iron = Math.exp(IRON_SPREAD * normal());
+    in.ore().shares().forEach((oxide, share) -> shares.put(oxide,
+        Math.min(1, share * (oxide.isIron() ? iron : Math.exp(ORE_SPREAD * normal())))));
+    return new Analysis(shares);
+  }
+
+  private ShaftInputs shaftInputs(Analysis ore, double oreMass, double charcoal) {
+    ShaftInputs inputs = ShaftInputs.usual();
+    for (ShaftParameter p : ShaftParameter.values()) {
+      inputs = inputs.with(p, Math.clamp(draw(in.spread(p)), p.low(), p.high()));
+    }
+    double ratio = oreMass * (1 - inputs.get(ORE_MOISTURE)) / (charcoal * (1 - inputs.get(CHARCOAL_MOISTURE)));
+    return inputs.with(ORE_RATIO, clamp(ORE_RATIO, ratio)).with(ORE_IRON, clamp(ORE_IRON, ore.iron()))
+        .with(ORE_SILICA, clamp(ORE_SILICA, ore.share(Oxide.SIO2)))
+        .with(ORE_ALUMINA, clamp(ORE_ALUMINA, ore.share(Oxide.AL2O3)));
+  }
+
+  private static double clamp(ShaftParameter p, double value) {
+    return Math.clamp(value, p.low(), p.high());
+  }
+
+  private void air() {
+    double flow = get(AIR);
+    double speed = Blast.inletSpeed(flow, in.inletDiameter(), in.inlets());
+    put(BurnQuantity.BLAST, Blast.perArea(flow, get(DIAMETER)));
+    put(BurnQuantity.INLET_SPEED, speed);
+    put(BurnQuantity.INLET_PRESSURE, Blast.inletPressure(speed, get(AMBIENT)));
+    put(BurnQuantity.NO_BLOOM, RecoveryModel.noBloom(Blast.perArea(flow, get(DIAMETER))));
+  }
+
+  /** Share of the limit on the air as told; the share holds what leaks and what leaves as CO2 together. */
+  private double burnRate() {
+    double flow = get(AIR);
+    Blast.BurnBounds bounds = Blast.burnBounds(flow, get(FIXED_CARBON), get(CHARCOAL_MOISTURE));
+    put(BurnQuantity.BURN_LEAST, bounds.allCarbonDioxide());
+    put(BurnQuantity.BURN_MOST, bounds.allCarbonMonoxide());
+    double share = Math.clamp(CO_SHARE + CO_SHARE_SIGMA * normal(), LEAST_SHARE, 1);
+    double rate = share * flow * Combustion.carbonPerAir(1);
+    double burn = in.burnRate().map(this::draw).orElse(rate);
+    put(BurnQuantity.BURN_RATE, burn);
+    return burn;
+  }
+
+  private void heat() {
+    if (!solution.converged()) {
+      return;
+    }
+    ShaftSolution.Hearth h = solution.hearth();
+    put(BurnQuantity.ZONE_GAS, h.zoneGas() - Constants.ZERO_C);
+    put(BurnQuantity.HOTTEST, h.hottestSolid() - Constants.ZERO_C);
+    put(BurnQuantity.MOUTH_GAS, h.mouthGas() - Constants.ZERO_C);
+    put(BurnQuantity.TOP_CO, h.topCoShare());
+    put(BurnQuantity.HEIGHT_900, heightOf(900 + Constants.ZERO_C));
+    double area = Math.PI * get(DIAMETER) * get(DIAMETER) / 4;
+    double flow = get(AIR) * (1 - get(LEAK));
+    double flux = flow * (Blast.density(Constants.BLOWER_T) + Combustion.carbonPerAir(1)) / area;
+    PackedBed bed = new PackedBed(get(CHARCOAL_SIZE), get(SPHERICITY), get(VOIDAGE));
+    put(BurnQuantity.BED_PRESSURE, bed.drop(flux, get(STACK), this::gasAt));
+  }
+
+  private double gasAt(double height) {
+    List<ShaftSolution.Level> profile = solution.profile();
+    for (int i = 1; i < profile.size(); i++) {
+      ShaftSolution.Level b = profile.get(i);
+      if (b.height() >= height) {
+        ShaftSolution.Level a = profile.get(i - 1);
+        return a.gas() + (b.gas() - a.gas()) * (height - a.height()) / (b.height() - a.height());
+      }
+    }
+    return profile.getLast().gas();
+  }
+
+  /** Highest level at which the charge is this hot; 0 when it never is. */
+  private double heightOf(double t) {
+    double height = 0;
+    for (ShaftSolution.Level level : solution.profile()) {
+      height = level.solid() >= t ? level.height() : height;
+    }
+    return height;
+  }
+
+  private void iron(Analysis ore, double dryOre, double dryCharcoal, double duration) {
+    List<Portion> portions = List.of(new Portion("ore", dryOre, ore),
+        new Portion("lining", get(LINING) * duration, in.lining()),
+        new Portion("ash", dryCharcoal * get(ASH), in.ash()));
+    OxideMasses charged = OxideMasses.of(portions);
+    double bound = LockedIron.mostMetal(charged) / charged.iron();
+    double bloomIron = get(BLOOM_IRON);
+    double oreIron = dryOre * ore.iron();
+    double recovery = recovery();
+    double metal = Math.min(recovery * bloomIron * oreIron, bound * charged.iron());
+    put(BurnQuantity.IRON_BOUND, bound);
+    put(BurnQuantity.RECOVERY, metal / bloomIron / oreIron);
+    put(BurnQuantity.METAL, metal);
+    put(BurnQuantity.BLOOM, metal / bloomIron);
+    slag(ForwardBalance.of(portions, ForwardBalance.Partition.ofIron(metal / charged.iron())), duration);
+  }
+
+  private double recovery() {
+    if (random == null) {
+      return 1 / (1 + Math.exp(-model.mean()));
+    }
+    double drawn = model.draw(random);
+    return random.uniform() < value(BurnQuantity.NO_BLOOM) ? 0 : Math.min(1, drawn);
+  }
+
+  private void slag(ForwardBalance balance, double duration) {
+    Analysis slag = balance.slag().analysis();
+    double mass = balance.slag().total();
+    put(BurnQuantity.SLAG, mass);
+    put(BurnQuantity.SLAG_FEO, slag.share(Oxide.FEO));
+    double hottest = solution.converged() ? solution.hearth().hottestSolid() : 1500;
+    if (slag.share(Oxide.SIO2) > 0) {
+      Liquidus liquidus = Liquidus.of(slag);
+      put(BurnQuantity.SLAG_LIQUIDUS, liquidus.temperature() + liquidus.sigma() * normal() - Constants.ZERO_C);
+      put(BurnQuantity.SLAG_VISCOSITY,
+          ViscosityModel.CALIBRATED.of(slag, hottest) * Math.pow(10, VISCOSITY_SIGMA * normal()));
+    }
+    double blocking = Descent.blockingTime(get(DIAMETER), get(HEARTH), get(HEARTH_ROOM), mass / duration,
+        SlagDensity.of(slag, hottest), balance.metal() / duration, METAL_DENSITY);
+    put(BurnQuantity.BLOCKING, blocking);
+    put(BurnQuantity.TAPS, Math.floor(duration / blocking));
+  }
+
+  /** Error of the calibrated viscosity on the study left out, log10. */
+  private static final double VISCOSITY_SIGMA = .12;
+}

@@ -1,0 +1,110 @@
+package daubline.engine.process;
+
+import daubline.base.Finding;
+import daubline.engine.process.shaft.ShaftParameter;
+import daubline.engine.process.shaft.ShaftSolution;
+import daubline.engine.stats.Quantiles;
+import daubline.engine.stats.RandomStream;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * What can be said of a burn before it is lit. Same inputs, draws and seed give the same forecast on any number of
+ * threads. Propagation of distributions after JCGM 101:2008.
+ *
+ * @param quantities every quantity, in the order of {@link BurnQuantity}
+ * @param shaft the shaft with every input at its median, for the drawn section
+ * @param slagRise level of the slag against time
+ * @param recovery the model behind yield, with how much of it is still the published smelts
+ * @param refused share of the draws whose shaft was refused
+ * @param findings warnings in plain words
+ * @param cautions safety notes that belong to the figures
+ */
+public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<Rise> slagRise, RecoveryModel recovery,
+    double refused, List<Finding> findings, List<String> cautions) {
+
+  /** Draws that give steady intervals at little cost. */
+  public static final int USUAL_DRAWS = 300;
+  private static final double LEAST_SHARE = .02;
+  private static final int RISE_POINTS = 25;
+
+  /**
+   * Slag level at one time, as a share of the way from hearth bottom to air inlet; one is blocked.
+   *
+   * @param time from the first slag, s
+   * @param median middle level
+   * @param low level with little slag (5 %)
+   * @param high level with much slag (95 %)
+   */
+  public record Rise(double time, double median, double low, double high) {
+  }
+
+  /**
+   * Forecasts a burn.
+   *
+   * @param inputs what is planned
+   * @param draws courses to draw; 0 gives the middle course alone, quickly, with no intervals (NaN)
+   * @param seed any number; the same gives the same
+   */
+  public static BurnForecast of(BurnInputs inputs, int draws, long seed) {
+    RecoveryModel model = RecoveryModel.of(inputs.ownRecoveries());
+    BurnDraw middle = new BurnDraw(inputs, model, null);
+    long key = RandomStream.key(seed, "burn");
+    List<BurnDraw> courses = IntStream.range(0, draws).parallel()
+        .mapToObj(i -> new BurnDraw(inputs, model, new RandomStream(RandomStream.key(key, i)))).toList();
+    List<Forecast> quantities = Stream.of(BurnQuantity.values())
+        .map(q -> forecast(q, middle, courses, inputs)).toList();
+    long refused = courses.stream().filter(d -> !d.solution.converged()).count();
+    double share = draws > 0 ? (double) refused / draws : middle.solution.converged() ? 0 : 1;
+    return new BurnForecast(quantities, middle.solution, rise(quantities), model, share,
+        BurnWarnings.of(inputs, middle, quantities, share, model), Cautions.all());
+  }
+
+  /** The forecast of one quantity. */
+  public Forecast get(BurnQuantity quantity) {
+    return quantities.get(quantity.ordinal());
+  }
+
+  private static Forecast forecast(BurnQuantity q, BurnDraw middle, List<BurnDraw> courses, BurnInputs in) {
+    double[] y = courses.stream().mapToDouble(d -> d.value(q)).toArray();
+    double[] known = Arrays.stream(y).filter(v -> !Double.isNaN(v)).toArray();
+    if (known.length == 0) {
+      return new Forecast(q, middle.value(q), Double.NaN, Double.NaN, Double.NaN, Map.of());
+    }
+    double[] points = Quantiles.of(known, .05, .5, .95);
+    return new Forecast(q, middle.value(q), points[1], points[0], points[2], shares(y, courses, in));
+  }
+
+  private static Map<String, Double> shares(double[] y, List<BurnDraw> courses, BurnInputs in) {
+    Map<ShaftParameter, Double> all = new EnumMap<>(ShaftParameter.class);
+    for (ShaftParameter p : ShaftParameter.values()) {
+      if (in.spread(p).shape() != Spread.Shape.EXACT) {
+        double[] x = courses.stream().mapToDouble(d -> d.shaft.get(p)).toArray();
+        double share = InputShares.firstOrder(x, y);
+        if (share >= LEAST_SHARE) {
+          all.put(p, share);
+        }
+      }
+    }
+    Map<String, Double> sorted = new LinkedHashMap<>();
+    all.entrySet().stream().sorted(Map.Entry.<ShaftParameter, Double>comparingByValue(Comparator.reverseOrder()))
+        .forEach(e -> sorted.put(e.getKey().label(), e.getValue()));
+    return java.util.Collections.unmodifiableMap(sorted);
+  }
+
+  /** Slag comes evenly, so a level is time by blocking time. */
+  private static List<Rise> rise(List<Forecast> quantities) {
+    Forecast blocking = quantities.get(BurnQuantity.BLOCKING.ordinal());
+    Forecast duration = quantities.get(BurnQuantity.DURATION.ordinal());
+    return IntStream.rangeClosed(0, RISE_POINTS).mapToObj(i -> {
+      double time = duration.central() * i / RISE_POINTS;
+      return new Rise(time, time / blocking.central(), time / blocking.high(), time / blocking.low());
+    }).toList();
+  }
+}

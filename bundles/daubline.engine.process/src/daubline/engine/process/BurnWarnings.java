@@ -1,0 +1,122 @@
+package daubline.engine.process;
+
+import daubline.base.Finding;
+import daubline.engine.process.shaft.ShaftParameter;
+import daubline.engine.process.shaft.ShaftSolution;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What to beware of before lighting, in plain words with the physics behind it. */
+final class BurnWarnings {
+
+  private static final String WHERE = "before the fire";
+  private static final double DEAD_BLAST = .5;
+  private static final double HAND_PRESSURE = 1000;
+
+  private final List<Forecast> forecasts;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private BurnWarnings(List<Forecast> forecasts) {
+    this.forecasts = forecasts;
+  }
+
+  static List<Finding> of(BurnInputs in, BurnDraw middle, List<Forecast> forecasts, double refused,
+      RecoveryModel model) {
+    BurnWarnings w = new BurnWarnings(forecasts);
+    w.air();
+    w.heat(middle.solution);
+    w.slag();
+    w.iron(in);
+    w.worth(model, refused, in);
+    return List.copyOf(w.findings);
+  }
+
+  private double of(BurnQuantity q) {
+    return forecasts.get(q.ordinal()).central();
+  }
+
+  private void warn(String code, String what, String remedy) {
+    findings.add(Finding.warning("burn." + code, WHERE, what, remedy));
+  }
+
+  private void note(String code, String what, String remedy) {
+    findings.add(Finding.note("burn." + code, WHERE, what, remedy));
+  }
+
+  private static String number(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+
+  private void air() {
+    double litres = 6 * of(BurnQuantity.BLAST);
+    if (litres < DEAD_BLAST) {
+      warn("low-air", number("%.2f L/min of air per cm² of hearth: walls take so much of the heat that slag may not run "
+          + "and the iron does not gather", litres), "more air, or a narrower furnace");
+    }
+    double pressure = of(BurnQuantity.INLET_PRESSURE)
+        + (Double.isNaN(of(BurnQuantity.BED_PRESSURE)) ? 0 : of(BurnQuantity.BED_PRESSURE));
+    if (pressure > HAND_PRESSURE) {
+      warn("pressure", number("inlet and charge need about %.1f kPa, more than hand bellows give for long",
+          pressure / 1000), "a wider inlet, or charcoal screened of fines");
+    }
+  }
+
+  private void heat(ShaftSolution solution) {
+    if (!solution.converged()) {
+      warn("refused", "no steady hot shaft was found: " + solution.refusal().orElse(""),
+          "check air, diameter and charge; the other figures stand without it");
+      return;
+    }
+    double hottest = of(BurnQuantity.HOTTEST);
+    if (hottest < of(BurnQuantity.SLAG_LIQUIDUS)) {
+      warn("cold", number("the charge reaches about %.0f °C, below the %.0f °C at which this slag is wholly liquid: it "
+          + "will be stiff", hottest, of(BurnQuantity.SLAG_LIQUIDUS)), "more air or less heat lost through the wall");
+    }
+    if (of(BurnQuantity.MOUTH_GAS) > 800) {
+      note("hot-mouth", "gas leaves hotter than 800 °C: heat that a taller charge would use goes out of the mouth",
+          "a taller stack, or smaller charges more often");
+    }
+  }
+
+  private void slag() {
+    double blocking = of(BurnQuantity.BLOCKING);
+    double duration = of(BurnQuantity.DURATION);
+    if (blocking < duration) {
+      warn("choke", number("slag and bloom fill the room below the air inlet after about %.1f h of %.1f h: %.1f kg of "
+          + "slag for the room there is", blocking / 3600, duration / 3600, of(BurnQuantity.SLAG)),
+          "tap, dig a deeper pit, raise the inlet, or charge a cleaner ore");
+    }
+    if (of(BurnQuantity.SLAG_VISCOSITY) > 1) {
+      warn("viscous", "the slag is too thick to run freely: much silica and alumina for its iron",
+          "less lining loss, a richer ore or some iron-rich slag with the charge");
+    }
+  }
+
+  private void iron(BurnInputs in) {
+    double bound = of(BurnQuantity.IRON_BOUND);
+    if (bound < .3) {
+      warn("poor-ore", number("silica binds most of the iron: at most %.0f %% of it can become metal", 100 * bound),
+          "a richer or washed ore");
+    }
+    double size = in.spread(ShaftParameter.ORE_SIZE).median();
+    if (size > .01) {
+      warn("coarse-ore", number("ore of %.0f mm is reduced to its core only slowly", 1000 * size),
+          "break it below 10 mm (common practice)");
+    }
+  }
+
+  private void worth(RecoveryModel model, double refused, BurnInputs in) {
+    note("worth", number("yield here is no better than the trade's experience: %.0f %% of it still comes from seven "
+        + "published smelts, and on those no physics beat their mean", 100 * model.priorWeight()),
+        "weigh ore, bloom and slag of your own smelts; after five the figure is mostly yours");
+    if (in.burnRate().isEmpty()) {
+      note("measure", "the burn rate is the widest guess behind times and slag level",
+          "log three charges with the clock, or measure the air or CO and CO2 at the mouth");
+    }
+    if (refused > .05) {
+      note("refused-draws", number("%.0f %% of the drawn furnaces had no steady hot shaft and are left out of "
+          + "temperatures and gas", 100 * refused), "narrow the inputs, air and leakage first");
+    }
+  }
+}
