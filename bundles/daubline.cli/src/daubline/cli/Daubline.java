@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "daubline", mixinStandardHelpOptions = true, versionProvider = Daubline.Provider.class,
     description = "Smelting trials against excavated evidence.",
     subcommands = {WorkupCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, CriteriaCommand.class, VariablesCommand.class,
-        WhereCommand.class, NewCommand.class})
+        WhereCommand.class, ForecastCommand.class, NewCommand.class})
 public final class Daubline implements Runnable {
 
   @Spec

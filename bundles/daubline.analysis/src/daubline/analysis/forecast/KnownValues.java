@@ -1,0 +1,78 @@
+package daubline.analysis.forecast;
+
+import daubline.base.Amount;
+import daubline.base.Printed;
+import daubline.base.Stage;
+import daubline.base.Trail;
+import daubline.base.Variable;
+import daubline.base.Variables;
+import daubline.model.Lot;
+import daubline.model.Reading;
+import daubline.model.StagedValue;
+import daubline.model.Trial;
+import daubline.session.Readings;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What is known of a trial before it is lit, in this order: as built, planned, the choices of its reconstruction, its lots.
+ * For a trial that was fired already, values that were only measured in the fire come last and are marked as such.
+ */
+final class KnownValues {
+
+  private final Variables variables;
+  private final Map<String, Reading> readings = new LinkedHashMap<>();
+  private final Map<String, String> places = new LinkedHashMap<>();
+  private final List<Trail> used = new ArrayList<>();
+
+  KnownValues(Trial trial, Variables variables) {
+    this.variables = variables;
+    List<StagedValue> staged = new ArrayList<>();
+    if (trial.getBuild() != null) {
+      staged.addAll(trial.getBuild().getValues());
+    }
+    staged.addAll(trial.getValues());
+    putStage(staged, Stage.AS_BUILT);
+    putStage(staged, Stage.PLANNED);
+    if (trial.getReconstruction() != null) {
+      trial.getReconstruction().getChoices().forEach(choice -> put(choice, "reconstruction, " + (choice.getBasis() == null ? "no basis" : choice.getBasis().word())));
+    }
+    for (Lot lot : trial.getLots()) {
+      lot.getValues().forEach(value -> put(value, "lot " + lot.getName()));
+    }
+    putStage(staged, Stage.AS_FIRED);
+  }
+
+  private void putStage(List<StagedValue> values, Stage stage) {
+    values.stream().filter(v -> v.getStage() == stage).forEach(v -> put(v, stage.word()));
+  }
+
+  private void put(Reading reading, String place) {
+    if (reading.getVariable() != null && Readings.amount(reading).isNumber() && readings.putIfAbsent(reading.getVariable(), reading) == null) {
+      places.put(reading.getVariable(), place);
+    }
+  }
+
+  /** A number in canonical units with where it was taken from; what is asked for is noted as used. */
+  Optional<Amount> number(String variable) {
+    Reading reading = readings.get(variable);
+    if (reading == null) {
+      return Optional.empty();
+    }
+    Variable known = variables.get(variable);
+    Amount amount = Readings.amount(reading);
+    Trail trail = Trail.entry(known.name() + ", " + places.get(variable), Printed.withUnit(amount, known.unit()), reading.getId());
+    if (!used.contains(trail)) {
+      used.add(trail);
+    }
+    return Optional.of(amount);
+  }
+
+  /** Everything that was asked for and known, in order. */
+  List<Trail> used() {
+    return List.copyOf(used);
+  }
+}
