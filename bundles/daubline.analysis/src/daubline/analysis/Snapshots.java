@@ -3,6 +3,7 @@ package daubline.analysis;
 import daubline.base.IronBasis;
 import daubline.base.Material;
 import daubline.base.Stage;
+import daubline.base.Trail;
 import daubline.base.TrialKind;
 import daubline.base.TrialStatus;
 import daubline.base.Variables;
@@ -58,6 +59,11 @@ public final class Snapshots {
       }
     }
     return new StudySnapshot(text(session.study().getName()), session.digest(), StudySettings.of(session.study()), variables, trials, sheets);
+  }
+
+  /** Where the value of one reading came from. */
+  public static Trail trailOf(StudySession session, Reading reading) {
+    return new Trails(StudyVariables.of(session.study())).of(reading);
   }
 
   private EvidenceData evidence(Site site, Context context, EvidenceSheet sheet) {

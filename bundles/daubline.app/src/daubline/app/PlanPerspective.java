@@ -1,12 +1,18 @@
 package daubline.app;
 
+import daubline.ui.Parts;
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 
-/** The perspective Plan. */
+/** Reconstructions with the basis of each choice, lots in the store, series and their trials. */
 public final class PlanPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    layout.setEditorAreaVisible(true);
+    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.7f, layout.getEditorArea());
+    below.addView(Parts.CHECKS);
+    IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.68f, layout.getEditorArea());
+    right.addView(Parts.WHERE_FROM);
+    right.addView(Parts.FIGURES);
   }
 }

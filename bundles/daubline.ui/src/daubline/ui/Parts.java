@@ -11,9 +11,21 @@ public final class Parts {
   public static final String SHEET = "daubline.ui.sheet";
   /** The study as a tree. */
   public static final String STUDY = "daubline.ui.study";
+  /** What the checks found. */
+  public static final String CHECKS = "daubline.ui.checks";
+  /** Where the selected number came from. */
+  public static final String WHERE_FROM = "daubline.ui.whereFrom";
+  /** Trials beside evidence sheets, and the ranking. */
+  public static final String COMPARISON = "daubline.ui.comparison";
+  /** The reasons for one cell of the comparison. */
+  public static final String REASONS = "daubline.ui.reasons";
+  /** The tables of the publication. */
+  public static final String TABLES = "daubline.ui.tables";
+  /** The figures of the publication. */
+  public static final String FIGURES = "daubline.ui.figures";
 
   /** All views, in the order in which menus show them. */
-  public static final List<String> VIEWS = List.of(STUDY);
+  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, TABLES, FIGURES);
 
   private Parts() {
   }

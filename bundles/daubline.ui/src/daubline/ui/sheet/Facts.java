@@ -18,6 +18,13 @@ final class Facts {
   private Facts() {
   }
 
+  /** Whether an object has a sheet of its own in which its facts stand. */
+  static boolean isOwner(EObject object) {
+    return object instanceof Trial || object instanceof EvidenceSheet || object instanceof Reconstruction || object instanceof FurnaceBuild
+        || object instanceof Lot || object instanceof Series || object instanceof Site || object instanceof Context || object instanceof Citation
+        || object instanceof Person;
+  }
+
   static String[] of(EObject object) {
     return switch (object) {
       case Trial trial -> new String[] {"name", "number", "kind", "status", "on", "build", "reconstruction", "repeatOf", "leader", "excluded",

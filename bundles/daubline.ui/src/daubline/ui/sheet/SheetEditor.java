@@ -1,9 +1,18 @@
 package daubline.ui.sheet;
 
-import daubline.ui.look.Pages;
+import daubline.model.Reading;
+import daubline.ui.Words;
+import daubline.ui.look.Hue;
 import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Start;
+import java.util.ArrayList;
+import java.util.List;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -14,9 +23,10 @@ import org.eclipse.ui.part.EditorPart;
 public final class SheetEditor extends EditorPart {
 
   private final Runnable refresher = this::refresh;
+  private final List<Page> pages = new ArrayList<>();
   private OpenStudy study;
   private EObject object;
-  private Fields fields;
+  private CTabFolder tabs;
 
   @Override
   public void init(IEditorSite site, IEditorInput input) {
@@ -29,17 +39,46 @@ public final class SheetEditor extends EditorPart {
 
   @Override
   public void createPartControl(Composite parent) {
-    Composite page = Pages.plain(parent, 2);
-    fields = new Fields(study, page);
-    fields.add(object, Facts.of(object));
+    tabs = new CTabFolder(parent, SWT.BOTTOM);
+    tabs.setBackground(Hue.BAND.color());
+    if (Forms.has(object)) {
+      page("page.values", new ValuesPage(tabs, study, object));
+    }
+    page("page.facts", new FactsPage(tabs, study, object));
+    tabs.setSelection(0);
     study.onChange(refresher);
+    study.onResults(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.sheet");
     refresh();
   }
 
+  private void page(String key, Page page) {
+    CTabItem item = new CTabItem(tabs, SWT.NONE);
+    item.setText(Words.of(key));
+    item.setControl(page.control());
+    pages.add(page);
+  }
+
+  /** The object that is edited. */
+  public EObject object() {
+    return object;
+  }
+
+  /** Goes to a value, or to the place where a variable is typed. */
+  public void reveal(Reading reading, String variable) {
+    if (pages.get(0) instanceof ValuesPage values) {
+      tabs.setSelection(0);
+      values.reveal(reading, variable);
+    }
+  }
+
   private void refresh() {
+    if (!EcoreUtil.isAncestor(study.session().study(), object)) {
+      getSite().getPage().closeEditor(this, false);
+      return;
+    }
     setPartName(OpenStudy.nameOf(object));
-    fields.show(object);
+    pages.forEach(Page::refresh);
     firePropertyChange(PROP_DIRTY);
   }
 
@@ -57,7 +96,7 @@ public final class SheetEditor extends EditorPart {
   @Override
   public void doSave(IProgressMonitor monitor) {
     Pending.commit();
-    daubline.ui.study.Start.save(study);
+    Start.save(study);
   }
 
   @Override
@@ -72,7 +111,8 @@ public final class SheetEditor extends EditorPart {
 
   @Override
   public void setFocus() {
-    getSite().getShell().setFocus();
+    pages.get(Math.max(0, tabs.getSelectionIndex())).focus();
+    daubline.ui.study.Studies.get().setCurrent(study);
   }
 
   @Override

@@ -19,6 +19,8 @@ import org.eclipse.ui.part.ViewPart;
 /** The open studies as a tree; a double click or Enter opens what can be edited. */
 public final class StudyView extends ViewPart {
 
+  private static final int FEW = 4;
+
   private final Runnable refresher = this::refresh;
   private TreeViewer tree;
   private int studies;
@@ -57,7 +59,8 @@ public final class StudyView extends ViewPart {
     int now = Studies.get().all().size();
     if (now > studies) {
       OpenStudy latest = Studies.get().all().get(now - 1);
-      tree.expandToLevel(latest, 3);
+      tree.expandToLevel(latest, 1);
+      Branch.of(latest).stream().filter(b -> b.content().size() <= FEW).forEach(b -> tree.expandToLevel(b, TreeViewer.ALL_LEVELS));
       tree.setSelection(new StructuredSelection(latest), true);
     }
     studies = now;

@@ -1,0 +1,147 @@
+package daubline.ui.grid;
+
+import daubline.ui.look.Fonts;
+import daubline.ui.look.Hue;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.nebula.widgets.nattable.config.ConfigRegistry;
+import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
+import org.eclipse.nebula.widgets.nattable.edit.config.DefaultEditBindings;
+import org.eclipse.nebula.widgets.nattable.edit.config.DefaultEditConfiguration;
+import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
+import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
+import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
+import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
+import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
+import org.eclipse.nebula.widgets.nattable.selection.command.SelectCellCommand;
+import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
+import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Composite;
+
+/** A virtual grid over a {@link GridModel}: keys move, typing edits, Enter commits, copying takes headings along. */
+public final class Grid {
+
+  private static final int LEAST_WIDTH = 84;
+
+  private final NatTable table;
+  private final GridModel model;
+  private final DataLayer data;
+  private final DataLayer headings;
+  private final SelectionLayer selection;
+  private final List<Runnable> selectionListeners = new ArrayList<>();
+
+  /**
+   * A grid.
+   *
+   * @param name what a screen reader calls it
+   */
+  public Grid(Composite parent, String name, GridModel model) {
+    this(parent, name, model, new GridPainter());
+  }
+
+  Grid(Composite parent, String name, GridModel model, GridPainter painter) {
+    this.model = model;
+    data = new DataLayer(new GridData(model));
+    selection = new SelectionLayer(data);
+    ViewportLayer viewport = new ViewportLayer(selection);
+    viewport.setRegionName(GridRegion.BODY);
+    headings = new DataLayer(GridData.headings(model));
+    ColumnHeaderLayer header = new ColumnHeaderLayer(headings, viewport, selection);
+    CompositeLayer all = new CompositeLayer(1, 2);
+    all.setChildLayer(GridRegion.COLUMN_HEADER, header, 0, 0);
+    all.setChildLayer(GridRegion.BODY, viewport, 0, 1);
+    all.addConfiguration(new DefaultEditConfiguration());
+    all.addConfiguration(new DefaultEditBindings());
+    data.setConfigLabelAccumulator(new GridConfiguration.Labels(model));
+    table = new NatTable(parent, all, false);
+    table.setConfigRegistry(new ConfigRegistry());
+    table.addConfiguration(new GridConfiguration(model, painter));
+    table.setBackground(Hue.PAPER.color());
+    table.configure();
+    table.setData("org.eclipse.e4.ui.css.CssClassName", "grid");
+    sizes();
+    new GridCopy(this, selection).register();
+    selection.addLayerListener(e -> {
+      if (e instanceof ISelectionEvent) {
+        selectionListeners.forEach(Runnable::run);
+      }
+    });
+    new GridTips(table).install();
+    nameFor(name);
+  }
+
+  private void nameFor(String name) {
+    table.setData("name", name);
+    table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+      @Override
+      public void getName(AccessibleEvent e) {
+        e.result = selected().map(p -> name + ", " + model.heading(p.x) + ", " + model.cell(0, p.y).text() + ": " + model.cell(p.x, p.y)).orElse(name);
+      }
+    });
+  }
+
+  private void sizes() {
+    GC gc = new GC(table);
+    gc.setFont(Fonts.PLAIN.font());
+    int line = gc.getFontMetrics().getHeight();
+    gc.dispose();
+    data.setDefaultRowHeight(line * model.linesPerRow() + 8);
+    headings.setDefaultRowHeight(line + 10);
+    data.setColumnPercentageSizing(true);
+    data.setDefaultMinColumnWidth(LEAST_WIDTH);
+    double all = 0;
+    for (int i = 0; i < model.columns(); i++) {
+      all += model.share(i);
+    }
+    for (int i = 0; i < model.columns(); i++) {
+      data.setColumnWidthPercentageByPosition(i, 100 * model.share(i) / all);
+    }
+  }
+
+  /** The widget. */
+  public NatTable control() {
+    return table;
+  }
+
+  /** What it shows. */
+  public GridModel model() {
+    return model;
+  }
+
+  /** Shows what the model says now; the selection stays where it is. */
+  public void refresh() {
+    if (!table.isDisposed()) {
+      table.refresh(false);
+    }
+  }
+
+  /** Shows a model whose columns or rows changed in number. */
+  public void rebuild() {
+    if (!table.isDisposed()) {
+      sizes();
+      table.refresh(true);
+    }
+  }
+
+  /** Adds a listener told when another cell is selected. */
+  public void onSelect(Runnable listener) {
+    selectionListeners.add(listener);
+  }
+
+  /** The selected cell as column and row; empty when there is none. */
+  public Optional<org.eclipse.swt.graphics.Point> selected() {
+    PositionCoordinate anchor = selection.getSelectionAnchor();
+    boolean inside = anchor.columnPosition >= 0 && anchor.columnPosition < model.columns() && anchor.rowPosition >= 0 && anchor.rowPosition < model.rows();
+    return inside ? Optional.of(new org.eclipse.swt.graphics.Point(anchor.columnPosition, anchor.rowPosition)) : Optional.empty();
+  }
+
+  /** Selects a cell and scrolls to it. */
+  public void select(int column, int row) {
+    selection.doCommand(new SelectCellCommand(selection, column, row, false, false));
+  }
+}

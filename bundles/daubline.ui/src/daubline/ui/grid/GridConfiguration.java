@@ -1,0 +1,110 @@
+package daubline.ui.grid;
+
+import daubline.ui.look.Fonts;
+import daubline.ui.look.Hue;
+import org.eclipse.nebula.widgets.nattable.config.AbstractRegistryConfiguration;
+import org.eclipse.nebula.widgets.nattable.config.CellConfigAttributes;
+import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
+import org.eclipse.nebula.widgets.nattable.config.IEditableRule;
+import org.eclipse.nebula.widgets.nattable.data.convert.ContextualDisplayConverter;
+import org.eclipse.nebula.widgets.nattable.edit.EditConfigAttributes;
+import org.eclipse.nebula.widgets.nattable.edit.action.KeyEditAction;
+import org.eclipse.nebula.widgets.nattable.edit.editor.ComboBoxCellEditor;
+import org.eclipse.nebula.widgets.nattable.edit.editor.IComboBoxDataProvider;
+import org.eclipse.nebula.widgets.nattable.edit.editor.TextCellEditor;
+import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
+import org.eclipse.nebula.widgets.nattable.layer.LabelStack;
+import org.eclipse.nebula.widgets.nattable.layer.cell.IConfigLabelAccumulator;
+import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
+import org.eclipse.nebula.widgets.nattable.style.CellStyleAttributes;
+import org.eclipse.nebula.widgets.nattable.style.DisplayMode;
+import org.eclipse.nebula.widgets.nattable.style.Style;
+import org.eclipse.nebula.widgets.nattable.ui.binding.UiBindingRegistry;
+import org.eclipse.nebula.widgets.nattable.ui.matcher.IKeyEventMatcher;
+import org.eclipse.swt.SWT;
+
+/** How cells are painted and edited. */
+final class GridConfiguration extends AbstractRegistryConfiguration {
+
+  private static final String CHOICE = "choice";
+  private static final int OFFERED = 12;
+
+  private final GridModel model;
+  private final GridPainter painter;
+
+  GridConfiguration(GridModel model, GridPainter painter) {
+    this.model = model;
+    this.painter = painter;
+  }
+
+  /** Labels the cells in which words are offered. */
+  record Labels(GridModel model) implements IConfigLabelAccumulator {
+    @Override
+    public void accumulateConfigLabels(LabelStack labels, int column, int row) {
+      if (row < model.rows() && column < model.columns() && !model.choices(column, row).isEmpty()) {
+        labels.addLabel(CHOICE);
+      }
+    }
+  }
+
+  @Override
+  public void configureRegistry(IConfigRegistry registry) {
+    for (DisplayMode mode : new DisplayMode[] {DisplayMode.NORMAL, DisplayMode.SELECT, DisplayMode.HOVER}) {
+      registry.registerConfigAttribute(CellConfigAttributes.CELL_PAINTER, painter, mode);
+      registry.registerConfigAttribute(CellConfigAttributes.CELL_PAINTER, painter, mode, GridRegion.COLUMN_HEADER);
+    }
+    Style style = new Style();
+    style.setAttributeValue(CellStyleAttributes.FONT, Fonts.PLAIN.font());
+    style.setAttributeValue(CellStyleAttributes.BACKGROUND_COLOR, Hue.PAPER.color());
+    style.setAttributeValue(CellStyleAttributes.FOREGROUND_COLOR, Hue.INK.color());
+    registry.registerConfigAttribute(CellConfigAttributes.CELL_STYLE, style);
+    registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, Hue.HAIRLINE.color());
+    registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITABLE_RULE, new Rule());
+    registry.registerConfigAttribute(CellConfigAttributes.DISPLAY_CONVERTER, new Texts());
+    registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, new TextCellEditor(true, true));
+    registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, choice(), DisplayMode.EDIT, CHOICE);
+  }
+
+  private ComboBoxCellEditor choice() {
+    ComboBoxCellEditor editor = new ComboBoxCellEditor(new IComboBoxDataProvider() {
+      @Override
+      public java.util.List<?> getValues(int column, int row) {
+        return model.choices(column, row);
+      }
+    }, OFFERED);
+    editor.setFreeEdit(true);
+    return editor;
+  }
+
+  /** Any printable character begins to edit, also "≥" and "–"; Delete takes the value away. */
+  @Override
+  public void configureUiBindings(UiBindingRegistry bindings) {
+    IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0 && event.character > ' ' && event.character != SWT.DEL;
+    bindings.registerFirstKeyBinding(printable, new KeyEditAction());
+  }
+
+  private final class Rule implements IEditableRule {
+    @Override
+    public boolean isEditable(ILayerCell cell, IConfigRegistry registry) {
+      return model.isEditable(cell.getColumnIndex(), cell.getRowIndex());
+    }
+
+    @Override
+    public boolean isEditable(int columnIndex, int rowIndex) {
+      return model.isEditable(columnIndex, rowIndex);
+    }
+  }
+
+  /** Editing begins with the text as typed, which need not be the text as shown. */
+  private final class Texts extends ContextualDisplayConverter {
+    @Override
+    public Object canonicalToDisplayValue(ILayerCell cell, IConfigRegistry registry, Object value) {
+      return value instanceof GridCell ? model.editText(cell.getColumnIndex(), cell.getRowIndex()) : value;
+    }
+
+    @Override
+    public Object displayToCanonicalValue(ILayerCell cell, IConfigRegistry registry, Object text) {
+      return text;
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package daubline.ui.grid;
+
+import java.util.List;
+
+/** What a grid shows and what may be typed into it. Columns and rows count from 0. */
+public interface GridModel {
+
+  /** How many columns. */
+  int columns();
+
+  /** How many rows. */
+  int rows();
+
+  /** The heading of a column, with its unit. */
+  String heading(int column);
+
+  /** The share of the width that a column gets, in relation to the others; 1 is usual. */
+  default double share(int column) {
+    return 1;
+  }
+
+  /** A cell. */
+  GridCell cell(int column, int row);
+
+  /** Whether something may be typed into a cell. */
+  default boolean isEditable(int column, int row) {
+    return false;
+  }
+
+  /** The text with which typing in a cell begins. */
+  default String editText(int column, int row) {
+    return cell(column, row).text();
+  }
+
+  /** The words that are offered in a cell; empty for a free text. */
+  default List<String> choices(int column, int row) {
+    return List.of();
+  }
+
+  /** Takes what was typed into a cell; empty text takes the value away. */
+  default void put(int column, int row, String text) {
+    throw new IllegalStateException("This grid is only read");
+  }
+
+  /** How many lines of text a row has. */
+  default int linesPerRow() {
+    return 1;
+  }
+}

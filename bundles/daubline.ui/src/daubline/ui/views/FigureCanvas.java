@@ -1,0 +1,124 @@
+package daubline.ui.views;
+
+import daubline.charts.Figure;
+import daubline.charts.Palette;
+import daubline.ui.Words;
+import daubline.ui.look.Hue;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageDataProvider;
+import org.eclipse.swt.graphics.PaletteData;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+/** Shows a figure; it is drawn behind, at twice the size on the screen so that it stays sharp, and then painted. */
+final class FigureCanvas extends Canvas {
+
+  private static final int FINE = 200;
+
+  private Figure figure;
+  private ImageData drawn;
+  private int request;
+
+  FigureCanvas(Composite parent) {
+    super(parent, SWT.DOUBLE_BUFFERED);
+    setData("id", "figure-canvas");
+    addListener(SWT.Resize, e -> draw());
+    addListener(SWT.Paint, e -> {
+      Rectangle area = getClientArea();
+      e.gc.setBackground(Hue.PAPER.color());
+      e.gc.fillRectangle(area);
+      if (drawn != null) {
+        ImageData now = drawn;
+        Image image = new Image(getDisplay(), (ImageDataProvider) zoom -> zoom == FINE ? now : now.scaledTo(now.width * zoom / FINE, now.height * zoom / FINE));
+        e.gc.setInterpolation(SWT.HIGH);
+        e.gc.drawImage(image, (area.width - now.width * 100 / FINE) / 2, (area.height - now.height * 100 / FINE) / 2);
+        image.dispose();
+      }
+    });
+    getAccessible().addAccessibleListener(new AccessibleAdapter() {
+      @Override
+      public void getName(AccessibleEvent e) {
+        e.result = figure == null ? Words.of("figures.nothing") : figure.caption();
+      }
+    });
+  }
+
+  /** Shows a figure; null clears. */
+  void show(Figure now) {
+    figure = now;
+    drawn = null;
+    redraw();
+    draw();
+  }
+
+  private void draw() {
+    Rectangle area = getClientArea();
+    Figure wanted = figure;
+    if (wanted == null || area.width < 40 || area.height < 40) {
+      return;
+    }
+    double width = Math.min(area.width, area.height / wanted.aspect());
+    double height = width * wanted.aspect();
+    Palette palette = palette();
+    int number = ++request;
+    Job.createSystem("figure", monitor -> {
+      ImageData image = render(wanted, width, height, palette);
+      getDisplayIfAlive().ifPresent(d -> d.asyncExec(() -> {
+        if (!isDisposed() && number == request) {
+          drawn = image;
+          redraw();
+        }
+      }));
+      return Status.OK_STATUS;
+    }).schedule();
+  }
+
+  private java.util.Optional<org.eclipse.swt.widgets.Display> getDisplayIfAlive() {
+    return isDisposed() ? java.util.Optional.empty() : java.util.Optional.of(getDisplay());
+  }
+
+  private static ImageData render(Figure figure, double width, double height, Palette palette) {
+    double scale = FINE / 100.0;
+    int w = (int) Math.round(width * scale);
+    int h = (int) Math.round(height * scale);
+    BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setColor(palette.paper());
+    g.fillRect(0, 0, w, h);
+    g.scale(scale, scale);
+    figure.paint(g, new Rectangle2D.Double(0, 0, width, height), palette);
+    g.dispose();
+    ImageData data = new ImageData(w, h, 24, new PaletteData(0xFF0000, 0xFF00, 0xFF));
+    int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+    for (int y = 0; y < h; y++) {
+      data.setPixels(0, y, w, pixels, y * w);
+    }
+    return data;
+  }
+
+  private static Palette palette() {
+    Palette base = Hue.isDark() ? Palette.DARK : Palette.PRINT;
+    return new Palette(awt(Hue.PAPER), awt(Hue.INK), awt(Hue.QUIET), base.series());
+  }
+
+  private static Color awt(Hue hue) {
+    RGB rgb = hue.color().getRGB();
+    return new Color(rgb.red, rgb.green, rgb.blue);
+  }
+}

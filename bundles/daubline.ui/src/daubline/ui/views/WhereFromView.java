@@ -1,0 +1,97 @@
+package daubline.ui.views;
+
+import daubline.base.Trail;
+import daubline.model.Identified;
+import daubline.ui.Words;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import daubline.ui.sheet.Jump;
+import daubline.ui.study.Chosen;
+import daubline.ui.study.Studies;
+import org.eclipse.jface.viewers.ITreeContentProvider;
+import org.eclipse.jface.viewers.StyledCellLabelProvider;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.viewers.ViewerCell;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.part.ViewPart;
+
+/** Where the selected number came from: what it is made of, down to typed texts, citations and people. */
+public final class WhereFromView extends ViewPart {
+
+  private final Runnable refresher = this::refresh;
+  private TreeViewer tree;
+
+  @Override
+  public void createPartControl(Composite parent) {
+    tree = new TreeViewer(parent, SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
+    tree.setContentProvider(new Content());
+    tree.setLabelProvider(new Labels());
+    tree.addOpenListener(e -> open());
+    tree.getControl().setData("id", "wherefrom");
+    Pages.named(tree.getControl(), Words.of("origin.name"), "");
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.whereFrom");
+    Chosen.onChange(refresher);
+    refresh();
+  }
+
+  private void refresh() {
+    if (!tree.getControl().isDisposed()) {
+      tree.setInput(Chosen.trail().map(t -> new Trail[] {t}).orElse(new Trail[0]));
+      tree.expandAll();
+      setContentDescription(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
+    }
+  }
+
+  private void open() {
+    if (tree.getStructuredSelection().getFirstElement() instanceof Trail trail && !trail.subject().isEmpty()) {
+      Studies.get().current().flatMap(s -> s.session().find(trail.subject(), Identified.class)).ifPresent(o -> Jump.to(o, ""));
+    }
+  }
+
+  @Override
+  public void setFocus() {
+    tree.getControl().setFocus();
+  }
+
+  @Override
+  public void dispose() {
+    Chosen.remove(refresher);
+    super.dispose();
+  }
+
+  private static final class Content implements ITreeContentProvider {
+    @Override
+    public Object[] getElements(Object input) {
+      return (Object[]) input;
+    }
+
+    @Override
+    public Object[] getChildren(Object parent) {
+      return ((Trail) parent).from().toArray();
+    }
+
+    @Override
+    public Object getParent(Object element) {
+      return null;
+    }
+
+    @Override
+    public boolean hasChildren(Object element) {
+      return !((Trail) element).from().isEmpty();
+    }
+  }
+
+  private static final class Labels extends StyledCellLabelProvider {
+    @Override
+    public void update(ViewerCell cell) {
+      Trail trail = (Trail) cell.getElement();
+      String what = trail.what();
+      cell.setText(trail.value().isEmpty() ? what : what + ":  " + trail.value());
+      cell.setStyleRanges(trail.value().isEmpty() ? null : new StyleRange[] {new StyleRange(0, what.length() + 1, Hue.QUIET.color(), null)});
+      super.update(cell);
+    }
+  }
+}
