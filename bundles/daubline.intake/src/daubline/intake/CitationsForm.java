@@ -1,0 +1,98 @@
+package daubline.intake;
+
+import daubline.base.Variables;
+import daubline.model.Citation;
+import daubline.model.ModelFactory;
+import daubline.model.ModelPackage.Literals;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+/** The form of publications. */
+final class CitationsForm implements Form {
+
+  private static final Map<String, EStructuralFeature> FIELDS = fields();
+
+  private static Map<String, EStructuralFeature> fields() {
+    Map<String, EStructuralFeature> fields = new LinkedHashMap<>();
+    fields.put("authors", Literals.CITATION__AUTHORS);
+    fields.put("year", Literals.CITATION__YEAR);
+    fields.put("title", Literals.CITATION__TITLE);
+    fields.put("container", Literals.CITATION__CONTAINER);
+    fields.put("volume", Literals.CITATION__VOLUME);
+    fields.put("pages", Literals.CITATION__PAGES);
+    fields.put("publisher", Literals.CITATION__PUBLISHER);
+    fields.put("doi", Literals.CITATION__DOI);
+    fields.put("url", Literals.CITATION__URL);
+    fields.put("kind", Literals.CITATION__KIND);
+    fields.put("note", Literals.NAMED__NOTE);
+    return fields;
+  }
+
+  @Override
+  public Target target() {
+    return Target.CITATIONS;
+  }
+
+  @Override
+  public String explanation() {
+    return "One row a publication, report or archive. A row is recognised again by its key.";
+  }
+
+  @Override
+  public List<FormColumn> columns(Variables variables) {
+    Stream<FormColumn> key = Stream.of(FormColumn.text("key", "A short name of your own that claims refer to.", "young-2013").must());
+    return Stream.concat(key, FIELDS.keySet().stream().map(CitationsForm::column)).toList();
+  }
+
+  private static FormColumn column(String id) {
+    return switch (id) {
+      case "authors" -> FormColumn.text(id, "Authors as printed.", "Young T.P.");
+      case "year" -> FormColumn.text(id, "Year as printed.", "2013");
+      case "title" -> FormColumn.text(id, "Title.", "GeoArch Report 2013/11");
+      case "container" -> FormColumn.text(id, "Journal or book that holds it.", "Annales des Mines");
+      case "volume" -> FormColumn.text(id, "Volume and issue.", "13(5)");
+      case "pages" -> FormColumn.text(id, "Pages.", "96-102");
+      case "publisher" -> FormColumn.text(id, "Publisher.", "GeoArch");
+      case "doi" -> FormColumn.text(id, "Digital object identifier.", "10.3390/met13050984");
+      case "url" -> FormColumn.text(id, "Address on the web.", "https://example.org/report");
+      case "kind" -> FormColumn.text(id, "What it is: article, report, thesis, archive, message.", "report");
+      default -> Shared.note();
+    };
+  }
+
+  @Override
+  public String key(Row row) {
+    return row.key("key");
+  }
+
+  @Override
+  public void write(Row row, Draft draft) {
+    String key = row.must("key");
+    if (key.isEmpty()) {
+      return;
+    }
+    List<Citation> all = draft.study().getCitations();
+    Optional<Citation> known = all.stream().filter(c -> key.equals(c.getId()) || key.equals(c.getName())).findFirst();
+    Citation citation = known.orElseGet(() -> {
+      Citation made = draft.tally().subject(ModelFactory.eINSTANCE.createCitation());
+      made.setName(key);
+      draft.giveId(made, key);
+      all.add(made);
+      return made;
+    });
+    FIELDS.forEach((column, feature) -> draft.tally().set(citation, feature, row.orNull(column)));
+    checkDoi(row);
+  }
+
+  /** The form of an identifier: DOI Handbook, section 2.2 (prefix 10., then registrant, slash and suffix). */
+  private static void checkDoi(Row row) {
+    String doi = row.text("doi");
+    if (!doi.isEmpty() && !doi.matches("(https?://(dx\\.)?doi\\.org/)?10\\.\\d{4,9}/\\S+")) {
+      row.warning("doi.form", "doi", "“" + doi + "” does not have the form of a DOI", "it begins with 10. and has a slash, such as 10.3390/met13050984");
+    }
+  }
+}

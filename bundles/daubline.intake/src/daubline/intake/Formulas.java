@@ -1,0 +1,65 @@
+package daubline.intake;
+
+import daubline.base.IronBasis;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Recognises oxides and elements by the way headings name them. */
+final class Formulas {
+
+  /** Oxides in the order in which tables print them (common practice, no source), then loss on ignition. */
+  static final List<String> USUAL = List.of("SiO2", "TiO2", "Al2O3", "FeO", "Fe2O3", "MnO", "MgO", "CaO", "Na2O", "K2O", "P2O5", "SO3", "BaO", "V2O5",
+      "Cr2O3", "LOI");
+
+  private static final Set<String> ELEMENTS = Set.of(("H He Li Be B C N O F Ne Na Mg Al Si P S Cl Ar K Ca Sc Ti V Cr Mn Fe Co Ni Cu Zn Ga Ge As Se Br Kr "
+      + "Rb Sr Y Zr Nb Mo Tc Ru Rh Pd Ag Cd In Sn Sb Te I Xe Cs Ba La Ce Pr Nd Pm Sm Eu Gd Tb Dy Ho Er Tm Yb Lu Hf Ta W Re Os Ir Pt Au Hg Tl Pb Bi Th U")
+      .split(" "));
+  private static final Map<String, String> OTHERS = Map.of("loi", "LOI", "l o i", "LOI", "loss on ignition", "LOI", "ignition loss", "LOI", "h2o+", "H2O+", "h2o-", "H2O-");
+  private static final Pattern SUBSCRIPTS = Pattern.compile("[\u2080-\u2089]");
+  private static final Pattern TOTAL_IRON = Pattern.compile("(FeO|Fe2O3)\\s*[_*]?\\s*\\(?\\s*(t|T|tot|total|Total)\\.?\\s*\\)?|(FeO|Fe2O3)\\*");
+  private static final Pattern PART = Pattern.compile("([A-Z][a-z]?)(\\d*)");
+  private static final Pattern DECORATION = Pattern.compile("\\s+(wt\\.?\\s*%?|oxide|conc\\.?|norm\\.?)$", Pattern.CASE_INSENSITIVE);
+
+  private Formulas() {
+  }
+
+  /** The formula that a heading names, as tables print it. */
+  static Optional<String> symbol(String heading) {
+    String text = plain(heading);
+    Matcher total = TOTAL_IRON.matcher(text);
+    if (total.matches()) {
+      return Optional.of(total.group(1) != null ? total.group(1) : total.group(3));
+    }
+    String other = OTHERS.get(Heading.key(text));
+    return other != null ? Optional.of(other) : Optional.of(text).filter(Formulas::isFormula);
+  }
+
+  /** The iron basis that a heading itself states: FeO total, Fe2O3(t), FeO*. */
+  static Optional<IronBasis> ironBasis(String heading) {
+    Matcher total = TOTAL_IRON.matcher(plain(heading));
+    return total.matches() ? Optional.of(plain(heading).startsWith("FeO") ? IronBasis.FEO : IronBasis.FE2O3) : Optional.empty();
+  }
+
+  /** Whether a formula is one of an oxide, which laboratories give in per cent; elements come in several units. */
+  static boolean isOxide(String symbol) {
+    return symbol.endsWith("O") || symbol.matches(".*O\\d+") || symbol.startsWith("H2O") || symbol.equals("LOI");
+  }
+
+  private static String plain(String heading) {
+    String text = SUBSCRIPTS.matcher(heading.strip()).replaceAll(m -> String.valueOf((char) ('0' + m.group().charAt(0) - '\u2080')));
+    return DECORATION.matcher(text).replaceAll("");
+  }
+
+  private static boolean isFormula(String text) {
+    Matcher m = PART.matcher(text);
+    int end = 0;
+    while (m.find() && m.start() == end && ELEMENTS.contains(m.group(1))) {
+      end = m.end();
+    }
+    return end == text.length() && end > 0;
+  }
+}

@@ -1,0 +1,51 @@
+package daubline.intake;
+
+import daubline.base.Units;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The heading of a column, parted into name and unit: {@code wall_thickness [mm]}, {@code SiO2 (wt%)},
+ * {@code Mass / kg}.
+ *
+ * @param text as it stands
+ * @param name without the unit
+ * @param unit the unit; empty when the heading names none
+ */
+record Heading(String text, String name, String unit) {
+
+  private static final Pattern BRACKETS = Pattern.compile("(.*?)\\s*\\[([^\\]]*)\\]");
+  private static final Pattern PARENTHESES = Pattern.compile("(.*?)\\s*\\(([^)]*)\\)");
+  private static final Pattern SLASH = Pattern.compile("(.*?)\\s+/\\s*(\\S+)");
+  private static final Pattern COMMA = Pattern.compile("(.*?),\\s*(\\S+)");
+
+  /** Parts a heading. Square brackets always hold a unit; other ways of writing it count when the unit is known. */
+  static Heading of(String text) {
+    String t = text.strip().replaceAll("\\s+", " ");
+    Matcher m = BRACKETS.matcher(t);
+    if (m.matches()) {
+      return new Heading(t, m.group(1), m.group(2).strip());
+    }
+    if (Formulas.ironBasis(t).isPresent()) {
+      return new Heading(t, t, "");
+    }
+    for (Pattern way : new Pattern[] {PARENTHESES, SLASH, COMMA}) {
+      m = way.matcher(t);
+      if (m.matches() && !Units.named(m.group(2)).isEmpty()) {
+        return new Heading(t, m.group(1), m.group(2).strip());
+      }
+    }
+    return new Heading(t, t, "");
+  }
+
+  /** The name in the writing in which names are compared: small letters, one space for anything between words. */
+  String key() {
+    return key(name);
+  }
+
+  /** A text in the writing in which names are compared. */
+  static String key(String text) {
+    return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_\\-.]+", " ").replaceAll("\\s*:\\s*", ":").strip();
+  }
+}

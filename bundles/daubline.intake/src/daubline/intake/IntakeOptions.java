@@ -1,0 +1,143 @@
+package daubline.intake;
+
+import daubline.base.DecimalSign;
+import daubline.base.Finding;
+import daubline.intake.raw.RawOptions;
+import java.nio.charset.Charset;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+
+/**
+ * What a person says about how a file is to be read, as named settings; what is left open is found out. The same
+ * settings are kept in a study as the mapping of a laboratory or logger.
+ *
+ * <ul>
+ * <li>{@code decimal}: point or comma</li>
+ * <li>{@code delimiter}: semicolon, comma, tab, bar, or one sign</li>
+ * <li>{@code encoding}: a name such as UTF-8, windows-1252, UTF-16LE</li>
+ * <li>{@code sheet}: the name of a sheet of a workbook</li>
+ * <li>{@code header}: the number of the row that holds the headings, from 1</li>
+ * <li>{@code dates}: ymd, dmy or mdy</li>
+ * <li>{@code unit:HEADING}: the unit of a column; {@code unit:*} for all columns that name none</li>
+ * <li>{@code column:HEADING}: the column of the form that a heading stands for; {@code -} to leave it unread</li>
+ * <li>{@code set:COLUMN}: a text for every row, for a column that the file does not have</li>
+ * <li>{@code mapping}: the name of a mapping kept in the study, whose settings count where nothing else is said</li>
+ * <li>{@code save}: the name under which these settings are kept in the study</li>
+ * </ul>
+ */
+public final class IntakeOptions {
+
+  private static final List<String> PLAIN = List.of("decimal", "delimiter", "encoding", "sheet", "header", "dates", "mapping", "save");
+  private static final List<String> FAMILIES = List.of("unit:", "column:", "set:");
+  private static final IntakeOptions NONE = new IntakeOptions(Map.of());
+
+  private final Map<String, String> settings;
+
+  private IntakeOptions(Map<String, String> settings) {
+    this.settings = Collections.unmodifiableMap(new TreeMap<>(settings));
+  }
+
+  /** Nothing is said; everything is found out. */
+  public static IntakeOptions none() {
+    return NONE;
+  }
+
+  /**
+   * The same with one more setting.
+   *
+   * @throws IntakeException when there is no such setting or its text makes no sense
+   */
+  public IntakeOptions with(String setting, String text) throws IntakeException {
+    Optional<Finding> wrong = check(setting, text);
+    if (wrong.isPresent()) {
+      throw new IntakeException(List.of(wrong.get()));
+    }
+    Map<String, String> more = new TreeMap<>(settings);
+    more.put(setting, text);
+    return new IntakeOptions(more);
+  }
+
+  /** These settings, and those of a mapping where these say nothing. */
+  IntakeOptions over(Map<String, String> mapping) {
+    Map<String, String> all = new TreeMap<>(mapping);
+    all.putAll(settings);
+    return new IntakeOptions(all);
+  }
+
+  private static Optional<Finding> check(String setting, String text) {
+    String complaint = switch (setting) {
+      case "decimal" -> text.equals("point") || text.equals("comma") ? "" : "point or comma";
+      case "delimiter" -> delimiter(text).isPresent() ? "" : "semicolon, comma, tab, bar, or one sign";
+      case "encoding" -> isCharset(text) ? "" : "a known encoding such as UTF-8, windows-1252 or UTF-16LE";
+      case "header" -> text.matches("[1-9]\\d{0,5}") ? "" : "a row number from 1";
+      case "dates" -> List.of("ymd", "dmy", "mdy").contains(text) ? "" : "ymd, dmy or mdy";
+      default -> PLAIN.contains(setting) || FAMILIES.stream().anyMatch(f -> setting.startsWith(f) && setting.length() > f.length()) ? ""
+          : null;
+    };
+    if (complaint == null) {
+      return Optional.of(Finding.error("option.unknown", setting, "there is no setting of this name",
+          Nearest.remedy(setting, PLAIN, "use one of: " + String.join(", ", PLAIN) + ", unit:HEADING, column:HEADING, set:COLUMN")));
+    }
+    return complaint.isEmpty() ? Optional.empty()
+        : Optional.of(Finding.error("option.text", setting, "“" + text + "” makes no sense here", "write " + complaint));
+  }
+
+  private static boolean isCharset(String name) {
+    try {
+      return Charset.isSupported(name);
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  private static Optional<Character> delimiter(String text) {
+    return switch (text) {
+      case "semicolon" -> Optional.of(';');
+      case "comma" -> Optional.of(',');
+      case "tab" -> Optional.of('\t');
+      case "bar" -> Optional.of('|');
+      default -> text.length() == 1 && !Character.isLetterOrDigit(text.charAt(0)) && text.charAt(0) != '"' ? Optional.of(text.charAt(0))
+          : Optional.empty();
+    };
+  }
+
+  /** All settings in the order of their names. */
+  public Map<String, String> settings() {
+    return settings;
+  }
+
+  /** One setting. */
+  public Optional<String> get(String setting) {
+    return Optional.ofNullable(settings.get(setting));
+  }
+
+  /** The decimal sign, when stated. */
+  public Optional<DecimalSign> decimal() {
+    return get("decimal").map(d -> d.equals("comma") ? DecimalSign.COMMA : DecimalSign.POINT);
+  }
+
+  /** The row of the headings, when stated. */
+  public OptionalInt header() {
+    return get("header").map(h -> OptionalInt.of(Integer.parseInt(h))).orElseGet(OptionalInt::empty);
+  }
+
+  /** Encoding and delimiter, when stated. */
+  public RawOptions raw() {
+    return new RawOptions(get("encoding").map(Charset::forName), get("delimiter").flatMap(IntakeOptions::delimiter));
+  }
+
+  /** The settings of a family by what follows its colon: units, columns or fixed texts. */
+  Map<String, String> family(String name) {
+    Map<String, String> members = new TreeMap<>();
+    settings.forEach((key, text) -> {
+      if (key.startsWith(name + ":")) {
+        members.put(key.substring(name.length() + 1), text);
+      }
+    });
+    return members;
+  }
+}
