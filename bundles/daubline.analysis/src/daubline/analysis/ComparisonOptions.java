@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.engine.inference.SheetData;
 import java.util.List;
 
 /**
@@ -30,8 +31,18 @@ public record ComparisonOptions(boolean withDemonstrations, List<String> trials,
     return new ComparisonOptions(false, List.of(), List.of(), DRAWS, SEED, Runtime.getRuntime().availableProcessors());
   }
 
-  /** Whether an object with this id and name was asked for. */
-  static boolean isWanted(List<String> wanted, String id, String name) {
+  /** The remains of the trials that these options ask for. */
+  List<SheetData> trialsOf(StudySnapshot snapshot) {
+    return snapshot.trials().stream().filter(t -> t.isCompared(withDemonstrations)).filter(t -> isWanted(trials, t.id(), t.name()))
+        .map(TrialData::found).toList();
+  }
+
+  /** The evidence sheets that these options ask for. */
+  List<SheetData> sheetsOf(StudySnapshot snapshot) {
+    return snapshot.sheets().stream().map(EvidenceData::sheet).filter(s -> isWanted(sheets, s.id(), s.name())).toList();
+  }
+
+  private static boolean isWanted(List<String> wanted, String id, String name) {
     return wanted.isEmpty() || wanted.contains(id) || wanted.contains(name);
   }
 }

@@ -7,7 +7,6 @@ import daubline.engine.inference.Comparison;
 import daubline.engine.inference.ComparisonEngine;
 import daubline.engine.inference.ComparisonSettings;
 import daubline.engine.inference.Progress;
-import daubline.engine.inference.SheetData;
 import daubline.session.StudySession;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,11 +31,7 @@ public final class StudyComparison {
    */
   public static StudyResults of(StudySnapshot snapshot, List<Finding> checks, ComparisonOptions options, Progress progress) {
     ComparisonSettings settings = snapshot.settings().with(options.draws(), options.seed(), options.threads());
-    List<SheetData> trials = snapshot.trials().stream().filter(t -> t.isCompared(options.withDemonstrations()))
-        .filter(t -> ComparisonOptions.isWanted(options.trials(), t.id(), t.name())).map(TrialData::found).toList();
-    List<SheetData> sheets = snapshot.sheets().stream().map(EvidenceData::sheet)
-        .filter(s -> ComparisonOptions.isWanted(options.sheets(), s.id(), s.name())).toList();
-    List<Comparison> comparisons = new ComparisonEngine(Criteria.all(), settings).compare(trials, sheets, progress);
+    List<Comparison> comparisons = new ComparisonEngine(Criteria.all(), settings).compare(options.trialsOf(snapshot), options.sheetsOf(snapshot), progress);
     List<Finding> findings = new ArrayList<>(checks);
     findings.addAll(settings.check(Criteria.all()));
     return new StudyResults(snapshot, comparisons, findings);

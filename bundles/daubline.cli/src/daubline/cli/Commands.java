@@ -1,6 +1,8 @@
 package daubline.cli;
 
+import daubline.intake.IntakeException;
 import daubline.session.StudyException;
+import java.io.IOException;
 import picocli.CommandLine;
 
 /** Runs commands and turns what goes wrong into a message and an exit code. */
@@ -13,9 +15,12 @@ final class Commands {
   static int run(String... arguments) {
     CommandLine line = new CommandLine(new Daubline()).setCaseInsensitiveEnumValuesAllowed(true).setUsageHelpAutoWidth(true);
     line.setExecutionExceptionHandler((failure, command, parsed) -> {
-      System.err.println(failure instanceof StudyException study ? study.finding().toString() : "error: " + failure);
-      if (!(failure instanceof StudyException) && !(failure instanceof IllegalArgumentException)) {
-        failure.printStackTrace();
+      switch (failure) {
+        case StudyException study -> System.err.println(study.finding());
+        case IntakeException intake -> intake.findings().forEach(System.err::println);
+        case IllegalArgumentException argument -> System.err.println("error: " + argument.getMessage());
+        case IOException file -> System.err.println("error: " + file + " – check the name, the space and the rights of the file");
+        default -> failure.printStackTrace();
       }
       return Out.WRONG;
     });

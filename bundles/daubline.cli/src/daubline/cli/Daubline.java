@@ -9,8 +9,9 @@ import picocli.CommandLine.Spec;
 /** The root of all commands. */
 @Command(name = "daubline", mixinStandardHelpOptions = true, versionProvider = Daubline.Provider.class,
     description = "Smelting trials against excavated evidence.",
-    subcommands = {WorkupCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, CriteriaCommand.class, VariablesCommand.class,
-        WhereCommand.class, ForecastCommand.class, NewCommand.class})
+    subcommands = {WorkupCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, RanksCommand.class, CriteriaCommand.class, VariablesCommand.class,
+        WhereCommand.class, ForecastCommand.class, TemplateCommand.class, ImportCommand.class,
+        NewCommand.class})
 public final class Daubline implements Runnable {
 
   @Spec
