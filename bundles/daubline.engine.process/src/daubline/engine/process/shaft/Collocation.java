@@ -18,6 +18,8 @@ final class Collocation {
 
   private static final int WIDTH = N + 2;
   private static final double NUDGE = 1e-7;
+  /** Columns of a Jacobian, those that leave both temperatures alone first, since properties are kept between calls. */
+  private static final int[] ORDER = {0, 1, 2, 3, N, N + 1, 4, 5};
 
   final int intervals;
   final double[] z;
@@ -143,7 +145,7 @@ final class Collocation {
 
   private void differentiate(double[] state, int at, double[] base, int baseAt, double[] out, int to) {
     System.arraycopy(state, at, nudged, 0, N);
-    for (int c = 0; c < WIDTH; c++) {
+    for (int c : ORDER) {
       double size = c < N ? nudged[c] : c == N ? fuel : metal;
       double by = NUDGE * (Math.abs(size) + .1);
       if (c < N) {

@@ -19,7 +19,8 @@ import daubline.engine.process.thermo.Air;
  *
  * <p>Carbon that descends equals the carbon of the gas at the same height, and gas oxygen follows from the ore, so that
  * both elements balance exactly. Source: counter-current balances of our own with the reduction kinetics of Takahashi,
- * Takahashi, Yagi and Omori, Trans. ISIJ 26 (1986) 765, and transfer coefficients after Wakao (from memory).
+ * Takahashi, Yagi and Omori, Trans. ISIJ 26 (1986) 765, and transfer coefficients after Wakao (from memory). One
+ * instance serves one thread: it keeps what depends on temperature alone between calls.
  */
 final class ShaftEquations {
 
@@ -39,7 +40,9 @@ final class ShaftEquations {
   private static final double SCHMIDT_ROOT = Math.cbrt(.75);
   private static final double PRANDTL_ROOT = Math.cbrt(.70);
   private static final double SOFT = 1e-4;
-  private static final double CORE = 1e-3;
+  private static final double LN10 = Math.log(10);
+  /** Viscosity at 298.15 K by the law that gives 1.8e-5 Pa s at 293.15 K. */
+  private static final double VISCOSITY = 1.8e-5 * Math.pow(T0 / 293.15, .7);
 
   final ShaftInputs in;
   final double area;
@@ -69,6 +72,18 @@ final class ShaftEquations {
   private final double melts;
   private final double width;
   private final double drying;
+  private final OreStep toWustite = OreStep.toWustite();
+  private final OreStep toMetal = OreStep.toMetal();
+  private double gasT;
+  private double viscosity;
+  private double diffusion;
+  private double conduction;
+  private double solidT;
+  private double c0;
+  private double boudouard;
+  private double chemical;
+  private double unmolten;
+  private double dried;
 
   ShaftEquations(ShaftInputs in) {
     this.in = in;
@@ -141,23 +156,19 @@ final class ShaftEquations {
     double moles = carbon + nitrogen + water;
     double y1 = co / moles;
     double y2 = co2 / moles;
-    double c0 = ATM / (R * ts);
     double flux = (co * M_CO + co2 * M_CO2 + nitrogen * M_N2 + water * M_H2O) / area;
-    double ratio = tg / BED_T;
-    double logRatio = Math.log(ratio);
-    double viscosity = 1.8e-5 * Math.exp(.7 * logRatio) * VISCOSITY_SHIFT;
-    double diffusion = 1.6e-5 * Math.exp(1.75 * logRatio);
-    double conduction = .026 * Math.exp(.8 * logRatio);
+    heatGas(tg);
+    heatSolid(ts);
     double reynolds = Math.max(1e-9, flux * size / viscosity);
     double transfer = 1.1 * Math.exp(.6 * Math.log(reynolds));
     double heat = surface / (size / ((2 + transfer * PRANDTL_ROOT) * conduction) + coreResistance) * area;
 
-    double gasified = gasified(ts, c0, y1, y2, surface * (2 + transfer * SCHMIDT_ROOT) * diffusion / size);
+    double gasified = gasified(y1, y2, surface * (2 + transfer * SCHMIDT_ROOT) * diffusion / size);
     double v = speed * carbon;
     double film = 1 / ((2 + .6 * Math.sqrt(reynolds * 2 * radius / size) * SCHMIDT_ROOT) * diffusion / (2 * radius));
-    double r1 = OreStep.TO_WUSTITE.rate(ts, x1, y1, y2, c0, radius, film) * 2 * oreFactor;
-    double r2 = OreStep.TO_METAL.rate(ts, x2, y1, y2, c0, radius, film) * oreFactor * x1 * logistic((melts - ts) / width);
-    double rd = drying * logistic((ts - 373.15) / 10);
+    double r1 = toWustite.speed(x1, y1, y2, radius, film) * c0 * 2 * oreFactor;
+    double r2 = toMetal.speed(x2, y1, y2, radius, film) * c0 * oreFactor * x1 * unmolten;
+    double rd = dried;
 
     double d1 = -r1 / v;
     double d2 = -r2 / v;
@@ -181,17 +192,38 @@ final class ShaftEquations {
     out[to + SOLID_T] = (released - stored - exchange) / solidCapacity / KILO;
   }
 
-  private static final double BED_T = T0;
-  /** The viscosity law refers to 293.15 K, the others to 298.15 K. */
-  private static final double VISCOSITY_SHIFT = Math.pow(T0 / 293.15, .7);
+  /** Properties of the gas, kept until another temperature is asked for. */
+  private void heatGas(double tg) {
+    if (tg == gasT) {
+      return;
+    }
+    gasT = tg;
+    double log = Math.log(tg / T0);
+    viscosity = VISCOSITY * Math.exp(.7 * log);
+    diffusion = 1.6e-5 * Math.exp(1.75 * log);
+    conduction = .026 * Math.exp(.8 * log);
+  }
+
+  /** Rates that depend on the temperature of the solids alone, kept until another is asked for. */
+  private void heatSolid(double ts) {
+    if (ts == solidT) {
+      return;
+    }
+    solidT = ts;
+    double inverse = 1 / ts;
+    c0 = ATM * inverse / R;
+    boudouard = Math.exp(Math.min(30, 9141 * inverse + 2.24e-4 * ts - 9.595) * LN10);
+    chemical = carbonDensity * reactivity * Math.exp(-activation * (inverse - 1 / 1123.15)) / c0;
+    toWustite.heat(inverse);
+    toMetal.heat(inverse);
+    unmolten = logistic((melts - ts) / width);
+    dried = drying * logistic((ts - 373.15) / 10);
+  }
 
   /** Boudouard gasification, mol C/(s m): chemistry and film transfer in series, driven by distance to equilibrium. */
-  private double gasified(double ts, double c0, double y1, double y2, double film) {
-    double power = Math.min(30, 9141 / ts + 2.24e-4 * ts - 9.595);
-    double k = Math.exp(power * 2.302585092994046);
-    double chemical = carbonDensity * reactivity * Math.exp(-activation * (1 / ts - 1 / 1123.15)) / c0;
+  private double gasified(double y1, double y2, double film) {
     double series = chemical * film / (chemical + film);
-    return area * series * c0 * softMax(y2 - y1 * y1 * k, SOFT);
+    return area * series * c0 * softMax(y2 - y1 * y1 * boudouard, SOFT);
   }
 
   static double softMax(double x, double softness) {
@@ -200,40 +232,5 @@ final class ShaftEquations {
 
   static double logistic(double x) {
     return 1 / (1 + Math.exp(-Math.clamp(x, -60, 60)));
-  }
-
-  /** A step of reduction in one piece of ore with a sharp front. */
-  private enum OreStep {
-    TO_WUSTITE(2.09, 40.0, 2.77, 7200, -3132.5, 3.661),
-    TO_METAL(5.42, 61.4, 5.09, 8800, 2240.6, -2.667);
-
-    private final double rateLog;
-    private final double rateSlope;
-    private final double poreLog;
-    private final double poreSlope;
-    private final double balanceSlope;
-    private final double balanceLog;
-
-    OreStep(double rateLog, double rateHeat, double poreLog, double poreSlope, double balanceSlope, double balanceLog) {
-      this.rateLog = rateLog - Math.log(100);
-      this.rateSlope = rateHeat * 1000 / R;
-      this.poreLog = poreLog - Math.log(1e4);
-      this.poreSlope = poreSlope;
-      this.balanceSlope = balanceSlope;
-      this.balanceLog = balanceLog;
-    }
-
-    /** Moles per second and unit of outer surface times the driving share; the caller divides by what is to be reduced. */
-    double rate(double ts, double done, double y1, double y2, double c0, double radius, double film) {
-      double inverse = 1 / ts;
-      double k = Math.exp(rateLog - rateSlope * inverse);
-      double pores = Math.exp(poreLog - poreSlope * inverse);
-      double balance = Math.exp(balanceSlope * inverse + balanceLog);
-      double left = Math.max(1 - done, 0);
-      double x = Math.cbrt(left + CORE);
-      double resistance = 1 / (x * x * k * (1 + 1 / balance)) + (1 - Math.min(x, 1)) * radius / (pores * x) + film;
-      double drive = softMax(y1 - (y1 + y2) / (1 + balance), SOFT);
-      return c0 * drive / resistance * left / (left + CORE);
-    }
   }
 }

@@ -13,6 +13,7 @@ public final class ShaftSolver {
   public static final int USUAL_INTERVALS = 40;
   private static final int MOST_STEPS = 25;
   private static final double CLOSE = 1e-5;
+  private static final double SMALL = 1e-6;
   private static final double LONGEST = .25;
   private static final double SHORTEST = 1.0 / 64;
 
@@ -97,8 +98,9 @@ public final class ShaftSolver {
       double share = Math.min(1, LONGEST / size);
       c.advance(share);
       double next = c.remainder();
-      if (share == 1 && size < CLOSE) {
-        return next < 1e-4;
+      // where the ore is wholly reduced its rate has a corner at which steps dither: a small remainder is then enough
+      if (share == 1 && size < CLOSE && next < 1e-4 || next < SMALL) {
+        return true;
       }
       while (!(next < remainder) && share > SHORTEST && size > 1e-3) {
         c.advance(-share / 2);
