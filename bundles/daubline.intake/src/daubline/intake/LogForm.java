@@ -51,6 +51,7 @@ final class LogForm implements Form {
         FormColumn.of("about", Content.YES_NO, "Whether the time is only about.", "no"),
         FormColumn.of("late", Content.YES_NO, "Whether it was written down later.", "no"),
         FormColumn.of("inferred", Content.YES_NO, "Whether it was concluded afterwards, not seen.", "no"),
+        FormColumn.text("original", "What was written first, when the entry was corrected.", "14:25, 2 scoops"),
         FormColumn.plain("duration", Quantity.TIME, "min", 0, 30 * 86400.0, "How long an incident lasted.", "12"),
         FormColumn.text("effect", "What an incident does to comparability.", "blast at half for 12 min")));
     variables.at(Variable.Place.LOG).forEach(v -> columns.add(FormColumn.value(v.id(), v, v.meaning())));
@@ -120,6 +121,7 @@ final class LogForm implements Form {
     tally.set(entry, Literals.LOG_ENTRY__ABOUT, row.yesNo("about"));
     tally.set(entry, Literals.LOG_ENTRY__LATE, row.yesNo("late"));
     tally.set(entry, Literals.LOG_ENTRY__INFERRED, row.yesNo("inferred"));
+    tally.set(entry, Literals.LOG_ENTRY__ORIGINAL, row.orNull("original"));
     if (entry instanceof Incident incident) {
       row.value("duration").filter(v -> v.amount().isNumber())
           .ifPresent(v -> tally.set(incident, Literals.INCIDENT__DURATION, v.amount().value()));
