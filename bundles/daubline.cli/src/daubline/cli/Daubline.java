@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "daubline", mixinStandardHelpOptions = true, versionProvider = Daubline.Provider.class,
     description = "Smelting trials against excavated evidence.",
     subcommands = {WorkupCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, RanksCommand.class, CriteriaCommand.class, VariablesCommand.class,
-        WhereCommand.class, ForecastCommand.class, TemplateCommand.class, ImportCommand.class,
+        WhereCommand.class, ForecastCommand.class, TemplateCommand.class, ImportCommand.class, LoggerCommand.class,
         NewCommand.class})
 public final class Daubline implements Runnable {
 

@@ -32,26 +32,32 @@ final class AnalysesForm implements Form {
 
   @Override
   public String explanation() {
-    return "One row an analysis, one column an oxide or element; or one row a component, with the columns component and value. “<0.05” is below a known limit, "
-        + "n.d. not detected, n.a. not analysed, tr a trace, – not reported, 0 a measured zero; they stay different, and an empty cell says nothing. A row is "
+    return "One row an analysis, one column an oxide or element; or one row a component, with the columns component and "
+        + "value. “<0.05” is below a known limit, "
+        + "n.d. not detected, n.a. not analysed, tr a trace, – not reported, 0 a measured zero; they stay different, and "
+        + "an empty cell says nothing. A row is "
         + "recognised again by its id, or by name and what it is an analysis of.";
   }
 
   @Override
   public List<FormColumn> columns(Variables variables) {
-    List<FormColumn> columns = new ArrayList<>(List.of(Shared.id(), FormColumn.text("name", "Name of the analysis, as the laboratory calls it.", "T4-tap-1").must()));
+    List<FormColumn> columns = new ArrayList<>(List.of(Shared.id(), FormColumn.text("name",
+        "Name of the analysis, as the laboratory calls it.", "T4-tap-1").must()));
     columns.addAll(Shared.sheet());
     columns.addAll(List.of(
         FormColumn.text("lot", "Instead of site or trial: the lot that was analysed.", "Bog ore 2031, roasted"),
         FormColumn.text("sample", "The sample, by name or id; a new name adds one to the trial.", "T4-S2"),
         FormColumn.word("material", Shared.words(Material.values(), Material::word), "What was analysed."),
         FormColumn.text("specimen", "What exactly: slag class, part, bulk or spot.", "tapped slag, bulk"),
-        FormColumn.text("method", "Method.", "WD-XRF on fused beads"), FormColumn.text("instrument", "Instrument and settings.", ""),
-        FormColumn.text("standards", "Standards, measured against certified.", ""), FormColumn.text("laboratory", "Laboratory.", ""),
+        FormColumn.text("method", "Method.", "WD-XRF on fused beads"), FormColumn.text("instrument",
+        "Instrument and settings.", ""),
+        FormColumn.text("standards", "Standards, measured against certified.", ""), FormColumn.text("laboratory",
+        "Laboratory.", ""),
         FormColumn.of("date", Content.DATE, "Date of the analysis.", "2031-10-02"),
         FormColumn.of("areas", Content.WHOLE, "Number of areas or spots that were averaged.", "5"),
         FormColumn.word("iron_basis", Shared.words(IronBasis.values(), IronBasis::word), "How iron is reported."),
-        FormColumn.text("citation", "Key of the citation.", "neumann-d6"), FormColumn.text("page", "Page or table.", "table 2"), Shared.note(),
+        FormColumn.text("citation", "Key of the citation.", "neumann-d6"), FormColumn.text("page", "Page or table.",
+        "table 2"), Shared.note(),
         share(TOTAL, "Total as printed; never recalculated."),
         FormColumn.text("component", "For one row a component: its formula, or Total.", "SiO2"),
         share("value", "For one row a component: its value.")));
@@ -71,7 +77,8 @@ final class AnalysesForm implements Form {
   private static FormColumn component(String symbol) {
     String unit = Formulas.isOxide(symbol) || symbol.equals("Fe") ? "%" : "mg/kg";
     double lowest = symbol.equals("LOI") ? LARGEST_GAIN : 0;
-    return FormColumn.plain(symbol, Quantity.FRACTION, unit, lowest, 1, "Mass share of " + symbol + "; write another unit into the heading.", "<0.05");
+    return FormColumn.plain(symbol, Quantity.FRACTION, unit, lowest, 1, "Mass share of " + symbol
+        + "; write another unit into the heading.", "<0.05");
   }
 
   @Override
@@ -95,7 +102,8 @@ final class AnalysesForm implements Form {
     if (name.isEmpty() || home == null || row.isFaulty()) {
       return;
     }
-    Analysis analysis = named.or(() -> home.stream().filter(a -> !row.has("id") && name.equals(a.getName())).findFirst()).orElseGet(() -> {
+    Analysis analysis = named.or(() -> home.stream().filter(a -> !row.has("id") && name.equals(a.getName())).findFirst())
+        .orElseGet(() -> {
       Analysis made = draft.subject(row, ModelFactory.eINSTANCE.createAnalysis());
       home.add(made);
       return made;
@@ -119,7 +127,8 @@ final class AnalysesForm implements Form {
       return trial == null ? null : trial.getAnalyses();
     }
     if (!row.has("site") && !row.has("sheet")) {
-      row.error("cell.empty", "trial", "the row says neither trial nor lot nor site and sheet", "fill in what was analysed, or set it for all rows by set:trial=…");
+      row.error("cell.empty", "trial", "the row says neither trial nor lot nor site and sheet",
+          "fill in what was analysed, or set it for all rows by set:trial=…");
       return null;
     }
     return Optional.ofNullable(finder.sheet()).map(s -> (List<Analysis>) s.getAnalyses()).orElse(null);
@@ -148,7 +157,8 @@ final class AnalysesForm implements Form {
     if (analysis.eContainer() instanceof Trial trial) {
       return finder.brought(trial.getSamples(), "sample", ModelFactory.eINSTANCE::createSample);
     }
-    row.warning("sample.place", "sample", "samples are kept with trials; “" + row.text("sample") + "” is not taken over", "write it into “specimen” or “note”");
+    row.warning("sample.place", "sample", "samples are kept with trials; “" + row.text("sample") + "” is not taken over",
+        "write it into “specimen” or “note”");
     return null;
   }
 
@@ -170,7 +180,8 @@ final class AnalysesForm implements Form {
     Optional<String> symbol = Formulas.symbol(row.text("component"));
     boolean total = Heading.key(row.text("component")).matches("(total|sum)");
     if (symbol.isEmpty() && !total) {
-      row.error("component.unknown", "component", "“" + row.text("component") + "” is no formula", "write it as SiO2, Al2O3, Cr, LOI or Total");
+      row.error("component.unknown", "component", "“" + row.text("component") + "” is no formula",
+          "write it as SiO2, Al2O3, Cr, LOI or Total");
       return;
     }
     row.value("value").ifPresent(v -> {
@@ -190,7 +201,8 @@ final class AnalysesForm implements Form {
   }
 
   private static void put(Tally tally, Analysis analysis, String symbol, ReadValue value) {
-    Component component = analysis.getComponents().stream().filter(c -> symbol.equals(c.getSymbol())).findFirst().orElseGet(() -> {
+    Component component = analysis.getComponents().stream().filter(c -> symbol.equals(c.getSymbol())).findFirst()
+        .orElseGet(() -> {
       Component made = tally.fresh(ModelFactory.eINSTANCE.createComponent());
       made.setSymbol(symbol);
       analysis.getComponents().add(made);
@@ -206,14 +218,17 @@ final class AnalysesForm implements Form {
     Optional<IronBasis> inHeading = row.headings().stream().map(Formulas::ironBasis).flatMap(Optional::stream).findFirst();
     tally.set(analysis, Literals.ANALYSIS__IRON_BASIS, stated == null ? inHeading.orElse(null) : stated);
     boolean iron = analysis.getComponents().stream().anyMatch(c -> c.getSymbol() != null && c.getSymbol().startsWith("Fe"));
-    if (iron && (analysis.getIronBasis() == null || analysis.getIronBasis() == IronBasis.NOT_STATED) && stated == null && !row.has("component")) {
-      row.report(Finding.warning("iron.basis", row.place(), "the row does not say how iron is reported; its columns suggest “" + suggested(analysis).word() + "”",
+    if (iron && (analysis.getIronBasis() == null || analysis.getIronBasis() == IronBasis.NOT_STATED) && stated == null
+        && !row.has("component")) {
+      row.report(Finding.warning("iron.basis", row.place(),
+          "the row does not say how iron is reported; its columns suggest “" + suggested(analysis).word() + "”",
           "fill in iron_basis, or say it for all rows by set:iron_basis=…; nothing is assumed"));
     }
   }
 
   private static IronBasis suggested(Analysis analysis) {
-    List<String> symbols = analysis.getComponents().stream().filter(c -> c.getValue() != null).map(Component::getSymbol).toList();
+    List<String> symbols = analysis.getComponents().stream().filter(c -> c.getValue() != null).map(Component::getSymbol)
+        .toList();
     if (symbols.contains("FeO") && symbols.contains("Fe2O3")) {
       return IronBasis.BOTH;
     }

@@ -44,7 +44,8 @@ final class CitationsForm implements Form {
 
   @Override
   public List<FormColumn> columns(Variables variables) {
-    Stream<FormColumn> key = Stream.of(FormColumn.text("key", "A short name of your own that claims refer to.", "young-2013").must());
+    Stream<FormColumn> key = Stream.of(FormColumn.text("key", "A short name of your own that claims refer to.",
+        "young-2013").must());
     return Stream.concat(key, FIELDS.keySet().stream().map(CitationsForm::column)).toList();
   }
 
@@ -92,7 +93,8 @@ final class CitationsForm implements Form {
   private static void checkDoi(Row row) {
     String doi = row.text("doi");
     if (!doi.isEmpty() && !doi.matches("(https?://(dx\\.)?doi\\.org/)?10\\.\\d{4,9}/\\S+")) {
-      row.warning("doi.form", "doi", "“" + doi + "” does not have the form of a DOI", "it begins with 10. and has a slash, such as 10.3390/met13050984");
+      row.warning("doi.form", "doi", "“" + doi + "” does not have the form of a DOI",
+          "it begins with 10. and has a slash, such as 10.3390/met13050984");
     }
   }
 }

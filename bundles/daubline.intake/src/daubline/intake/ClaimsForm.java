@@ -1,6 +1,8 @@
 package daubline.intake;
 
 import daubline.base.Amount;
+import daubline.base.Printed;
+import daubline.base.Quantity;
 import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.base.ValueKind;
@@ -18,6 +20,7 @@ import daubline.session.Readings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The form of claims: one cited statement about one property of remains a row. */
 final class ClaimsForm implements Form {
@@ -29,8 +32,10 @@ final class ClaimsForm implements Form {
 
   @Override
   public String explanation() {
-    return "One row a statement about one property, with where it was read. A row is recognised again by its id, or when sheet, variable, citation, page and "
-        + "value are the same. A row with another value is another claim: it is put beside the first, never over it. To correct a claim, give its id.";
+    return "One row a statement about one property, with where it was read. A row is recognised again by its id, or when "
+        + "sheet, variable, citation, page and "
+        + "value are the same. A row with another value is another claim: it is put beside the first, never over it. To "
+        + "correct a claim, give its id.";
   }
 
   @Override
@@ -41,15 +46,20 @@ final class ClaimsForm implements Form {
     columns.add(FormColumn.text("country", "Country of the site.", "England"));
     columns.add(FormColumn.text("period", "Period of the context.", "Late Iron Age"));
     columns.add(FormColumn.text("feature", "What the feature is.", "furnace base"));
-    columns.add(FormColumn.text("variable", "What the statement is about: id or name of a variable.", "base_internal_diameter").must());
-    columns.add(new FormColumn("value", Content.VALUE, true, List.of(), "The value as printed: 255, 255 ± 10, 240–270, ≥ 38, 38+, present, absent, "
+    columns.add(FormColumn.text("variable", "What the statement is about: id or name of a variable.",
+        "base_internal_diameter").must());
+    columns.add(new FormColumn("value", Content.VALUE, true, List.of(),
+        "The value as printed: 255, 255 ± 10, 240–270, ≥ 38, 38+, present, absent, "
         + "not preserved, not looked for, not recorded, or a word of the variable's list.", "240–270", null));
-    columns.add(FormColumn.of("uncertainty", Content.NUMBER, "One standard uncertainty in the same unit, when the value does not hold it.", "10"));
+    columns.add(FormColumn.of("uncertainty", Content.NUMBER,
+        "One standard uncertainty in the same unit, when the value does not hold it.", "10"));
     columns.add(FormColumn.text("unit", "Unit as printed; the variable's usual unit when empty.", "mm"));
-    columns.add(FormColumn.word("kind", Shared.words(ValueKind.values(), ValueKind::word), "What kind of statement it is, when the value does not show it."));
+    columns.add(FormColumn.word("kind", Shared.words(ValueKind.values(), ValueKind::word),
+        "What kind of statement it is, when the value does not show it."));
     columns.addAll(Shared.origin());
-    columns.add(FormColumn.plain("preservation_limit", daubline.base.Quantity.LENGTH, "mm", 0, 10,
-        "Height up to which the remains could have shown the property; what could not survive never counts against a trial.", "180"));
+    columns.add(FormColumn.plain("preservation_limit", Quantity.LENGTH, "mm", 0, 10,
+        "Height up to which the remains could have shown the property; "
+            + "what could not survive never counts against a trial.", "180"));
     columns.add(Shared.note());
     return columns;
   }
@@ -57,7 +67,8 @@ final class ClaimsForm implements Form {
   @Override
   public String key(Row row) {
     return row.has("id") ? row.key("id")
-        : row.key("series", "trial", "site", "context", "sheet", "variable", "value", "uncertainty", "unit", "kind", "citation", "page", "reader");
+        : row.key("series", "trial", "site", "context", "sheet", "variable", "value", "uncertainty", "unit", "kind",
+        "citation", "page", "reader");
   }
 
   @Override
@@ -71,12 +82,14 @@ final class ClaimsForm implements Form {
       return;
     }
     describe(row, draft, sheet);
-    Claim claim = named.or(() -> known(row, sheet, variable, finder.citation(), value.get())).orElseGet(() -> add(row, draft, sheet, variable, value.get()));
+    Claim claim = named.or(() -> known(row, sheet, variable, finder.citation(), value.get()))
+        .orElseGet(() -> add(row, draft, sheet, variable, value.get()));
     Tally tally = draft.tally();
     tally.set(claim, Literals.READING__VARIABLE, variable.id());
     tally.put(claim, value.get());
     Shared.origin(row, draft, claim, finder);
-    row.value("preservation_limit").ifPresent(v -> tally.set(claim, Literals.CLAIM__PRESERVATION_LIMIT, v.amount().isNumber() ? v.amount().value() : null));
+    row.value("preservation_limit").ifPresent(v -> tally.set(claim, Literals.CLAIM__PRESERVATION_LIMIT,
+        v.amount().isNumber() ? v.amount().value() : null));
     tally.set(claim, Literals.READING__NOTE, row.orNull("note"));
   }
 
@@ -85,7 +98,8 @@ final class ClaimsForm implements Form {
     Optional<Variable> known = Families.variable(wanted, variables);
     if (known.isEmpty() && !wanted.isEmpty()) {
       row.error("variable.unknown", "variable", "there is no variable “" + wanted + "”",
-          Nearest.remedy(wanted, variables.all().stream().map(Variable::id).toList(), "choose one of the catalogue, or add your own to the study first"));
+          Nearest.remedy(wanted, variables.all().stream().map(Variable::id).toList(),
+          "choose one of the catalogue, or add your own to the study first"));
     }
     return known.orElse(null);
   }
@@ -99,7 +113,8 @@ final class ClaimsForm implements Form {
     }
     Optional<ReadValue> read = row.value("value", composed(row, text, kind), variable, unit.get());
     read.filter(r -> kind != null && r.amount().kind() != kind).ifPresent(r -> row.error("kind.conflict", "kind",
-        "the value “" + text + "” reads as “" + r.amount().kind().word() + "”, the kind says “" + kind.word() + "”", "make the two agree, or leave the kind empty"));
+        "the value “" + text + "” reads as “" + r.amount().kind().word() + "”, the kind says “" + kind.word() + "”",
+        "make the two agree, or leave the kind empty"));
     return read;
   }
 
@@ -110,7 +125,8 @@ final class ClaimsForm implements Form {
     Optional<Unit> unit = Units.find(variable.quantity(), row.text("unit"));
     if (unit.isEmpty()) {
       row.error("unit.unknown", "unit", "“" + row.text("unit") + "” is no unit of " + variable.name(),
-          "use one of: " + String.join(", ", Units.of(variable.quantity()).stream().map(Unit::symbol).filter(s -> !s.isEmpty()).toList()));
+          "use one of: " + String.join(", ", Units.of(variable.quantity()).stream().map(Unit::symbol)
+          .filter(s -> !s.isEmpty()).toList()));
     }
     return unit;
   }
@@ -145,19 +161,22 @@ final class ClaimsForm implements Form {
     return row.has("id") ? Optional.empty()
         : of(sheet, variable).filter(c -> c.getKind() != null && Readings.amount(c).equals(value.amount()))
             .filter(c -> Shared.sameOrigin(c, citation, row.orNull("page")))
-            .filter(c -> !row.has("reader") || c.getBy() == null || Heading.key(row.text("reader")).equals(Heading.key(String.valueOf(c.getBy().getName()))))
+            .filter(c -> !row.has("reader") || c.getBy() == null
+            || Heading.key(row.text("reader")).equals(Heading.key(String.valueOf(c.getBy().getName()))))
             .findFirst();
   }
 
-  private static java.util.stream.Stream<Claim> of(Sheet sheet, Variable variable) {
+  private static Stream<Claim> of(Sheet sheet, Variable variable) {
     return sheet.getClaims().stream().filter(c -> variable.id().equals(c.getVariable()));
   }
 
   private static Claim add(Row row, Draft draft, Sheet sheet, Variable variable, ReadValue value) {
     List<Amount> others = of(sheet, variable).map(Readings::amount).filter(a -> !a.equals(value.amount())).toList();
     if (!others.isEmpty()) {
-      row.note("claim.beside", "value", "it is put beside " + others.size() + " other claim(s) about " + variable.name() + ", such as "
-          + daubline.base.Printed.withUnit(others.get(0), variable.unit()), "nothing to do; a summary is used only when somebody picks one and says why");
+      row.note("claim.beside", "value", "it is put beside " + others.size() + " other claim(s) about " + variable.name()
+          + ", such as "
+          + Printed.withUnit(others.get(0), variable.unit()),
+          "nothing to do; a summary is used only when somebody picks one and says why");
     }
     Claim made = draft.subject(row, ModelFactory.eINSTANCE.createClaim());
     sheet.getClaims().add(made);

@@ -49,7 +49,8 @@ final class ColumnBinder {
         bound.add(b);
         String before = seen.put(b.column().id(), b.heading());
         if (before != null) {
-          findings.add(Finding.error("column.twice", at(b.index(), b.heading()), "“" + before + "” and “" + b.heading() + "” are both read as “"
+          findings.add(Finding.error("column.twice", at(b.index(), b.heading()), "“" + before + "” and “" + b.heading()
+              + "” are both read as “"
               + b.column().id() + "”", "rename one of them, or leave one unread by column:" + b.heading() + "=-"));
         }
       });
@@ -80,7 +81,8 @@ final class ColumnBinder {
       return null;
     }
     Map<String, String> stated = options.family("unit");
-    String typed = Optional.ofNullable(stated.getOrDefault(text, stated.get(column.id()))).orElse(inHeading.isEmpty() ? stated.getOrDefault("*", "") : inHeading);
+    String typed = Optional.ofNullable(stated.getOrDefault(text, stated.get(column.id()))).orElse(inHeading.isEmpty()
+        ? stated.getOrDefault("*", "") : inHeading);
     Optional<Unit> unit = typed.isEmpty() ? column.unit() : Units.find(column.variable().quantity(), typed);
     if (unit.isEmpty()) {
       List<String> known = Units.of(column.variable().quantity()).stream().map(Unit::symbol).filter(s -> !s.isEmpty()).toList();
@@ -96,7 +98,8 @@ final class ColumnBinder {
     if (unknown <= SAID) {
       List<String> names = form.columns(variables).stream().map(FormColumn::id).toList();
       String otherwise = "rename it, or say what it is by column:" + text + "=…; as it stands, it is not read";
-      findings.add(Finding.warning("column.unknown", at(index, text), "the form “" + form.target().word() + "” has no column “" + heading.name() + "”",
+      findings.add(Finding.warning("column.unknown", at(index, text), "the form “" + form.target().word()
+          + "” has no column “" + heading.name() + "”",
           form.hint(heading, variables).orElseGet(() -> Nearest.remedy(heading.name(), names, otherwise))));
     }
   }
@@ -115,7 +118,8 @@ final class ColumnBinder {
           || set.keySet().stream().anyMatch(k -> Heading.key(k).equals(Heading.key(column.id())));
       if (column.required() && !there) {
         findings.add(Finding.error("column.missing", place, "the column “" + column.id() + "” is missing: " + column.meaning(),
-            Nearest.to(column.id(), unread).map(u -> "is it “" + u + "”? Rename it or say column:" + u + "=" + column.id()).orElse(
+            Nearest.to(column.id(), unread).map(u -> "is it “" + u + "”? Rename it or say column:" + u + "=" + column.id())
+            .orElse(
                 "add it, or give one text for all rows by set:" + column.id() + "=…")));
       }
     }
@@ -128,7 +132,8 @@ final class ColumnBinder {
       int column = i;
       if (header.cell(i).isEmpty() && rows.stream().anyMatch(r -> !r.cell(column).isEmpty())) {
         unread.add("column " + name(i));
-        findings.add(Finding.warning("column.unnamed", at(i, ""), "the column holds values, but has no heading", "give it a heading; as it stands, it is not read"));
+        findings.add(Finding.warning("column.unnamed", at(i, ""), "the column holds values, but has no heading",
+            "give it a heading; as it stands, it is not read"));
       }
     }
   }

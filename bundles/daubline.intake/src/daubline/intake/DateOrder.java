@@ -2,6 +2,7 @@ package daubline.intake;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -32,7 +33,7 @@ public enum DateOrder {
 
   /** The order of a word; empty when there is none. */
   public static Optional<DateOrder> find(String word) {
-    return java.util.Arrays.stream(values()).filter(o -> o.word.equals(word)).findFirst();
+    return Arrays.stream(values()).filter(o -> o.word.equals(word)).findFirst();
   }
 
   /** Whether a text looks like a whole date in any order. */

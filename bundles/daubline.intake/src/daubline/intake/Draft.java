@@ -76,7 +76,8 @@ final class Draft {
   <T extends EObject> Optional<T> named(Row row, Class<T> type) {
     Optional<EObject> known = find(row.text("id"));
     if (known.isPresent() && !type.isInstance(known.get())) {
-      row.error("id.taken", "id", "the id “" + row.text("id") + "” belongs to a " + known.get().eClass().getName() + " of the study",
+      row.error("id.taken", "id", "the id “" + row.text("id") + "” belongs to a " + known.get().eClass().getName()
+          + " of the study",
           "choose another id, or leave the cell empty");
     }
     return known.filter(type::isInstance).map(type::cast);

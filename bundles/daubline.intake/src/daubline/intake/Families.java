@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Families of headings: variables with the stage before them, and variables alone. */
-final class Families {
+public final class Families {
 
   /** The words before a variable, and the stage they mean. */
   static final Map<String, Stage> STAGES = stages();
@@ -26,9 +26,10 @@ final class Families {
   }
 
   /** A variable by id or name. */
-  static Optional<Variable> variable(String text, Variables variables) {
+  public static Optional<Variable> variable(String text, Variables variables) {
     return variables.find(text.strip()).or(() -> variables.all().stream()
-        .filter(v -> Heading.key(v.id()).equals(Heading.key(text)) || Heading.key(v.name()).equals(Heading.key(text))).findFirst());
+        .filter(v -> Heading.key(v.id()).equals(Heading.key(text)) || Heading.key(v.name()).equals(Heading.key(text)))
+        .findFirst());
   }
 
   /** The stage that a heading begins with. */
@@ -41,12 +42,14 @@ final class Families {
   /** The column of a heading such as {@code planned:wall_thickness}. */
   static Optional<FormColumn> staged(Heading heading, Variables variables) {
     Optional<Stage> stage = stage(heading.name());
-    return stage.flatMap(s -> variable(heading.name().substring(heading.name().indexOf(':') + 1), variables).map(v -> staged(s, v)));
+    return stage.flatMap(s -> variable(heading.name().substring(heading.name().indexOf(':') + 1), variables)
+        .map(v -> staged(s, v)));
   }
 
   /** The column of a variable at a stage. */
   static FormColumn staged(Stage stage, Variable variable) {
-    String word = STAGES.entrySet().stream().filter(e -> e.getValue() == stage).map(Map.Entry::getKey).findFirst().orElseThrow();
+    String word = STAGES.entrySet().stream().filter(e -> e.getValue() == stage).map(Map.Entry::getKey)
+        .findFirst().orElseThrow();
     return FormColumn.value(word + ":" + variable.id(), variable, stage.word() + ". " + variable.meaning());
   }
 }

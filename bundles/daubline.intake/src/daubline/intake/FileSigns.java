@@ -11,8 +11,11 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Decides, once for a whole file, the decimal sign of its texts and the order of its dates; asks where the file does not tell. */
-final class FileSigns {
+/**
+ * Decides, once for a whole file, the decimal sign of its texts and the order of its dates; asks where the file does
+ * not tell.
+ */
+public final class FileSigns {
 
   private static final Pattern DECIMAL = Pattern.compile("(?<![\\d.,])\\d*[.,]\\d+(?:[.,]\\d+)*(?![\\d.,])");
 
@@ -20,7 +23,8 @@ final class FileSigns {
   private final IntakeOptions options;
   private final List<Finding> findings;
 
-  FileSigns(String place, IntakeOptions options, List<Finding> findings) {
+  /** Asks in the name of a place; what has to be asked is added to the findings. */
+  public FileSigns(String place, IntakeOptions options, List<Finding> findings) {
     this.place = place;
     this.options = options;
     this.findings = findings;
@@ -30,7 +34,8 @@ final class FileSigns {
     return decimalOf(texts(columns.stream().filter(b -> b.column().holdsNumbers()).toList(), rows));
   }
 
-  DecimalSign decimalOf(List<String> cells) {
+  /** The decimal sign that texts share, stated or found; a point, with an error noted, when the texts do not tell. */
+  public DecimalSign decimalOf(List<String> cells) {
     if (options.decimal().isPresent()) {
       return options.decimal().get();
     }
@@ -42,11 +47,13 @@ final class FileSigns {
     Optional<String> point = telling(numbers, DecimalSign.POINT);
     Optional<String> comma = telling(numbers, DecimalSign.COMMA);
     if (point.isPresent() && comma.isPresent()) {
-      findings.add(Finding.error("number.mixed", place, "“" + point.get() + "” uses a point and “" + comma.get() + "” a comma as decimal sign",
+      findings.add(Finding.error("number.mixed", place, "“" + point.get() + "” uses a point and “" + comma.get()
+          + "” a comma as decimal sign",
           "write all numbers with one decimal sign, or state it by decimal=point or decimal=comma and mend the others"));
     } else {
       String example = numbers.stream().filter(Numbers::isAmbiguous).findFirst().orElse("");
-      findings.add(Finding.error("number.ambiguous", place, "“" + example + "” may be a decimal or a number of thousands, and no other number of the file tells",
+      findings.add(Finding.error("number.ambiguous", place, "“" + example
+          + "” may be a decimal or a number of thousands, and no other number of the file tells",
           "state it by decimal=point or decimal=comma"));
     }
     return DecimalSign.POINT;
@@ -62,21 +69,24 @@ final class FileSigns {
   }
 
   private static Optional<String> telling(List<String> numbers, DecimalSign sign) {
-    return numbers.stream().filter(n -> n.indexOf(sign.sign()) >= 0 && !Numbers.isAmbiguous(n) && Numbers.parse(n, sign).isPresent()).findFirst();
+    return numbers.stream().filter(n -> n.indexOf(sign.sign()) >= 0 && !Numbers.isAmbiguous(n) && Numbers.parse(n,
+        sign).isPresent()).findFirst();
   }
 
   DateOrder dates(List<Bound> columns, List<RawRow> rows) {
     return datesOf(texts(columns.stream().filter(b -> b.column().content() == FormColumn.Content.DATE).toList(), rows));
   }
 
-  DateOrder datesOf(List<String> cells) {
+  /** The order that dates share, stated or found; year first, with an error noted, when the dates do not tell. */
+  public DateOrder datesOf(List<String> cells) {
     Optional<DateOrder> stated = options.get("dates").flatMap(DateOrder::find);
     if (stated.isPresent()) {
       return stated.get();
     }
     List<String> dates = cells.stream().filter(DateOrder::isDate).toList();
     return DateOrder.decide(dates).orElseGet(() -> {
-      findings.add(Finding.error("date.ambiguous", place, "“" + dates.get(0) + "” may be day first or month first, and the file does not tell",
+      findings.add(Finding.error("date.ambiguous", place, "“" + dates.get(0)
+          + "” may be day first or month first, and the file does not tell",
           "state it by dates=dmy or dates=mdy, or write dates as 2031-08-16"));
       return DateOrder.YMD;
     });

@@ -73,7 +73,8 @@ final class Finder {
 
   private Person person(String column, String name) {
     if (in(draft.study().getPeople(), name).isEmpty()) {
-      row.note("person.new", column, "“" + name + "” is new and is added to the people of the study, without consent to be named in public",
+      row.note("person.new", column, "“" + name
+          + "” is new and is added to the people of the study, without consent to be named in public",
           "set the consent in the study when it was given");
     }
     return bring(draft.study().getPeople(), name, NEW::createPerson);
@@ -111,12 +112,16 @@ final class Finder {
   Trial trial(String column) {
     String wanted = row.text(column);
     List<Trial> all = draft.study().getSeries().stream()
-        .filter(s -> !row.has("series") || in(List.of(s), row.text("series")).isPresent()).flatMap(s -> s.getTrials().stream()).toList();
-    List<Trial> found = all.stream().filter(t -> wanted.equals(t.getId()) || Heading.key(wanted).equals(Heading.key(name(t)))).toList();
+        .filter(s -> !row.has("series") || in(List.of(s), row.text("series")).isPresent()).flatMap(s -> s.getTrials()
+        .stream()).toList();
+    List<Trial> found = all.stream().filter(t -> wanted.equals(t.getId())
+        || Heading.key(wanted).equals(Heading.key(name(t)))).toList();
     if (found.isEmpty()) {
-      row.error("trial.unknown", column, "there is no trial “" + wanted + "”", Nearest.remedy(wanted, names(all), "import the trials first, or mend the name"));
+      row.error("trial.unknown", column, "there is no trial “" + wanted + "”", Nearest.remedy(wanted, names(all),
+          "import the trials first, or mend the name"));
     } else if (found.size() > 1) {
-      row.error("trial.ambiguous", column, "“" + wanted + "” is the name of " + found.size() + " trials", "add a column “series”, or name the trial by its id");
+      row.error("trial.ambiguous", column, "“" + wanted + "” is the name of " + found.size() + " trials",
+          "add a column “series”, or name the trial by its id");
     }
     return found.size() == 1 ? found.get(0) : null;
   }
@@ -174,7 +179,8 @@ final class Finder {
     Site site = bring(draft.study().getSites(), row.text("site"), NEW::createSite);
     String wanted = row.text("sheet");
     List<EvidenceSheet> all = new ArrayList<>();
-    site.getContexts().stream().filter(c -> !row.has("context") || in(List.of(c), row.text("context")).isPresent()).forEach(c -> all.addAll(c.getSheets()));
+    site.getContexts().stream().filter(c -> !row.has("context")
+        || in(List.of(c), row.text("context")).isPresent()).forEach(c -> all.addAll(c.getSheets()));
     Optional<EvidenceSheet> known = in(all, wanted);
     return known.orElseGet(() -> {
       String context = row.has("context") ? row.text("context") : "Not stated";

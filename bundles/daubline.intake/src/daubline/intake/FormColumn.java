@@ -74,7 +74,8 @@ public record FormColumn(String id, Content content, boolean required, List<Stri
   /** A column of values that are no variable of the catalogue: a mass, a share. */
   static FormColumn plain(String id, Quantity quantity, String unit, double low, double high, String meaning, String example) {
     Unit usual = Units.find(quantity, unit).orElseThrow();
-    Variable variable = new Variable(id, id, "", ValueType.NUMBER, quantity, usual, low, high, Set.of(), List.of(), false, "", meaning, "");
+    Variable variable = new Variable(id, id, "", ValueType.NUMBER, quantity, usual, low, high, Set.of(), List.of(), false,
+        "", meaning, "");
     return new FormColumn(id, Content.VALUE, false, List.of(), meaning, example, variable);
   }
 

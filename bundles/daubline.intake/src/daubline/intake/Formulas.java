@@ -12,17 +12,23 @@ import java.util.regex.Pattern;
 final class Formulas {
 
   /** Oxides in the order in which tables print them (common practice, no source), then loss on ignition. */
-  static final List<String> USUAL = List.of("SiO2", "TiO2", "Al2O3", "FeO", "Fe2O3", "MnO", "MgO", "CaO", "Na2O", "K2O", "P2O5", "SO3", "BaO", "V2O5",
+  static final List<String> USUAL = List.of("SiO2", "TiO2", "Al2O3", "FeO", "Fe2O3", "MnO", "MgO", "CaO", "Na2O", "K2O",
+      "P2O5", "SO3", "BaO", "V2O5",
       "Cr2O3", "LOI");
 
-  private static final Set<String> ELEMENTS = Set.of(("H He Li Be B C N O F Ne Na Mg Al Si P S Cl Ar K Ca Sc Ti V Cr Mn Fe Co Ni Cu Zn Ga Ge As Se Br Kr "
-      + "Rb Sr Y Zr Nb Mo Tc Ru Rh Pd Ag Cd In Sn Sb Te I Xe Cs Ba La Ce Pr Nd Pm Sm Eu Gd Tb Dy Ho Er Tm Yb Lu Hf Ta W Re Os Ir Pt Au Hg Tl Pb Bi Th U")
+  private static final Set<String> ELEMENTS =
+      Set.of(("H He Li Be B C N O F Ne Na Mg Al Si P S Cl Ar K Ca Sc Ti V Cr Mn Fe Co Ni Cu Zn Ga Ge As Se Br Kr "
+      + "Rb Sr Y Zr Nb Mo Tc Ru Rh Pd Ag Cd In Sn Sb Te I Xe Cs Ba La Ce Pr Nd Pm Sm Eu Gd Tb Dy Ho Er Tm Yb Lu Hf Ta W "
+      + "Re Os Ir Pt Au Hg Tl Pb Bi Th U")
       .split(" "));
-  private static final Map<String, String> OTHERS = Map.of("loi", "LOI", "l o i", "LOI", "loss on ignition", "LOI", "ignition loss", "LOI", "h2o+", "H2O+", "h2o-", "H2O-");
+  private static final Map<String, String> OTHERS = Map.of("loi", "LOI", "l o i", "LOI", "loss on ignition", "LOI",
+      "ignition loss", "LOI", "h2o+", "H2O+", "h2o-", "H2O-");
   private static final Pattern SUBSCRIPTS = Pattern.compile("[\u2080-\u2089]");
-  private static final Pattern TOTAL_IRON = Pattern.compile("(FeO|Fe2O3)\\s*[_*]?\\s*\\(?\\s*(t|T|tot|total|Total)\\.?\\s*\\)?|(FeO|Fe2O3)\\*");
+  private static final Pattern TOTAL_IRON =
+      Pattern.compile("(FeO|Fe2O3)\\s*[_*]?\\s*\\(?\\s*(t|T|tot|total|Total)\\.?\\s*\\)?|(FeO|Fe2O3)\\*");
   private static final Pattern PART = Pattern.compile("([A-Z][a-z]?)(\\d*)");
-  private static final Pattern DECORATION = Pattern.compile("\\s+(wt\\.?\\s*%?|oxide|conc\\.?|norm\\.?)$", Pattern.CASE_INSENSITIVE);
+  private static final Pattern DECORATION = Pattern.compile("\\s+(wt\\.?\\s*%?|oxide|conc\\.?|norm\\.?)$",
+      Pattern.CASE_INSENSITIVE);
 
   private Formulas() {
   }
@@ -50,7 +56,8 @@ final class Formulas {
   }
 
   private static String plain(String heading) {
-    String text = SUBSCRIPTS.matcher(heading.strip()).replaceAll(m -> String.valueOf((char) ('0' + m.group().charAt(0) - '\u2080')));
+    String text = SUBSCRIPTS.matcher(heading.strip()).replaceAll(m ->
+        String.valueOf((char) ('0' + m.group().charAt(0) - '\u2080')));
     return DECORATION.matcher(text).replaceAll("");
   }
 

@@ -13,15 +13,17 @@ import java.util.regex.Pattern;
  * @param name without the unit
  * @param unit the unit; empty when the heading names none
  */
-record Heading(String text, String name, String unit) {
+public record Heading(String text, String name, String unit) {
 
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s_\\-.]+");
+  private static final Pattern COLON = Pattern.compile("\\s*:\\s*");
   private static final Pattern BRACKETS = Pattern.compile("(.*?)\\s*\\[([^\\]]*)\\]");
   private static final Pattern PARENTHESES = Pattern.compile("(.*?)\\s*\\(([^)]*)\\)");
   private static final Pattern SLASH = Pattern.compile("(.*?)\\s+/\\s*(\\S+)");
   private static final Pattern COMMA = Pattern.compile("(.*?),\\s*(\\S+)");
 
   /** Parts a heading. Square brackets always hold a unit; other ways of writing it count when the unit is known. */
-  static Heading of(String text) {
+  public static Heading of(String text) {
     String t = text.strip().replaceAll("\\s+", " ");
     Matcher m = BRACKETS.matcher(t);
     if (m.matches()) {
@@ -40,12 +42,13 @@ record Heading(String text, String name, String unit) {
   }
 
   /** The name in the writing in which names are compared: small letters, one space for anything between words. */
-  String key() {
+  public String key() {
     return key(name);
   }
 
   /** A text in the writing in which names are compared. */
-  static String key(String text) {
-    return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_\\-.]+", " ").replaceAll("\\s*:\\s*", ":").strip();
+  public static String key(String text) {
+    String spaced = BETWEEN_WORDS.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
+    return COLON.matcher(spaced).replaceAll(":").strip();
   }
 }

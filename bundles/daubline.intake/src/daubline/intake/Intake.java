@@ -35,7 +35,8 @@ public final class Intake {
     Study study = session.study();
     Resolved known = resolve(study, target, options);
     RawFile raw = RawFiles.read(file, known.options.raw());
-    Optional<KeptFile> kept = target == Target.ANALYSES && !raw.sheets().isEmpty() ? keep(session.folder(), file) : Optional.empty();
+    Optional<KeptFile> kept = target == Target.ANALYSES && !raw.sheets().isEmpty() ? keep(session.folder(), file)
+        : Optional.empty();
     return preview(study, raw, target, known, kept);
   }
 
@@ -46,7 +47,8 @@ public final class Intake {
    */
   public static Preview previewPasted(StudySession session, String block, Target target, IntakeOptions options) {
     Resolved known = resolve(session.study(), target, options);
-    RawOptions raw = new RawOptions(Optional.of(StandardCharsets.UTF_8), known.options.raw().delimiter().or(() -> Optional.of('\t')));
+    RawOptions raw = new RawOptions(Optional.of(StandardCharsets.UTF_8), known.options.raw().delimiter()
+        .or(() -> Optional.of('\t')));
     RawFile file = RawFiles.read("pasted block", block.getBytes(StandardCharsets.UTF_8), raw);
     return preview(session.study(), file, target, known, Optional.empty());
   }
@@ -75,8 +77,10 @@ public final class Intake {
       return new Resolved(options, List.of());
     }
     Optional<ImportMapping> mapping = Mappings.find(study, name.get(), target.word());
-    List<Finding> findings = mapping.isPresent() ? List.of() : List.of(Finding.error("mapping.unknown", "mapping", "the study keeps no mapping “" + name.get()
-        + "” for " + target.word(), Nearest.remedy(name.get(), Mappings.names(study, target.word()), "import once with save=" + name.get())));
+    List<Finding> findings = mapping.isPresent() ? List.of() : List.of(Finding.error("mapping.unknown", "mapping",
+        "the study keeps no mapping “" + name.get()
+        + "” for " + target.word(), Nearest.remedy(name.get(), Mappings.names(study, target.word()),
+        "import once with save=" + name.get())));
     return new Resolved(options.over(mapping.map(Mappings::settings).orElse(Map.of())), findings);
   }
 

@@ -25,13 +25,19 @@ import java.util.TreeMap;
  * <li>{@code unit:HEADING}: the unit of a column; {@code unit:*} for all columns that name none</li>
  * <li>{@code column:HEADING}: the column of the form that a heading stands for; {@code -} to leave it unread</li>
  * <li>{@code set:COLUMN}: a text for every row, for a column that the file does not have</li>
+ * <li>{@code time}: for a logger, the heading or number of the column of times</li>
+ * <li>{@code start}: for a logger, date and time of its first row, as 2031-08-16T09:41:15+01:00</li>
+ * <li>{@code offset}: for a logger, seconds to add to its clock</li>
+ * <li>{@code interval}: for a logger without a column of times, seconds from row to row</li>
  * <li>{@code mapping}: the name of a mapping kept in the study, whose settings count where nothing else is said</li>
  * <li>{@code save}: the name under which these settings are kept in the study</li>
  * </ul>
  */
 public final class IntakeOptions {
 
-  private static final List<String> PLAIN = List.of("decimal", "delimiter", "encoding", "sheet", "header", "dates", "mapping", "save");
+  private static final List<String> PLAIN = List.of("decimal", "delimiter", "encoding", "sheet", "header", "dates",
+      "mapping", "save", "time", "start", "offset",
+      "interval");
   private static final List<String> FAMILIES = List.of("unit:", "column:", "set:");
   private static final IntakeOptions NONE = new IntakeOptions(Map.of());
 
@@ -62,7 +68,7 @@ public final class IntakeOptions {
   }
 
   /** These settings, and those of a mapping where these say nothing. */
-  IntakeOptions over(Map<String, String> mapping) {
+  public IntakeOptions over(Map<String, String> mapping) {
     Map<String, String> all = new TreeMap<>(mapping);
     all.putAll(settings);
     return new IntakeOptions(all);
@@ -74,13 +80,19 @@ public final class IntakeOptions {
       case "delimiter" -> delimiter(text).isPresent() ? "" : "semicolon, comma, tab, bar, or one sign";
       case "encoding" -> isCharset(text) ? "" : "a known encoding such as UTF-8, windows-1252 or UTF-16LE";
       case "header" -> text.matches("[1-9]\\d{0,5}") ? "" : "a row number from 1";
+      case "start" -> text.matches("\\d{4}-\\d{2}-\\d{2}(T\\d{2}:\\d{2}(:\\d{2})?(Z|[+-]\\d{2}:\\d{2})?)?") ? ""
+          : "date and time such as 2031-08-16T09:41:15+01:00";
+      case "offset" -> text.matches("-?\\d+(\\.\\d+)?") ? "" : "seconds, such as -75";
+      case "interval" -> text.matches("\\d+(\\.\\d+)?") && Double.parseDouble(text) > 0 ? "" : "seconds above 0";
       case "dates" -> List.of("ymd", "dmy", "mdy").contains(text) ? "" : "ymd, dmy or mdy";
-      default -> PLAIN.contains(setting) || FAMILIES.stream().anyMatch(f -> setting.startsWith(f) && setting.length() > f.length()) ? ""
+      default -> PLAIN.contains(setting) || FAMILIES.stream().anyMatch(f -> setting.startsWith(f)
+          && setting.length() > f.length()) ? ""
           : null;
     };
     if (complaint == null) {
       return Optional.of(Finding.error("option.unknown", setting, "there is no setting of this name",
-          Nearest.remedy(setting, PLAIN, "use one of: " + String.join(", ", PLAIN) + ", unit:HEADING, column:HEADING, set:COLUMN")));
+          Nearest.remedy(setting, PLAIN, "use one of: " + String.join(", ", PLAIN)
+          + ", unit:HEADING, column:HEADING, set:COLUMN")));
     }
     return complaint.isEmpty() ? Optional.empty()
         : Optional.of(Finding.error("option.text", setting, "“" + text + "” makes no sense here", "write " + complaint));
@@ -100,7 +112,8 @@ public final class IntakeOptions {
       case "comma" -> Optional.of(',');
       case "tab" -> Optional.of('\t');
       case "bar" -> Optional.of('|');
-      default -> text.length() == 1 && !Character.isLetterOrDigit(text.charAt(0)) && text.charAt(0) != '"' ? Optional.of(text.charAt(0))
+      default -> text.length() == 1 && !Character.isLetterOrDigit(text.charAt(0)) && text.charAt(0) != '"'
+          ? Optional.of(text.charAt(0))
           : Optional.empty();
     };
   }
@@ -131,7 +144,7 @@ public final class IntakeOptions {
   }
 
   /** The settings of a family by what follows its colon: units, columns or fixed texts. */
-  Map<String, String> family(String name) {
+  public Map<String, String> family(String name) {
     Map<String, String> members = new TreeMap<>();
     settings.forEach((key, text) -> {
       if (key.startsWith(name + ":")) {

@@ -4,6 +4,7 @@ import daubline.base.Finding;
 import daubline.model.DataFile;
 import daubline.model.Study;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -54,7 +55,8 @@ public final class KeptFile {
     }
   }
 
-  private static String digest(byte[] content) {
+  /** The SHA-256 of a content, as hexadecimal digits. */
+  public static String digest(byte[] content) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
     } catch (NoSuchAlgorithmException e) {
@@ -80,7 +82,8 @@ public final class KeptFile {
         Files.write(target, content, StandardOpenOption.CREATE_NEW);
       }
     } catch (IOException e) {
-      throw new IntakeException(List.of(Finding.error("file.keep", target.toString(), "the file cannot be kept in the study: " + e.getClass().getSimpleName()
+      throw new IntakeException(List.of(Finding.error("file.keep", target.toString(),
+          "the file cannot be kept in the study: " + e.getClass().getSimpleName()
           + " " + e.getMessage(), "check that the study's folder may be written and the disk is not full")));
     }
   }
@@ -92,7 +95,7 @@ public final class KeptFile {
         Files.deleteIfExists(target);
       }
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -108,6 +111,7 @@ public final class KeptFile {
     entry.setSha256(sha256);
     entry.setBytes((long) content.length);
     entry.setKind(kind);
-    entry.setMediaType(path.endsWith(".xlsx") ? "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" : "text/csv");
+    entry.setMediaType(path.endsWith(".xlsx") ? "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
+        : "text/csv");
   }
 }

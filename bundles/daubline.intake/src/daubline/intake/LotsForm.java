@@ -51,7 +51,8 @@ final class LotsForm implements Form {
     String name = row.must("name");
     Material material = row.word("material", Material.class, Material::word);
     List<Lot> all = draft.study().getLots();
-    Optional<Lot> known = draft.named(row, Lot.class).or(() -> all.stream().filter(l -> !row.has("id") && name.equals(l.getName())).findFirst());
+    Optional<Lot> known = draft.named(row, Lot.class).or(() -> all.stream().filter(l -> !row.has("id")
+        && name.equals(l.getName())).findFirst());
     if (name.isEmpty() || row.isFaulty()) {
       return;
     }

@@ -35,12 +35,12 @@ public final class Mappings {
   }
 
   /** Whether a study keeps these very settings under a name. */
-  static boolean isKept(Study study, String name, String target, Map<String, String> settings) {
+  public static boolean isKept(Study study, String name, String target, Map<String, String> settings) {
     return find(study, name, target).filter(m -> settings(m).equals(kept(settings))).isPresent();
   }
 
   /** Keeps settings under a name, in place of those kept before; only inside an edit. */
-  static void keep(Study study, String name, String target, Map<String, String> settings) {
+  public static void keep(Study study, String name, String target, Map<String, String> settings) {
     if (isKept(study, name, target, settings)) {
       return;
     }

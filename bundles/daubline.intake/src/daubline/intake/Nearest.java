@@ -5,20 +5,21 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /** Finds the known word that a mistyped one was probably meant to be. */
-final class Nearest {
+public final class Nearest {
 
   private Nearest() {
   }
 
   /** The known word with the fewest letters to change; empty when even that one is far off. */
-  static Optional<String> to(String typed, Collection<String> known) {
+  public static Optional<String> to(String typed, Collection<String> known) {
     String wanted = Heading.key(typed);
-    return known.stream().filter(k -> distance(wanted, Heading.key(k)) <= Math.max(1, Math.max(wanted.length(), k.length()) * 2 / 5))
+    return known.stream().filter(k -> distance(wanted, Heading.key(k)) <= Math
+        .max(1, Math.max(wanted.length(), k.length()) * 2 / 5))
         .min(Comparator.<String>comparingInt(k -> distance(wanted, Heading.key(k))).thenComparing(Comparator.naturalOrder()));
   }
 
   /** A sentence that names the nearest word, or several to choose from. */
-  static String remedy(String typed, Collection<String> known, String otherwise) {
+  public static String remedy(String typed, Collection<String> known, String otherwise) {
     return to(typed, known).map(k -> "did you mean “" + k + "”? " + otherwise).orElse(otherwise);
   }
 

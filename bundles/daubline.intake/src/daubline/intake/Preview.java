@@ -35,7 +35,8 @@ public final class Preview {
     this.raw = raw;
     this.rows = table.isRefused() ? List.of() : new RowRun(form, table, draft(EcoreUtil.copy(study))).run();
     this.findings = collect();
-    this.keepsMapping = options.get("save").filter(n -> !Mappings.isKept(study, n, form.target().word(), options.settings())).isPresent();
+    this.keepsMapping = options.get("save").filter(n -> !Mappings.isKept(study, n, form.target().word(),
+        options.settings())).isPresent();
   }
 
   private List<Finding> collect() {
@@ -66,12 +67,14 @@ public final class Preview {
 
   /** How it was read, in words: encoding, delimiter, heading row, decimal sign. */
   public String how() {
-    return table.rows().isEmpty() ? how : how + ", headings in row " + table.header() + ", decimal " + table.decimal().name().toLowerCase(Locale.ROOT);
+    return table.rows().isEmpty() ? how : how + ", headings in row " + table.header() + ", decimal "
+        + table.decimal().name().toLowerCase(Locale.ROOT);
   }
 
   /** The columns that are read: heading in the file and column of the form. */
   public List<String> readColumns() {
-    return table.columns().stream().map(b -> b.heading().equals(b.column().id()) ? b.heading() : b.heading() + " → " + b.column().id()).toList();
+    return table.columns().stream().map(b -> b.heading().equals(b.column().id()) ? b.heading() : b.heading() + " → "
+        + b.column().id()).toList();
   }
 
   /** The headings of the columns that are not read. */
@@ -132,7 +135,8 @@ public final class Preview {
     } catch (Stale e) {
       throw new IntakeException(e.findings);
     } catch (IllegalArgumentException e) {
-      throw new IntakeException(List.of(Finding.error("text.unstorable", table.place(), e.getMessage(), "remove the character from the file")));
+      throw new IntakeException(List.of(Finding.error("text.unstorable", table.place(), e.getMessage(),
+          "remove the character from the file")));
     } finally {
       if (!done) {
         raw.ifPresent(KeptFile::takeBack);

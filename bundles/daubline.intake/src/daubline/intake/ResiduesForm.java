@@ -22,7 +22,8 @@ final class ResiduesForm implements Form {
 
   @Override
   public String explanation() {
-    return "One row a class of residue of one evidence sheet or one trial. “not weighed” is written where it was there and not put on a scale; 0 means "
+    return "One row a class of residue of one evidence sheet or one trial. “not weighed” is written where it was there "
+        + "and not put on a scale; 0 means "
         + "weighed and nothing found. A row is recognised again by its id, or by sheet, class, citation and page.";
   }
 
@@ -30,7 +31,8 @@ final class ResiduesForm implements Form {
   public List<FormColumn> columns(Variables variables) {
     List<FormColumn> columns = new ArrayList<>(List.of(Shared.id()));
     columns.addAll(Shared.sheet());
-    columns.add(FormColumn.text("class", "Residue class, by name or id: tapped slag, furnace slag, vitrified lining …", "Tapped slag").must());
+    columns.add(FormColumn.text("class", "Residue class, by name or id: tapped slag, furnace slag, vitrified lining …",
+        "Tapped slag").must());
     columns.add(Shared.mass("mass", "Mass of the class: a number, “≥ 12”, “not weighed”.").must());
     columns.add(FormColumn.of("count", Content.WHOLE, "Number of pieces.", "14"));
     columns.addAll(Shared.origin());

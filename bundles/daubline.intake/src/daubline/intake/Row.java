@@ -68,7 +68,8 @@ final class Row {
   }
 
   String place(Bound column) {
-    return table.workbook() ? table.place() + ", cell " + CellReference.convertNumToColString(column.index()) + raw.number() + " (" + column.heading() + ")"
+    return table.workbook() ? table.place() + ", cell " + CellReference.convertNumToColString(column.index())
+        + raw.number() + " (" + column.heading() + ")"
         : place() + ", column " + (column.index() + 1) + " (" + column.heading() + ")";
   }
 
@@ -97,7 +98,8 @@ final class Row {
   private RawCell cell(String column) {
     RawCell cell = bound(column).map(b -> raw.cell(b.index())).orElse(RawCell.EMPTY);
     if (cell.form() == RawCell.Form.ERROR) {
-      error("cell.error", column, "the cell holds an error: " + cell.text(), "mend it in the spreadsheet program, save, and import again");
+      error("cell.error", column, "the cell holds an error: " + cell.text(),
+          "mend it in the spreadsheet program, save, and import again");
       return RawCell.EMPTY;
     }
     return cell.isEmpty() && table.fixed().containsKey(column) ? RawCell.text(table.fixed().get(column)) : cell;
@@ -134,12 +136,17 @@ final class Row {
   /** One of an enumeration's words; null when the cell is empty or its word unknown. */
   <E extends Enum<E>> E word(String column, Class<E> type, Function<E, String> word) {
     String text = text(column);
+    if (text.isEmpty()) {
+      return null;
+    }
     List<E> all = List.of(type.getEnumConstants());
     String key = Heading.key(text);
-    Optional<E> found = all.stream().filter(e -> Heading.key(word.apply(e)).equals(key) || Heading.key(e.name()).equals(key)).findFirst();
-    if (!text.isEmpty() && found.isEmpty()) {
+    Optional<E> found = all.stream().filter(e -> Heading.key(word.apply(e)).equals(key)
+        || Heading.key(e.name()).equals(key)).findFirst();
+    if (found.isEmpty()) {
       List<String> words = all.stream().map(word).toList();
-      error("word.unknown", column, "“" + text + "” is not in the list", Nearest.remedy(text, words, "choose one of: " + String.join(", ", words)));
+      error("word.unknown", column, "“" + text + "” is not in the list", Nearest.remedy(text, words, "choose one of: "
+          + String.join(", ", words)));
     }
     return found.orElse(null);
   }
@@ -179,7 +186,8 @@ final class Row {
       return null;
     }
     if (number.get() < low || number.get() > high) {
-      error(number.get() < 0 ? "value.negative" : "number.bounds", column, "“" + cell.text() + "” is outside what can be", "it lies between "
+      error(number.get() < 0 ? "value.negative" : "number.bounds", column, "“" + cell.text() + "” is outside what can be",
+          "it lies between "
           + Printed.number(low) + " and " + Printed.number(high));
       return null;
     }
@@ -196,7 +204,8 @@ final class Row {
     DecimalSign sign = cell.isNumber() ? DecimalSign.POINT : table.decimal();
     Optional<Double> number = Numbers.parse(cell.text().replace("%", ""), sign).map(n -> percent ? n / 100 : n);
     if (number.isEmpty() || number.get() <= 0 || number.get() > 1) {
-      error("number.bounds", column, "“" + cell.text() + "” is no share of the whole", "write it as 0" + sign.sign() + "5 or 50 %, above 0 and up to 1");
+      error("number.bounds", column, "“" + cell.text() + "” is no share of the whole", "write it as 0" + sign.sign()
+          + "5 or 50 %, above 0 and up to 1");
       return null;
     }
     return number.get();
@@ -226,7 +235,8 @@ final class Row {
 
   /** The columns of values in which something stands. */
   List<Bound> values() {
-    return table.columns().stream().filter(b -> b.column().content() == FormColumn.Content.VALUE && b.column().variable() != null)
+    return table.columns().stream().filter(b -> b.column().content() == FormColumn.Content.VALUE
+        && b.column().variable() != null)
         .filter(b -> !raw.cell(b.index()).isEmpty()).toList();
   }
 
@@ -257,7 +267,8 @@ final class Row {
     if (number && isDate(cell, column)) {
       return Optional.empty();
     }
-    Unit typedIn = cell.form() == RawCell.Form.PERCENT && variable.quantity() == Quantity.FRACTION ? PERCENT : unit == null ? variable.unit() : unit;
+    Unit typedIn = cell.form() == RawCell.Form.PERCENT && variable.quantity() == Quantity.FRACTION ? PERCENT : unit == null
+        ? variable.unit() : unit;
     String typed = cell.form() == RawCell.Form.PERCENT && typedIn != PERCENT ? fraction(cell.text()) : cell.text();
     Typed read = variable.read(typed, typedIn, cell.isNumber() ? DecimalSign.POINT : table.decimal());
     if (!read.isRead()) {

@@ -45,9 +45,11 @@ final class RowRun {
 
   private static void sayDuplicate(Row row, Row before) {
     if (row.texts().equals(before.texts())) {
-      row.report(Finding.warning("row.duplicate", row.place(), "the row stands already in row " + before.number(), "it is passed over; delete one of the two"));
+      row.report(Finding.warning("row.duplicate", row.place(), "the row stands already in row " + before.number(),
+          "it is passed over; delete one of the two"));
     } else {
-      row.report(Finding.error("row.duplicate", row.place(), "the row speaks of the same thing as row " + before.number() + ", but says something else",
+      row.report(Finding.error("row.duplicate", row.place(), "the row speaks of the same thing as row " + before.number()
+          + ", but says something else",
           "keep the right one, or tell them apart by name, time, page or id"));
     }
   }

@@ -23,7 +23,9 @@ final class Shared {
   }
 
   static FormColumn id() {
-    return FormColumn.text("id", "The id in the study, as an export writes it. With it a row is recognised whatever else changed; leave it empty otherwise.", "trial-2031-04");
+    return FormColumn.text("id",
+        "The id in the study, as an export writes it. With it a row is recognised whatever else changed; leave it empty "
+        + "otherwise.", "trial-2031-04");
   }
 
   static FormColumn note() {
@@ -33,11 +35,13 @@ final class Shared {
   /** The columns that say which sheet a row belongs to. */
   static List<FormColumn> sheet() {
     return List.of(
-        FormColumn.text("site", "The site, by name; a new name adds a site. Leave it empty when “trial” is filled.", "Hollin Beck"),
+        FormColumn.text("site", "The site, by name; a new name adds a site. Leave it empty when “trial” is filled.",
+        "Hollin Beck"),
         FormColumn.text("context", "Context or phase of the site.", "Phase 2"),
         FormColumn.text("sheet", "The furnace or feature, by name; a new name adds an evidence sheet.", "Furnace 3"),
         FormColumn.text("trial", "Instead of site and sheet: the trial whose remains are described, by name or id.", "T4"),
-        FormColumn.text("series", "The series of the trial; only needed when two series have trials of the same name.", "Season 2031"));
+        FormColumn.text("series", "The series of the trial; only needed when two series have trials of the same name.",
+        "Season 2031"));
   }
 
   /** The columns that say where a value comes from. */
@@ -50,7 +54,8 @@ final class Shared {
         FormColumn.of("read_on", Content.DATE, "When it was read or recorded.", "2031-02-11"),
         FormColumn.word("how", words(HowGot.values(), HowGot::word), "How the value was got."),
         FormColumn.word("confidence", words(Confidence.values(), Confidence::word), "How sure the reader is."),
-        FormColumn.of("sampling_fraction", Content.NUMBER, "Share of the deposit that was recovered, as 0.5 or 50 %. Masses from a part of it count as at least.", "50 %"));
+        FormColumn.of("sampling_fraction", Content.NUMBER,
+        "Share of the deposit that was recovered, as 0.5 or 50 %. Masses from a part of it count as at least.", "50 %"));
   }
 
   static <E> List<String> words(E[] all, Function<E, String> word) {

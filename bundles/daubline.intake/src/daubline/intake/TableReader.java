@@ -46,7 +46,8 @@ final class TableReader {
         .max(Comparator.comparingLong(Choice::known).thenComparing(c -> -file.sheets().indexOf(c.sheet())));
     if (choice.isEmpty()) {
       findings.add(Finding.error("header.none", file.name(), "no row has headings of the form “" + form.target().word() + "”",
-          "write an empty table by “template " + form.target().word() + "” and compare; state the heading row, the sheet or the delimiter if they are not found"));
+          "write an empty table by “template " + form.target().word()
+          + "” and compare; state the heading row, the sheet or the delimiter if they are not found"));
       return Table.refused(file.name(), findings);
     }
     return table(file, choice.get());
@@ -55,9 +56,11 @@ final class TableReader {
   private List<RawSheet> candidates(RawFile file) {
     Optional<String> wanted = options.get("sheet");
     List<RawSheet> sheets = file.sheets().stream()
-        .filter(s -> wanted.isEmpty() ? !s.isEmpty() && !s.name().equals(Template.EXPLANATION) : s.name().equals(wanted.get())).toList();
+        .filter(s -> wanted.isEmpty() ? !s.isEmpty() && !s.name().equals(Template.EXPLANATION)
+        : s.name().equals(wanted.get())).toList();
     if (sheets.isEmpty() && wanted.isEmpty()) {
-      findings.add(Finding.error("file.empty", file.name(), "nothing stands in its cells", "export it again, or choose another file"));
+      findings.add(Finding.error("file.empty", file.name(), "nothing stands in its cells",
+          "export it again, or choose another file"));
     }
     if (sheets.isEmpty() && wanted.isPresent()) {
       List<String> names = file.sheets().stream().map(RawSheet::name).toList();
@@ -93,11 +96,13 @@ final class TableReader {
     refuseLongRows(rows, choice.header().cells().size(), place);
     binder.sayFilledColumnsWithoutHeading(choice.header(), rows);
     if (rows.isEmpty()) {
-      findings.add(Finding.error("table.empty", place, "there is no row below the headings in row " + choice.header().number(), "fill the table first"));
+      findings.add(Finding.error("table.empty", place, "there is no row below the headings in row "
+          + choice.header().number(), "fill the table first"));
     }
     DecimalSign decimal = new FileSigns(place, options, findings).decimal(columns, rows);
     DateOrder dates = new FileSigns(place, options, findings).dates(columns, rows);
-    return new Table(place, !sheet.name().isEmpty(), choice.header().number(), columns, binder.unread(), rows, decimal, dates, fixed(), findings);
+    return new Table(place, !sheet.name().isEmpty(), choice.header().number(), columns, binder.unread(), rows, decimal,
+        dates, fixed(), findings);
   }
 
   private Map<String, String> fixed() {
@@ -114,19 +119,23 @@ final class TableReader {
   }
 
   private void sayOthers(RawFile file, RawSheet chosen, String place) {
-    List<String> others = file.sheets().stream().filter(s -> s != chosen && !s.isEmpty() && !s.name().equals(Template.EXPLANATION))
+    List<String> others = file.sheets().stream().filter(s -> s != chosen && !s.isEmpty()
+        && !s.name().equals(Template.EXPLANATION))
         .map(RawSheet::name).toList();
     if (!others.isEmpty()) {
-      findings.add(Finding.warning("sheet.chosen", place, "only this sheet is read; the workbook also has: " + String.join(", ", others),
+      findings.add(Finding.warning("sheet.chosen", place, "only this sheet is read; the workbook also has: "
+          + String.join(", ", others),
           "import the others one by one by naming the sheet"));
     }
   }
 
   private void sayAbove(RawSheet sheet, RawRow header, String place) {
-    String above = sheet.rows().stream().filter(r -> r.number() < header.number() && !r.isEmpty()).map(r -> String.valueOf(r.number()))
+    String above = sheet.rows().stream().filter(r -> r.number() < header.number() && !r.isEmpty())
+        .map(r -> String.valueOf(r.number()))
         .collect(Collectors.joining(", "));
     if (!above.isEmpty()) {
-      findings.add(Finding.note("header.above", place, "headings are taken from row " + header.number() + "; not read above it: row " + above,
+      findings.add(Finding.note("header.above", place, "headings are taken from row " + header.number()
+          + "; not read above it: row " + above,
           "state the heading row if this is not it"));
     }
   }
@@ -134,7 +143,8 @@ final class TableReader {
   private void refuseLongRows(List<RawRow> rows, int width, String place) {
     for (RawRow row : rows) {
       if (place.indexOf(", sheet “") < 0 && row.cells().size() > width) {
-        findings.add(Finding.error("row.long", place + ", row " + row.number(), "the row has " + row.cells().size() + " cells, the headings "
+        findings.add(Finding.error("row.long", place + ", row " + row.number(), "the row has " + row.cells().size()
+            + " cells, the headings "
             + width + "; the last is “" + row.cells().get(row.cells().size() - 1).text() + "”",
             "put cells that hold the delimiter, such as 12,5 between commas, into quotation marks, or use another delimiter"));
       }

@@ -19,7 +19,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 /** What one row adds to a study and changes in it. It sets only what differs, so that the same row again changes nothing. */
 final class Tally {
 
-  private static final List<EStructuralFeature> VALUE = List.of(ModelPackage.Literals.READING__KIND, ModelPackage.Literals.READING__VALUE,
+  private static final List<EStructuralFeature> VALUE = List.of(ModelPackage.Literals.READING__KIND,
+      ModelPackage.Literals.READING__VALUE,
       ModelPackage.Literals.READING__LOW, ModelPackage.Literals.READING__HIGH, ModelPackage.Literals.READING__SIGMA,
       ModelPackage.Literals.READING__CATEGORY, ModelPackage.Literals.READING__TYPED, ModelPackage.Literals.READING__UNIT);
 
@@ -56,7 +57,8 @@ final class Tally {
 
   /** Sets a feature; null says nothing and leaves what is there. */
   void set(EObject object, EStructuralFeature feature, Object value) {
-    if (value != null && !Objects.equals(value, object.eIsSet(feature) ? object.eGet(feature) : null) && !isDefault(object, feature, value)) {
+    if (value != null && !Objects.equals(value, object.eIsSet(feature) ? object.eGet(feature) : null) && !isDefault(object,
+        feature, value)) {
       note(object, feature.getName() + ": " + word(object.eGet(feature)) + " → " + word(value));
       object.eSet(feature, value);
     }

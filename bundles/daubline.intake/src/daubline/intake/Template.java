@@ -52,10 +52,12 @@ final class Template {
         return List.of(file, text);
       }
     } catch (IOException e) {
-      throw new IntakeException(List.of(Finding.error("template.write", file.toString(), "it cannot be written: " + e.getClass().getSimpleName() + " " + e.getMessage(),
+      throw new IntakeException(List.of(Finding.error("template.write", file.toString(), "it cannot be written: "
+          + e.getClass().getSimpleName() + " " + e.getMessage(),
           "choose a name that is not taken, in a folder that may be written")));
     }
-    throw new IntakeException(List.of(Finding.error("template.name", file.toString(), "the name ends neither in .xlsx nor in .csv", "let it end in one of them")));
+    throw new IntakeException(List.of(Finding.error("template.name", file.toString(),
+        "the name ends neither in .xlsx nor in .csv", "let it end in one of them")));
   }
 
   private static void create(Path file, byte[] content) throws IOException {
@@ -72,9 +74,11 @@ final class Template {
   }
 
   private String explanation() {
-    StringBuilder text = new StringBuilder(form.explanation()).append("\n\nUnits stand in the heading in brackets and may be changed there.\n");
+    StringBuilder text = new StringBuilder(form.explanation())
+        .append("\n\nUnits stand in the heading in brackets and may be changed there.\n");
     for (FormColumn column : form.columns(variables)) {
-      text.append('\n').append(column.heading()).append(column.required() ? "  (needed)" : "").append("\n  ").append(column.meaning()).append('\n');
+      text.append('\n').append(column.heading()).append(column.required() ? "  (needed)" : "").append("\n  ")
+          .append(column.meaning()).append('\n');
       if (!column.words().isEmpty()) {
         text.append("  Words: ").append(String.join(", ", column.words())).append('\n');
       } else if (!column.example().isEmpty()) {
@@ -120,7 +124,8 @@ final class Template {
     for (FormColumn column : form.columns(variables)) {
       Row row = sheet.createRow(sheet.getLastRowNum() + 1);
       String holds = column.content().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-      List<String> texts = List.of(column.heading(), column.required() ? "yes" : "", holds, column.meaning(), column.example(), String.join(", ", column.words()));
+      List<String> texts = List.of(column.heading(), column.required() ? "yes" : "", holds, column.meaning(),
+          column.example(), String.join(", ", column.words()));
       for (int i = 0; i < texts.size(); i++) {
         cell(row, i, texts.get(i), wrapped);
       }

@@ -27,10 +27,14 @@ final class TrialsForm implements Form {
 
   private static final Map<Variable.Place, Stage> STAGE_OF = new EnumMap<>(Map.of(Variable.Place.PLANNED, Stage.PLANNED,
       Variable.Place.BUILT, Stage.AS_BUILT, Variable.Place.FIRED, Stage.AS_FIRED, Variable.Place.REMAINS, Stage.AS_FOUND));
-  private static final List<String> USUAL = List.of("planned:base_internal_diameter", "built:base_internal_diameter", "found:base_internal_diameter",
-      "planned:furnace_height", "built:furnace_height", "found:surviving_height", "built:wall_thickness", "found:wall_thickness", "built:inlet_bore",
-      "built:inlet_height_above_floor", "built:inlet_angle", "fired:air_flow", "fired:air_device", "fired:ore_total", "fired:charcoal_total",
-      "fired:charge_ratio", "fired:main_sequence_duration", "fired:temperature_peak_inlet", "fired:bloom_mass", "found:residue_total",
+  private static final List<String> USUAL = List.of("planned:base_internal_diameter", "built:base_internal_diameter",
+      "found:base_internal_diameter",
+      "planned:furnace_height", "built:furnace_height", "found:surviving_height", "built:wall_thickness",
+      "found:wall_thickness", "built:inlet_bore",
+      "built:inlet_height_above_floor", "built:inlet_angle", "fired:air_flow", "fired:air_device", "fired:ore_total",
+      "fired:charcoal_total",
+      "fired:charge_ratio", "fired:main_sequence_duration", "fired:temperature_peak_inlet", "fired:bloom_mass",
+      "found:residue_total",
       "found:tapped_slag");
 
   @Override
@@ -40,8 +44,10 @@ final class TrialsForm implements Form {
 
   @Override
   public String explanation() {
-    return "One row a trial. Values stand in columns named stage:variable, the stage being planned, built, fired or found. A row is recognised again by its id, "
-        + "or by series and name; a value by stage, variable, citation and page. An empty cell says nothing and changes nothing.";
+    return "One row a trial. Values stand in columns named stage:variable, the stage being planned, built, fired or "
+        + "found. A row is recognised again by its id, "
+        + "or by series and name; a value by stage, variable, citation and page. An empty cell says nothing and changes "
+        + "nothing.";
   }
 
   @Override
@@ -64,18 +70,21 @@ final class TrialsForm implements Form {
 
   private static List<FormColumn> fixed() {
     List<FormColumn> columns = new ArrayList<>(List.of(Shared.id(),
-        FormColumn.text("series", "The series; a new name adds one. May be empty when the study has one series.", "Season 2031"),
+        FormColumn.text("series", "The series; a new name adds one. May be empty when the study has one series.",
+        "Season 2031"),
         FormColumn.text("name", "Name of the trial, unique in its series.", "T4").must(),
         FormColumn.of("number", Content.WHOLE, "Number in the series.", "4"),
         FormColumn.word("kind", Shared.words(TrialKind.values(), TrialKind::word), "What the trial is for."),
-        FormColumn.word("status", Shared.words(TrialStatus.values(), TrialStatus::word), "Where it stands; failed trials belong in the table."),
+        FormColumn.word("status", Shared.words(TrialStatus.values(), TrialStatus::word),
+        "Where it stands; failed trials belong in the table."),
         FormColumn.of("date", Content.DATE, "Day of the fire.", "2031-08-16"),
         FormColumn.text("build", "The furnace, by name; a new name adds one.", "Furnace A"),
         FormColumn.text("reconstruction", "The reconstruction that is tried, by name or id.", "Tall shaft"),
         FormColumn.text("repeat_of", "The trial that this one repeats.", "T2"),
         FormColumn.text("leader", "Who led it.", "M. Thorne"),
         FormColumn.of("people", Content.NAMES, "Who took part, parted by semicolons.", "J. Ashe; I. Bell"),
-        FormColumn.of("lots", Content.NAMES, "Lots that were used, parted by semicolons.", "Bog ore 2031, roasted; Oak charcoal"),
+        FormColumn.of("lots", Content.NAMES, "Lots that were used, parted by semicolons.",
+        "Bog ore 2031, roasted; Oak charcoal"),
         FormColumn.of("excluded", Content.YES_NO, "Whether it stays out of comparison.", "no"),
         FormColumn.text("excluded_because", "Why it stays out.", "blower failed for two hours"),
         FormColumn.text("conclusion", "What was learnt.", "Burden hung above the inlet."), Shared.note()));
@@ -109,7 +118,8 @@ final class TrialsForm implements Form {
     if (name.isEmpty() || series == null || row.isFaulty()) {
       return;
     }
-    Trial trial = named.or(() -> series.getTrials().stream().filter(t -> !row.has("id") && name.equals(t.getName())).findFirst()).orElseGet(() -> {
+    Trial trial = named.or(() -> series.getTrials().stream().filter(t -> !row.has("id") && name.equals(t.getName()))
+        .findFirst()).orElseGet(() -> {
       Trial made = draft.subject(row, ModelFactory.eINSTANCE.createTrial());
       series.getTrials().add(made);
       return made;
@@ -133,7 +143,8 @@ final class TrialsForm implements Form {
 
   private static void connect(Row row, Draft draft, Finder finder, Trial trial) {
     Tally tally = draft.tally();
-    tally.set(trial, Literals.TRIAL__BUILD, finder.brought(draft.study().getBuilds(), "build", ModelFactory.eINSTANCE::createFurnaceBuild));
+    tally.set(trial, Literals.TRIAL__BUILD, finder.brought(draft.study().getBuilds(), "build",
+        ModelFactory.eINSTANCE::createFurnaceBuild));
     if (row.has("reconstruction")) {
       tally.set(trial, Literals.TRIAL__RECONSTRUCTION,
           finder.required(draft.study().getReconstructions(), "reconstruction", row.text("reconstruction"), "reconstruction"));
@@ -156,7 +167,8 @@ final class TrialsForm implements Form {
     Shared.origin(row, draft, reading, finder);
   }
 
-  private static Reading staged(Row row, Draft draft, Trial trial, Stage stage, String variable, Citation citation, ReadValue value) {
+  private static Reading staged(Row row, Draft draft, Trial trial, Stage stage, String variable, Citation citation,
+      ReadValue value) {
     List<StagedValue> same = trial.getValues().stream().filter(v -> v.getStage() == stage && variable.equals(v.getVariable()))
         .filter(v -> Shared.sameOrigin(v, citation, row.orNull("page"))).toList();
     StagedValue known = Shared.matching(same, value.amount());
@@ -171,7 +183,8 @@ final class TrialsForm implements Form {
   }
 
   /** A published value of remains is a claim: another value of the same source stands beside it. */
-  private static Reading found(Row row, Draft draft, RemainsSheet remains, String variable, Citation citation, ReadValue value) {
+  private static Reading found(Row row, Draft draft, RemainsSheet remains, String variable, Citation citation,
+      ReadValue value) {
     List<Claim> same = remains.getClaims().stream().filter(c -> variable.equals(c.getVariable()))
         .filter(c -> Shared.sameOrigin(c, citation, row.orNull("page"))).toList();
     Claim known = Shared.matching(same, value.amount());

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.base.Finding;
 import daubline.session.StudySession;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +23,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -30,7 +32,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Bad files get one clear finding that says what, where and how to mend it, and leave the study as it was. All data invented. */
+/**
+ * Bad files get one clear finding that says what, where and how to mend it, and leave the study as it was. All data
+ * invented.
+ */
 class BadInputTest {
 
   @TempDir
@@ -93,8 +98,10 @@ class BadInputTest {
   @Test
   void byteOrderMarkAndUtf16AreRead() throws Exception {
     String text = "series,name,note\nSeason 2031,T9,Öfen bei 1200 °C\n";
-    for (byte[] content : List.of(("\uFEFF" + text).getBytes(StandardCharsets.UTF_8), ("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE),
-        ("\uFEFF" + text).getBytes(StandardCharsets.UTF_16BE), text.getBytes(StandardCharsets.UTF_16LE), text.getBytes(StandardCharsets.UTF_8))) {
+    for (byte[] content : List.of(("\uFEFF" + text).getBytes(StandardCharsets.UTF_8),
+        ("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE),
+        ("\uFEFF" + text).getBytes(StandardCharsets.UTF_16BE), text.getBytes(StandardCharsets.UTF_16LE),
+        text.getBytes(StandardCharsets.UTF_8))) {
       Preview preview = look(bytes("in.csv", content), Target.TRIALS);
       assertEquals(List.of(), Studies.codes(preview), preview.findings().toString());
       assertEquals("Season 2031 · T9 · Öfen bei 1200 °C", preview.rows().get(0).name());
@@ -103,11 +110,13 @@ class BadInputTest {
 
   @Test
   void latin1IsReadAndSaid() throws Exception {
-    Preview latin = look(bytes("in.csv", "series,name,note\nSeason 2031,T9,Öfen 1200 °C\n".getBytes(StandardCharsets.ISO_8859_1)), Target.TRIALS);
+    Preview latin = look(bytes("in.csv",
+        "series,name,note\nSeason 2031,T9,Öfen 1200 °C\n".getBytes(StandardCharsets.ISO_8859_1)), Target.TRIALS);
     assertEquals(List.of("file.encoding"), Studies.codes(latin));
     assertTrue(Studies.finding(latin, "file.encoding").what().contains("Latin-1"));
     assertTrue(latin.rows().get(0).name().endsWith("Öfen 1200 °C"));
-    Preview windows = look(bytes("in.csv", "series,name,note\nSeason 2031,T9,“quoted” – 5 €\n".getBytes(Charset.forName("windows-1252"))), Target.TRIALS);
+    Preview windows = look(bytes("in.csv",
+        "series,name,note\nSeason 2031,T9,“quoted” – 5 €\n".getBytes(Charset.forName("windows-1252"))), Target.TRIALS);
     assertTrue(Studies.finding(windows, "file.encoding").what().contains("Windows-1252"));
     assertTrue(windows.rows().get(0).name().endsWith("“quoted” – 5 €"));
   }
@@ -153,7 +162,7 @@ class BadInputTest {
   @Test
   void errorCells() throws Exception {
     Path file = Books.xlsx(folder, "in.xlsx", List.of(List.of("trial", "class", "mass [kg]"), List.of("T1", "Tapped slag", 4)),
-        sheet -> sheet.getRow(1).getCell(2).setCellErrorValue(org.apache.poi.ss.usermodel.FormulaError.DIV0));
+        sheet -> sheet.getRow(1).getCell(2).setCellErrorValue(FormulaError.DIV0));
     Finding finding = refused(file, Target.RESIDUES, "cell.error");
     assertTrue(finding.where().contains("cell C2") && finding.what().contains("#DIV/0!"), finding.toString());
   }
@@ -215,7 +224,8 @@ class BadInputTest {
   @Test
   void dateInANumberColumn() throws Exception {
     refused(csv("trial,class,mass [kg]", "T1,Tapped slag,03.05.2031"), Target.RESIDUES, "cell.date");
-    Path file = Books.xlsx(folder, "in.xlsx", List.of(List.of("trial", "class", "mass [kg]"), List.of("T1", "Tapped slag", 4)), sheet -> {
+    Path file = Books.xlsx(folder, "in.xlsx", List.of(List.of("trial", "class", "mass [kg]"), List.of("T1", "Tapped slag",
+        4)), sheet -> {
       CellStyle date = sheet.getWorkbook().createCellStyle();
       date.setDataFormat((short) 14);
       sheet.getRow(1).getCell(2).setCellValue(LocalDate.of(2031, 5, 3));
@@ -230,7 +240,8 @@ class BadInputTest {
     Path file = csv("series,name,date", "Season 2031,T1,03/04/2031");
     refused(file, Target.TRIALS, "date.ambiguous");
     assertTrue(Intake.preview(session, file, Target.TRIALS, options("dates", "dmy")).canApply());
-    assertTrue(look(csv("series,name,date", "Season 2031,T1,03/04/2031", "Season 2031,T2,25/04/2031"), Target.TRIALS).canApply());
+    assertTrue(look(csv("series,name,date", "Season 2031,T1,03/04/2031", "Season 2031,T2,25/04/2031"),
+        Target.TRIALS).canApply());
     refused(csv("series,name,date", "Season 2031,T1,31.02.2031"), Target.TRIALS, "date.form");
   }
 
@@ -238,19 +249,22 @@ class BadInputTest {
   void unknownUnits() throws Exception {
     Finding finding = refused(csv("trial,class,mass [stone]", "T1,Tapped slag,4.2"), Target.RESIDUES, "unit.unknown");
     assertTrue(finding.remedy().contains("kg, g"));
-    refused(csv("site,sheet,variable,value,unit", "Hollin Beck,F1,base_internal_diameter,260,furlong"), Target.CLAIMS, "unit.unknown");
+    refused(csv("site,sheet,variable,value,unit", "Hollin Beck,F1,base_internal_diameter,260,furlong"), Target.CLAIMS,
+        "unit.unknown");
   }
 
   @Test
   void mergedCellsHiddenRowsAndOtherSheetsAreSaid() throws Exception {
-    Path file = Books.xlsx(folder, "in.xlsx", List.of(List.of("trial", "class", "mass [kg]"), List.of("T1", "Tapped slag", 4), List.of("T2", "Tapped slag", 5)), sheet -> {
+    Path file = Books.xlsx(folder, "in.xlsx", List.of(List.of("trial", "class", "mass [kg]"), List.of("T1", "Tapped slag",
+        4), List.of("T2", "Tapped slag", 5)), sheet -> {
       sheet.addMergedRegion(new CellRangeAddress(4, 5, 0, 0));
       sheet.getRow(2).setZeroHeight(true);
       sheet.setColumnHidden(1, true);
       XSSFSheet second = sheet.getWorkbook().createSheet("Other");
       second.createRow(0).createCell(0).setCellValue("something");
     });
-    assertEquals(List.of("row.hidden", "column.hidden", "cell.merged", "sheet.chosen"), Studies.codes(look(file, Target.RESIDUES)));
+    assertEquals(List.of("row.hidden", "column.hidden", "cell.merged", "sheet.chosen"),
+        Studies.codes(look(file, Target.RESIDUES)));
     Preview other = Intake.preview(session, file, Target.RESIDUES, options("sheet", "Tabel"));
     assertEquals(List.of("sheet.unknown"), Studies.codes(other));
     assertTrue(other.findings().get(0).remedy().contains("Table"));
@@ -271,7 +285,8 @@ class BadInputTest {
   @Test
   void externalEntityIsRefused() throws Exception {
     Path secret = Files.writeString(folder.resolve("secret.txt"), "T1");
-    String attack = "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY e SYSTEM \"" + secret.toUri() + "\">]><worksheet>&e;</worksheet>";
+    String attack = "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY e SYSTEM \"" + secret.toUri()
+        + "\">]><worksheet>&e;</worksheet>";
     for (Charset charset : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16)) {
       Map<String, byte[]> parts = new LinkedHashMap<>();
       parts.put("xl/workbook.xml", "<workbook/>".getBytes(StandardCharsets.UTF_8));
@@ -286,7 +301,8 @@ class BadInputTest {
     refused(bytes("in.xlsx", compound("EncryptedPackage")), Target.TRIALS, "xlsx.encrypted");
     refused(bytes("in.xls", compound("Workbook")), Target.TRIALS, "xlsx.old");
     refused(bytes("in.doc", compound("WordDocument")), Target.TRIALS, "file.kind");
-    refused(bytes("in.ods", Books.zip(Map.of("mimetype", new byte[1], "content.xml", new byte[1]))), Target.TRIALS, "xlsx.opendocument");
+    refused(bytes("in.ods", Books.zip(Map.of("mimetype", new byte[1], "content.xml", new byte[1]))), Target.TRIALS,
+        "xlsx.opendocument");
     refused(bytes("in.xlsb", Books.zip(Map.of("xl/workbook.bin", new byte[1]))), Target.TRIALS, "xlsx.binary");
     refused(bytes("in.zip", Books.zip(Map.of("readme.txt", new byte[1]))), Target.TRIALS, "file.kind");
     refused(bytes("in.png", new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 0, 0, 1}), Target.TRIALS, "file.kind");
@@ -294,7 +310,7 @@ class BadInputTest {
 
   private static byte[] compound(String entry) throws Exception {
     try (POIFSFileSystem files = new POIFSFileSystem(); ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-      files.createDocument(new java.io.ByteArrayInputStream(new byte[5000]), entry);
+      files.createDocument(new ByteArrayInputStream(new byte[5000]), entry);
       files.writeFilesystem(out);
       return out.toByteArray();
     }
@@ -317,14 +333,20 @@ class BadInputTest {
 
   @Test
   void namesThatLeadNowhere() throws Exception {
-    assertTrue(refused(csv("trial,class,mass [kg]", "T11,Tapped slag,4"), Target.RESIDUES, "trial.unknown").remedy().contains("T1"));
-    assertTrue(refused(csv("trial,class,mass [kg]", "T1,Taped slag,4"), Target.RESIDUES, "class.unknown").remedy().contains("Tapped slag"));
-    assertTrue(refused(csv("site,sheet,variable,value", "B,F1,base_internal_diametre,260"), Target.CLAIMS, "variable.unknown").remedy().contains("base_internal_diameter"));
-    assertTrue(refused(csv("series,name,kind", "Season 2031,T1,experimnt"), Target.TRIALS, "word.unknown").remedy().contains("experiment"));
-    assertTrue(refused(csv("series,name,lots", "Season 2031,T1,Bog oar"), Target.TRIALS, "lot.unknown").remedy().contains("Bog ore"));
+    assertTrue(refused(csv("trial,class,mass [kg]", "T11,Tapped slag,4"), Target.RESIDUES,
+        "trial.unknown").remedy().contains("T1"));
+    assertTrue(refused(csv("trial,class,mass [kg]", "T1,Taped slag,4"), Target.RESIDUES,
+        "class.unknown").remedy().contains("Tapped slag"));
+    assertTrue(refused(csv("site,sheet,variable,value", "B,F1,base_internal_diametre,260"), Target.CLAIMS,
+        "variable.unknown").remedy().contains("base_internal_diameter"));
+    assertTrue(refused(csv("series,name,kind", "Season 2031,T1,experimnt"), Target.TRIALS,
+        "word.unknown").remedy().contains("experiment"));
+    assertTrue(refused(csv("series,name,lots", "Season 2031,T1,Bog oar"), Target.TRIALS,
+        "lot.unknown").remedy().contains("Bog ore"));
     refused(csv("trial,time,kind", "T3,10:00,note"), Target.LOG, "time.day");
     refused(csv("trial,time,kind", "T1,25:00,note"), Target.LOG, "time.form");
-    refused(csv("site,sheet,variable,value,kind", "B,F1,base_internal_diameter,240–260,at least"), Target.CLAIMS, "kind.conflict");
+    refused(csv("site,sheet,variable,value,kind", "B,F1,base_internal_diameter,240–260,at least"), Target.CLAIMS,
+        "kind.conflict");
   }
 
   @Test
@@ -336,7 +358,8 @@ class BadInputTest {
 
   @Test
   void settingsThatMakeNoSense() {
-    for (String[] bad : new String[][] {{"decimal", "dot"}, {"delimiter", "a"}, {"encoding", "klingon"}, {"header", "0"}, {"dates", "mdx"}, {"colour", "red"}}) {
+    for (String[] bad : new String[][] {{"decimal", "dot"}, {"delimiter", "a"}, {"encoding", "klingon"}, {"header", "0"},
+        {"dates", "mdx"}, {"colour", "red"}}) {
       IntakeException e = assertThrows(IntakeException.class, () -> IntakeOptions.none().with(bad[0], bad[1]));
       assertFalse(e.findings().get(0).remedy().isBlank());
     }

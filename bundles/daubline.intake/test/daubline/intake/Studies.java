@@ -1,6 +1,7 @@
 package daubline.intake;
 
 import daubline.base.Finding;
+import daubline.base.Severity;
 import daubline.session.StudySession;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,7 +24,8 @@ final class Studies {
   /** A study with the trials T1 to T3 in one series and the lots of an ore and a charcoal, invented. */
   static StudySession withTrials(Path folder) throws Exception {
     StudySession session = fresh(folder);
-    take(session, Books.csv(folder, "trials-for-test.csv", "series,name,date", "Season 2031,T1,2031-05-10", "Season 2031,T2,2031-06-14", "Season 2031,T3,"), Target.TRIALS);
+    take(session, Books.csv(folder, "trials-for-test.csv", "series,name,date", "Season 2031,T1,2031-05-10",
+        "Season 2031,T2,2031-06-14", "Season 2031,T3,"), Target.TRIALS);
     take(session, Books.csv(folder, "lots-for-test.csv", "name,material", "Bog ore,ore", "Oak charcoal,charcoal"), Target.LOTS);
     session.save();
     return session;
@@ -36,7 +38,7 @@ final class Studies {
   }
 
   static List<String> codes(Preview preview) {
-    return preview.findings().stream().filter(f -> f.severity() != daubline.base.Severity.NOTE).map(Finding::code).toList();
+    return preview.findings().stream().filter(f -> f.severity() != Severity.NOTE).map(Finding::code).toList();
   }
 
   static Finding finding(Preview preview, String code) {

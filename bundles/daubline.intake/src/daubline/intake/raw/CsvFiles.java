@@ -24,13 +24,16 @@ final class CsvFiles {
           "save the table as .xlsx or CSV; for a text in an unusual encoding, state the encoding"));
     }
     if (decoded.text().isBlank()) {
-      return RawFile.refused(name, Finding.error("file.empty", name, "the file holds nothing but spaces", "export it again, or choose another file"));
+      return RawFile.refused(name, Finding.error("file.empty", name, "the file holds nothing but spaces",
+          "export it again, or choose another file"));
     }
     List<Finding> findings = new ArrayList<>();
     Optional<Character> likely = Delimiters.find(decoded.text());
     char delimiter = options.delimiter().or(() -> likely).orElse(',');
-    likely.filter(l -> l != delimiter).ifPresent(l -> findings.add(Finding.warning("csv.delimiter", name, "the cells seem to be parted by "
-        + Delimiters.name(l) + ", not by " + Delimiters.name(delimiter) + " as stated", "state delimiter=" + Delimiters.name(l) + ", or none")));
+    likely.filter(l -> l != delimiter).ifPresent(l -> findings.add(Finding.warning("csv.delimiter", name,
+        "the cells seem to be parted by "
+        + Delimiters.name(l) + ", not by " + Delimiters.name(delimiter) + " as stated", "state delimiter="
+        + Delimiters.name(l) + ", or none")));
     findings.add(Finding.note("file.read", name, "read as " + decoded.how() + ", cells parted by " + Delimiters.name(delimiter),
         "state the encoding or the delimiter if characters or columns look wrong"));
     if (!decoded.certain()) {
@@ -38,14 +41,15 @@ final class CsvFiles {
           "look at accents and units such as °C; if they are wrong, state the encoding"));
     }
     if (decoded.text().indexOf('\uFFFD') >= 0) {
-      findings.add(Finding.error("file.characters", name, "some characters cannot be read in this encoding", "state another encoding, such as windows-1252"));
+      findings.add(Finding.error("file.characters", name, "some characters cannot be read in this encoding",
+          "state another encoding, such as windows-1252"));
     }
     return table(name, decoded, delimiter, findings);
   }
 
   private static RawFile table(String name, Decoded decoded, char delimiter, List<Finding> findings) {
     List<RawRow> rows = new ArrayList<>();
-    try (CsvReader<CsvRecord> reader = CsvReader.builder().allowExtraFields(true).allowMissingFields(true).fieldSeparator(delimiter).ofCsvRecord(decoded.text())) {
+    try (CsvReader<CsvRecord> reader = Delimiters.reader(decoded.text(), delimiter)) {
       for (CsvRecord record : reader) {
         rows.add(new RawRow((int) record.getStartingLineNumber(), record.getFields().stream().map(RawCell::text).toList()));
         record.getFields().stream().filter(f -> f.chars().filter(c -> c == '\n').count() > LINES_IN_A_CELL).findFirst()
@@ -55,8 +59,10 @@ final class CsvFiles {
       findings.add(Finding.error("csv.broken", name, "the rows cannot be told apart: " + e.getMessage(),
           "look for a quotation mark that is not closed, or state the delimiter"));
     }
-    if (rows.stream().allMatch(r -> r.cells().size() <= 1) && findings.stream().noneMatch(f -> f.code().equals("csv.delimiter"))) {
-      findings.add(Finding.warning("csv.delimiter", name, "no row has more than one cell when parted by " + Delimiters.name(delimiter),
+    if (rows.stream().allMatch(r -> r.cells().size() <= 1) && findings.stream().noneMatch(f ->
+        f.code().equals("csv.delimiter"))) {
+      findings.add(Finding.warning("csv.delimiter", name, "no row has more than one cell when parted by "
+          + Delimiters.name(delimiter),
           "state the delimiter that the file uses: semicolon, comma, tab or bar"));
     }
     String how = decoded.how() + ", " + Delimiters.name(delimiter);
@@ -64,7 +70,8 @@ final class CsvFiles {
   }
 
   private static Finding unclosed(String name, long line) {
-    return Finding.error("csv.quote", name + ", row " + line, "a cell runs over more than " + LINES_IN_A_CELL + " lines; a quotation mark is not closed",
+    return Finding.error("csv.quote", name + ", row " + line, "a cell runs over more than " + LINES_IN_A_CELL
+        + " lines; a quotation mark is not closed",
         "close the quotation mark, or write two of them where one is meant");
   }
 }

@@ -2,8 +2,10 @@ package daubline.intake.raw;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -32,17 +34,23 @@ public final class Delimiters {
   }
 
   private static Trial tryOut(String text, char sign) {
-    try (CsvReader<CsvRecord> reader = CsvReader.builder().allowExtraFields(true).allowMissingFields(true).fieldSeparator(sign).ofCsvRecord(text)) {
+    try (CsvReader<CsvRecord> reader = reader(text, sign)) {
       List<Integer> counts = reader.stream().limit(ROWS).map(CsvRecord::getFieldCount).filter(n -> n > 0).toList();
       long rows = counts.stream().filter(n -> n > 1).count();
-      int usual = counts.stream().filter(n -> n > 1).collect(Collectors.groupingBy(n -> n, Collectors.counting())).entrySet().stream()
-          .max(Comparator.<java.util.Map.Entry<Integer, Long>>comparingLong(java.util.Map.Entry::getValue)
-              .thenComparing(java.util.Map.Entry::getKey)).map(java.util.Map.Entry::getKey).orElse(1);
+      int usual = counts.stream().filter(n -> n > 1).collect(Collectors.groupingBy(n -> n,
+          Collectors.counting())).entrySet().stream()
+          .max(Comparator.<Map.Entry<Integer, Long>>comparingLong(Map.Entry::getValue)
+              .thenComparing(Map.Entry::getKey)).map(Map.Entry::getKey).orElse(1);
       long agreeing = counts.stream().filter(n -> n == usual).count();
       return new Trial(sign, usual, rows == 0 ? 0 : (double) agreeing / counts.size());
-    } catch (java.io.IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException e) {
       return new Trial(sign, 1, 0);
     }
+  }
+
+  /** A reader that leaves rows of unequal length for the table's own checks. */
+  static CsvReader<CsvRecord> reader(String text, char sign) {
+    return CsvReader.builder().allowExtraFields(true).allowMissingFields(true).fieldSeparator(sign).ofCsvRecord(text);
   }
 
   private static String start(String text) {

@@ -22,7 +22,8 @@ final class OldWorkbooks {
             "open it in a spreadsheet program and save it as .xlsx or CSV");
       }
     } catch (IOException | RuntimeException e) {
-      return Finding.error("file.broken", name, "this looks like an old office file, but it is cut off or damaged: " + e.getMessage(),
+      return Finding.error("file.broken", name, "this looks like an old office file, but it is cut off or damaged: "
+          + e.getMessage(),
           "copy it again from where it comes from, and save it as .xlsx or CSV");
     }
     return Finding.error("file.kind", name, "this is an office file, but no workbook", "save the table as .xlsx or CSV");

@@ -23,7 +23,8 @@ public final class RawFiles {
     String name = file.getFileName().toString();
     try {
       if (!Files.isRegularFile(file)) {
-        return RawFile.refused(name, Finding.error("file.none", file.toString(), "there is no such file", "check the name and the folder"));
+        return RawFile.refused(name, Finding.error("file.none", file.toString(), "there is no such file",
+            "check the name and the folder"));
       }
       if (Files.size(file) > LARGEST) {
         return RawFile.refused(name, Finding.error("file.large", name, "the file has " + (Files.size(file) >> 20)
@@ -32,14 +33,16 @@ public final class RawFiles {
       return read(name, Files.readAllBytes(file), options);
     } catch (IOException e) {
       return RawFile.refused(name, Finding.error("file.unreachable", file.toString(),
-          "the file system says: " + e.getClass().getSimpleName() + " " + e.getMessage(), "check that you may read the file and that no other program holds it"));
+          "the file system says: " + e.getClass().getSimpleName() + " " + e.getMessage(),
+          "check that you may read the file and that no other program holds it"));
     }
   }
 
   /** Reads the content of a file. */
   public static RawFile read(String name, byte[] content, RawOptions options) {
     if (content.length == 0) {
-      return RawFile.refused(name, Finding.error("file.empty", name, "the file is empty", "export it again, or choose another file"));
+      return RawFile.refused(name, Finding.error("file.empty", name, "the file is empty",
+          "export it again, or choose another file"));
     }
     if (startsWith(content, ZIP) || startsWith(content, EMPTY_ZIP)) {
       return WorkbookReader.read(name, content);

@@ -56,19 +56,23 @@ final class SheetReader {
 
   private void say() {
     if (!formulas.isEmpty()) {
-      findings.add(Finding.note("cell.formula", place, "held formulas: " + some(formulas) + "; the values that the spreadsheet program last worked out are taken",
+      findings.add(Finding.note("cell.formula", place, "held formulas: " + some(formulas)
+          + "; the values that the spreadsheet program last worked out are taken",
           "open the file in that program and save it if they may be out of date; formulas are never worked out here"));
     }
     if (!hidden.isEmpty()) {
-      findings.add(Finding.warning("row.hidden", place, "hidden rows are read too: " + some(hidden), "delete them in the file if they are not meant"));
+      findings.add(Finding.warning("row.hidden", place, "hidden rows are read too: " + some(hidden),
+          "delete them in the file if they are not meant"));
     }
     String columns = hiddenColumns();
     if (!columns.isEmpty()) {
-      findings.add(Finding.warning("column.hidden", place, "hidden columns are read too: " + columns, "delete them in the file if they are not meant"));
+      findings.add(Finding.warning("column.hidden", place, "hidden columns are read too: " + columns,
+          "delete them in the file if they are not meant"));
     }
     if (!sheet.getMergedRegions().isEmpty()) {
       List<String> merged = sheet.getMergedRegions().stream().map(CellRangeAddress::formatAsString).toList();
-      findings.add(Finding.warning("cell.merged", place, "merged cells: " + some(merged) + "; only the first of them holds a value, the others count as empty",
+      findings.add(Finding.warning("cell.merged", place, "merged cells: " + some(merged)
+          + "; only the first of them holds a value, the others count as empty",
           "part the cells and repeat the value in each row it belongs to"));
     }
   }

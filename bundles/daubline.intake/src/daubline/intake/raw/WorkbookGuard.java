@@ -4,6 +4,7 @@ import daubline.base.Finding;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,7 +22,7 @@ final class WorkbookGuard {
   private static final long FREE_OF_RATIO = 4L << 20;
   private static final long RATIO = 100;
   private static final int PARTS = 2000;
-  private static final byte[] DOCTYPE = "<!doctype".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+  private static final byte[] DOCTYPE = "<!doctype".getBytes(StandardCharsets.US_ASCII);
 
   private final String name;
   private final Set<String> parts = new HashSet<>();
@@ -95,7 +96,8 @@ final class WorkbookGuard {
     if (parts.isEmpty()) {
       return Optional.of(broken(name, new IOException("no part can be read")));
     }
-    return Optional.of(Finding.error("file.kind", name, "this is a packed file, but no workbook", "unpack it and import the table itself"));
+    return Optional.of(Finding.error("file.kind", name, "this is a packed file, but no workbook",
+        "unpack it and import the table itself"));
   }
 
   private Finding bomb() {
@@ -105,7 +107,8 @@ final class WorkbookGuard {
   }
 
   private Finding doctype(String part) {
-    return Finding.error("xlsx.doctype", name + ", part " + part, "the part declares a document type, which can draw in outside files; it is not opened",
+    return Finding.error("xlsx.doctype", name + ", part " + part,
+        "the part declares a document type, which can draw in outside files; it is not opened",
         "ask where the file comes from; save the table anew as .xlsx or CSV in a spreadsheet program");
   }
 

@@ -34,7 +34,8 @@ final class WorkbookReader {
     for (Sheet sheet : workbook) {
       sheets.add(new SheetReader(name, (XSSFSheet) sheet).read());
       if (workbook.isSheetHidden(workbook.getSheetIndex(sheet)) || workbook.isSheetVeryHidden(workbook.getSheetIndex(sheet))) {
-        findings.add(Finding.note("sheet.hidden", name + ", sheet “" + sheet.getSheetName() + "”", "the sheet is hidden in the workbook",
+        findings.add(Finding.note("sheet.hidden", name + ", sheet “" + sheet.getSheetName() + "”",
+            "the sheet is hidden in the workbook",
             "it is read like any other; name another sheet if it is not meant"));
       }
     }

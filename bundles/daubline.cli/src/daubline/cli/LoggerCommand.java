@@ -1,0 +1,74 @@
+package daubline.cli;
+
+import daubline.intake.IntakeOptions;
+import daubline.intake.logger.ChannelLayout;
+import daubline.intake.logger.LoggerIntake;
+import daubline.intake.logger.LoggerLayout;
+import daubline.intake.logger.LoggerPreview;
+import daubline.intake.logger.LoggerSeries;
+import daubline.session.StudySession;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes a logger's file into a trial, after a preview. */
+@Command(name = "logger", mixinStandardHelpOptions = true,
+    description = "Say how a logger's file would be taken into a trial; with --apply take it, the raw file kept untouched.")
+final class LoggerCommand implements Callable<Integer> {
+
+  @Mixin
+  private StudyArgument study;
+
+  @Parameters(index = "1", paramLabel = "FILE", description = "the file as the logger wrote it")
+  private Path file;
+
+  @Option(names = "--trial", required = true, paramLabel = "TRIAL", description = "id or name of the trial")
+  private String trial;
+
+  @Option(names = "--set", paramLabel = "SETTING=TEXT", description = "how to read it, such as decimal=comma, header=2, dates=dmy, "
+      + "time=Time, start=2031-08-16T09:41:15+01:00, offset=-75, interval=2, column:HEADING=temperature_base, unit:HEADING=°F, "
+      + "save=NAME, mapping=NAME; may be repeated")
+  private Map<String, String> settings = new LinkedHashMap<>();
+
+  @Option(names = "--apply", description = "change the study and save it")
+  private boolean apply;
+
+  @Override
+  public Integer call() throws Exception {
+    IntakeOptions options = IntakeOptions.none();
+    for (Map.Entry<String, String> setting : settings.entrySet()) {
+      options = options.with(setting.getKey(), setting.getValue());
+    }
+    try (StudySession session = apply ? study.open() : study.read()) {
+      LoggerPreview preview = LoggerIntake.preview(session, file, trial, options);
+      preview.layout().ifPresent(layout -> print(layout, preview.series().orElseThrow(), preview.startAt().orElse("not known")));
+      int wrong = Out.findings(preview.findings());
+      if (!apply || !preview.canApply()) {
+        Out.line(preview.canApply() ? "nothing was changed; --apply takes it over" : "nothing was changed; mend the errors first");
+        return wrong;
+      }
+      if (preview.changesAnything()) {
+        preview.apply(session);
+        session.save();
+      }
+      Out.line(preview.changesAnything() ? "done and saved" : "nothing to do");
+      return Out.DONE;
+    }
+  }
+
+  private static void print(LoggerLayout layout, LoggerSeries series, String start) {
+    Out.line("%d rows, first at %s, data below row %d, times in column %d as %s, decimal %s, %d gaps", series.size(), start,
+        layout.headerRows(), layout.timeColumn(), layout.time().text(), layout.decimal().name().toLowerCase(java.util.Locale.ROOT),
+        series.gaps().size());
+    for (int i = 0; i < layout.channels().size(); i++) {
+      ChannelLayout channel = layout.channels().get(i);
+      Out.line("  column %d, %s [%s] → %s; states: %s", channel.column(), channel.name(), channel.unitText(),
+          channel.variable().isEmpty() ? "no variable" : channel.variable(), String.join(", ", series.channels().get(i).states()));
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package daubline.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import daubline.session.StudySession;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tables and logger files through the command line; data invented. */
+class ImportingCommandsTest {
+
+  @TempDir
+  Path folder;
+
+  private Path study;
+  private String printed;
+
+  @BeforeEach
+  void aStudy() throws Exception {
+    study = folder.resolve("study");
+    StudySession.create(study, "Test").close();
+  }
+
+  private int run(Object... arguments) {
+    PrintStream out = System.out;
+    PrintStream err = System.err;
+    ByteArrayOutputStream text = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(text, true, StandardCharsets.UTF_8));
+    System.setErr(System.out);
+    try {
+      return Commands.run(Arrays.stream(arguments).map(Object::toString).toArray(String[]::new));
+    } finally {
+      System.setOut(out);
+      System.setErr(err);
+      printed = text.toString(StandardCharsets.UTF_8);
+    }
+  }
+
+  private Path file(String name, String... lines) throws Exception {
+    return Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
+  }
+
+  @Test
+  void trialsAndTheirLoggerFile() throws Exception {
+    Path trials = file("trials.csv", "series,name,date,fired:ore_total [kg]", "Season 2031,T1,2031-08-16,12.5");
+    String before = Files.readString(study.resolve("study.xmi"));
+    assertEquals(0, run("import", study, trials, "--as", "trials"), printed);
+    assertTrue(printed.contains("nothing was changed"), printed);
+    assertEquals(before, Files.readString(study.resolve("study.xmi")));
+    assertEquals(0, run("import", study, trials, "--as", "trials", "--apply"), printed);
+    assertEquals(0, run("import", study, trials, "--as", "trials", "--apply"), printed);
+    assertTrue(printed.contains("nothing to do"), printed);
+    Path log = file("box.csv", "Time;T1", "10:00:00;1472,5", "10:00:01;open", "10:00:02;1490,0");
+    assertEquals(0, run("logger", study, log, "--trial", "T1", "--set", "column:T1=temperature_base", "--set", "unit:T1=°F",
+        "--set", "offset=-75", "--apply"), printed);
+    assertTrue(printed.contains("temperature_base; states: open") && printed.contains("done and saved"), printed);
+    try (StudySession session = StudySession.read(study)) {
+      assertEquals(-75, session.study().getSeries().get(0).getTrials().get(0).getLoggers().get(0).getOffset());
+    }
+    assertTrue(Files.exists(study.resolve("logs/box.csv")));
+  }
+
+  @Test
+  void whatIsWrongEndsWithOneAndChangesNothing() throws Exception {
+    String before = Files.readString(study.resolve("study.xmi"));
+    Path residues = file("residues.csv", "trial,class,mass [kg]", "T9,Tapped slag,-4");
+    assertEquals(1, run("import", study, residues, "--as", "residues", "--apply"));
+    assertTrue(printed.contains("value.negative") || printed.contains("negative"), printed);
+    assertEquals(1, run("import", study, residues, "--as", "residues", "--set", "colour=red"));
+    assertTrue(printed.contains("colour") && !printed.contains("Exception"), printed);
+    assertEquals(1, run("logger", study, residues, "--trial", "T9"));
+    assertEquals(1, run("template", "trials", residues));
+    assertTrue(printed.contains("cannot be written") && !printed.contains("\tat "), printed);
+    assertEquals(before, Files.readString(study.resolve("study.xmi")));
+  }
+}
