@@ -8,7 +8,7 @@ import org.hipparchus.special.Gamma;
 public final class Power {
 
   private static final NormalDistribution NORMAL = new NormalDistribution();
-  private static final int INTERVALS = 400;
+  private static final int INTERVALS = 160;
 
   private Power() {
   }
@@ -24,7 +24,14 @@ public final class Power {
     if (!(freedom > 0)) {
       return 0;
     }
-    double t = new TDistribution(freedom).inverseCumulativeProbability(1 - alpha / 2);
+    return of(ratio, freedom, new Threshold(new TDistribution(freedom).inverseCumulativeProbability(1 - alpha / 2)));
+  }
+
+  private record Threshold(double t) {
+  }
+
+  private static double of(double ratio, double freedom, Threshold threshold) {
+    double t = threshold.t;
     // T = (Z + ratio)/S: averaged over S, the root of chi squared over its freedom, by Simpson's rule
     double from = Math.max(0, 1 - 9 / Math.sqrt(2 * freedom));
     double to = 1 + 9 / Math.sqrt(2 * freedom);
@@ -53,14 +60,15 @@ public final class Power {
     if (!(freedom > 0)) {
       return Double.POSITIVE_INFINITY;
     }
+    Threshold threshold = new Threshold(new TDistribution(freedom).inverseCumulativeProbability(1 - alpha / 2));
     double low = 0;
     double high = 4;
-    while (of(high, freedom, alpha) < power) {
+    while (of(high, freedom, threshold) < power) {
       high *= 2;
     }
-    for (int i = 0; i < 60; i++) {
+    for (int i = 0; i < 40; i++) {
       double middle = (low + high) / 2;
-      if (of(middle, freedom, alpha) < power) {
+      if (of(middle, freedom, threshold) < power) {
         low = middle;
       } else {
         high = middle;

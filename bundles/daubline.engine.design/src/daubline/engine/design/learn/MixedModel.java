@@ -12,6 +12,8 @@ public final class MixedModel {
 
   private static final double[] RATIOS = {0, 0.02, 0.1, 0.3, 0.6, 1, 1.7, 3, 6, 12, 30, 100};
   private static final int MOST_STEPS = 200;
+  /** How near a negative variance may come to the value at which a group would have none left. */
+  private static final double NEAREST = 0.98;
 
   private final double[] y;
   private final double[][] x;
@@ -91,6 +93,18 @@ public final class MixedModel {
     return factored.isDefinite() ? new Solved(factored.inverse(), factored.logDeterminant()) : null;
   }
 
+  /** The least value of a variance between groups: zero, or where the covariance of a whole group stays well above zero. */
+  private double least(int k, double trial) {
+    if (bounded) {
+      return 0;
+    }
+    double largest = 1;
+    for (double[] row : parts[k]) {
+      largest = Math.max(largest, java.util.Arrays.stream(row).sum());
+    }
+    return -NEAREST * trial / largest / (parts.length - 1);
+  }
+
   /** Looks at a coarse grid of ratios, so that scoring begins near the highest peak. */
   private void start() {
     int[] index = new int[parts.length - 1];
@@ -153,7 +167,7 @@ public final class MixedModel {
   private boolean[] held() {
     boolean[] held = new boolean[parts.length];
     for (int k = 0; k < parts.length - 1; k++) {
-      held[k] = bounded && variances[k] <= 0 && slope(k) <= 0;
+      held[k] = variances[k] <= least(k, variances[parts.length - 1]) * (1 - 1e-9) && slope(k) <= 0;
     }
     return held;
   }
@@ -195,13 +209,10 @@ public final class MixedModel {
 
   private double[] moved(double[] move, double length) {
     double[] at = new double[move.length];
-    for (int k = 0; k < at.length; k++) {
-      at[k] = variances[k] + length * move[k];
-      if (k == at.length - 1) {
-        at[k] = Math.max(at[k], variances[k] * 1e-3);
-      } else if (bounded) {
-        at[k] = Math.max(0, at[k]);
-      }
+    int trial = at.length - 1;
+    at[trial] = Math.max(variances[trial] + length * move[trial], variances[trial] * 1e-3);
+    for (int k = 0; k < trial; k++) {
+      at[k] = Math.max(variances[k] + length * move[k], least(k, at[trial]));
     }
     return at;
   }
@@ -323,6 +334,10 @@ public final class MixedModel {
 
     /** Equations (7)–(9) of Kenward and Roger. */
     private Test scaled(double f, int l, double a1, double a2) {
+      if (l == 1) {
+        // the equations reduce to this, without their pole at two degrees of freedom
+        return new Test(f, 1, 2 / a2, Tails.f(f, 1, 2 / a2));
+      }
       double b = (a1 + 6 * a2) / (2 * l);
       double g = ((l + 1) * a1 - (l + 4) * a2) / ((l + 2) * a2);
       double below = 3 * l + 2 * (1 - g);
