@@ -8,7 +8,7 @@ import org.hipparchus.special.Gamma;
 public final class Power {
 
   private static final NormalDistribution NORMAL = new NormalDistribution();
-  private static final int INTERVALS = 160;
+  private static final int INTERVALS = 100;
 
   private Power() {
   }
@@ -66,14 +66,21 @@ public final class Power {
     while (of(high, freedom, threshold) < power) {
       high *= 2;
     }
-    for (int i = 0; i < 40; i++) {
-      double middle = (low + high) / 2;
-      if (of(middle, freedom, threshold) < power) {
-        low = middle;
+    double atLow = of(low, freedom, threshold) - power;
+    double atHigh = of(high, freedom, threshold) - power;
+    // false position, with the Illinois halving of the end that stays
+    for (int i = 0; i < 60 && Math.abs(high - low) > 1e-7 && Math.abs(atHigh) > 1e-10; i++) {
+      double next = high - atHigh * (high - low) / (atHigh - atLow);
+      double at = of(next, freedom, threshold) - power;
+      if (at * atHigh < 0) {
+        low = high;
+        atLow = atHigh;
       } else {
-        high = middle;
+        atLow /= 2;
       }
+      high = next;
+      atHigh = at;
     }
-    return (low + high) / 2;
+    return high;
   }
 }

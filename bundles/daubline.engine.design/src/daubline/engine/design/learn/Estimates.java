@@ -57,7 +57,7 @@ record Estimates(EffectsReport.Method method, int[] kept, double[] coefficients,
    */
   private static Estimates withFurnaces(Design design, double[][] x, int[] kept, double[] y, Freedom left) {
     MixedModel mixed = MixedModel.fit(y, x, List.of(design.furnaces()), false);
-    MixedModel.Adjusted adjusted;
+    KenwardRoger adjusted;
     try {
       adjusted = mixed.adjusted();
     } catch (IllegalStateException e) {
