@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Which interactions of two bend which estimates, and how columns run together. */
-final class Aliases {
+public final class Aliases {
 
   /** Shares smaller than this are rounding. */
   private static final double LEAST = 1e-6;
@@ -18,8 +18,13 @@ final class Aliases {
   private Aliases() {
   }
 
-  /** The alias matrix M⁻¹XᵀV⁻¹Z of the interactions Z that the model leaves out. */
-  static List<DesignReview.Alias> of(Design design, Model model, int[] kept, double[][] precision) {
+  /**
+   * The alias matrix M⁻¹XᵀV⁻¹Z of the interactions Z that the model leaves out; shares of zero are left out.
+   *
+   * @param kept the columns of the model that can be told apart
+   * @param precision V⁻¹
+   */
+  public static List<DesignReview.Alias> of(Design design, Model model, int[] kept, double[][] precision) {
     Model full = Model.interactions(design.factors());
     double[][] x = model.matrix(design.settings());
     double[][] z = full.matrix(design.settings());

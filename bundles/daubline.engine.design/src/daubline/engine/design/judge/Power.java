@@ -8,7 +8,7 @@ import org.hipparchus.special.Gamma;
 public final class Power {
 
   private static final NormalDistribution NORMAL = new NormalDistribution();
-  private static final int INTERVALS = 400;
+  private static final int INTERVALS = 100;
 
   private Power() {
   }
@@ -24,7 +24,14 @@ public final class Power {
     if (!(freedom > 0)) {
       return 0;
     }
-    double t = new TDistribution(freedom).inverseCumulativeProbability(1 - alpha / 2);
+    return of(ratio, freedom, new Threshold(new TDistribution(freedom).inverseCumulativeProbability(1 - alpha / 2)));
+  }
+
+  private record Threshold(double t) {
+  }
+
+  private static double of(double ratio, double freedom, Threshold threshold) {
+    double t = threshold.t;
     // T = (Z + ratio)/S: averaged over S, the root of chi squared over its freedom, by Simpson's rule
     double from = Math.max(0, 1 - 9 / Math.sqrt(2 * freedom));
     double to = 1 + 9 / Math.sqrt(2 * freedom);
@@ -53,19 +60,27 @@ public final class Power {
     if (!(freedom > 0)) {
       return Double.POSITIVE_INFINITY;
     }
+    Threshold threshold = new Threshold(new TDistribution(freedom).inverseCumulativeProbability(1 - alpha / 2));
     double low = 0;
     double high = 4;
-    while (of(high, freedom, alpha) < power) {
+    while (of(high, freedom, threshold) < power) {
       high *= 2;
     }
-    for (int i = 0; i < 60; i++) {
-      double middle = (low + high) / 2;
-      if (of(middle, freedom, alpha) < power) {
-        low = middle;
+    double atLow = of(low, freedom, threshold) - power;
+    double atHigh = of(high, freedom, threshold) - power;
+    // false position, with the Illinois halving of the end that stays
+    for (int i = 0; i < 60 && Math.abs(high - low) > 1e-7 && Math.abs(atHigh) > 1e-10; i++) {
+      double next = high - atHigh * (high - low) / (atHigh - atLow);
+      double at = of(next, freedom, threshold) - power;
+      if (at * atHigh < 0) {
+        low = high;
+        atLow = atHigh;
       } else {
-        high = middle;
+        atLow /= 2;
       }
+      high = next;
+      atHigh = at;
     }
-    return (low + high) / 2;
+    return high;
   }
 }

@@ -11,11 +11,14 @@ import java.util.List;
 public final class MixedModel {
 
   private static final double[] RATIOS = {0, 0.02, 0.1, 0.3, 0.6, 1, 1.7, 3, 6, 12, 30, 100};
+  private static final double[] FEW_RATIOS = {0, 0.3, 1, 3, 12};
   private static final int MOST_STEPS = 200;
+  /** How near a negative variance may come to the value at which a group would have none left. */
+  private static final double NEAREST = 0.98;
 
   private final double[] y;
   private final double[][] x;
-  private final double[][][] parts;
+  private final Grouping[] parts;
   private final boolean bounded;
   private double[] variances;
   private Solved solved;
@@ -32,10 +35,7 @@ public final class MixedModel {
     private Solved(double[][] vInverse, double logV) {
       this.vInverse = vInverse;
       double[][] vx = Matrices.times(vInverse, x);
-      Cholesky information = Cholesky.of(Matrices.times(Matrices.transpose(x), vx));
-      if (!information.isDefinite()) {
-        throw new IllegalArgumentException("the columns of the model depend on each other in these trials");
-      }
+      Cholesky information = independent(Cholesky.of(Matrices.times(Matrices.transpose(x), vx)));
       phi = information.inverse();
       beta = Matrices.times(phi, Matrices.times(Matrices.transpose(vx), y));
       projection = Matrices.plus(vInverse, -1, Matrices.times(vx, Matrices.times(phi, Matrices.transpose(vx))));
@@ -49,16 +49,11 @@ public final class MixedModel {
     this.y = y;
     this.x = x;
     this.bounded = bounded;
-    int n = y.length;
-    parts = new double[groupings.size() + 1][n][n];
-    for (int k = 0; k < parts.length; k++) {
-      int[] group = k < groupings.size() ? groupings.get(k) : null;
-      for (int i = 0; i < n; i++) {
-        for (int j = 0; j < n; j++) {
-          parts[k][i][j] = (group == null ? i == j : group[i] == group[j]) ? 1 : 0;
-        }
-      }
+    parts = new Grouping[groupings.size() + 1];
+    for (int k = 0; k < groupings.size(); k++) {
+      parts[k] = new Grouping(groupings.get(k));
     }
+    parts[groupings.size()] = Grouping.alone(y.length);
   }
 
   /**
@@ -82,43 +77,79 @@ public final class MixedModel {
     return model;
   }
 
-  private Solved solve(double[] at) {
+  private Cholesky covariance(double[] at) {
     double[][] v = new double[y.length][y.length];
-    for (int k = 0; k < parts.length; k++) {
-      v = Matrices.plus(v, at[k], parts[k]);
+    for (int i = 0; i < v.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        for (int k = 0; k < parts.length; k++) {
+          v[i][j] += parts[k].together(i, j) ? at[k] : 0;
+        }
+      }
     }
-    Cholesky factored = Cholesky.of(v);
+    return Cholesky.of(v);
+  }
+
+  private Solved solve(double[] at) {
+    Cholesky factored = covariance(at);
     return factored.isDefinite() ? new Solved(factored.inverse(), factored.logDeterminant()) : null;
+  }
+
+  /** The least value of a variance between groups: zero, or where the covariance of a whole group stays well above zero. */
+  private double least(int k, double trial) {
+    if (bounded) {
+      return 0;
+    }
+    return -NEAREST * trial / parts[k].largest() / (parts.length - 1);
   }
 
   /** Looks at a coarse grid of ratios, so that scoring begins near the highest peak. */
   private void start() {
+    double[] ratios = parts.length > 2 ? FEW_RATIOS : RATIOS;
     int[] index = new int[parts.length - 1];
     double best = Double.POSITIVE_INFINITY;
-    double[] chosen = null;
     boolean more = true;
     while (more) {
       double[] at = new double[parts.length];
       for (int k = 0; k < index.length; k++) {
-        at[k] = RATIOS[index[k]];
+        at[k] = ratios[index[k]];
       }
       at[parts.length - 1] = 1;
-      Solved s = solve(at);
-      double scale = Math.max(Matrices.dot(y, s.py) / (y.length - x[0].length), Double.MIN_NORMAL);
-      double criterion = s.criterion - Matrices.dot(y, s.py) + (y.length - x[0].length) * Math.log(scale);
-      if (criterion < best) {
-        best = criterion;
-        chosen = java.util.Arrays.stream(at).map(v -> v * scale).toArray();
+      double[] looked = look(at);
+      if (looked[0] < best) {
+        best = looked[0];
+        variances = java.util.Arrays.stream(at).map(v -> v * looked[1]).toArray();
       }
-      more = advance(index);
+      more = advance(index, ratios.length);
     }
-    variances = chosen;
-    solved = solve(chosen);
+    solved = solve(variances);
   }
 
-  private static boolean advance(int[] index) {
+  /** The criterion at ratios, with the best scale and that scale, at less cost than {@link Solved}. */
+  private double[] look(double[] ratios) {
+    Cholesky v = covariance(ratios);
+    double[][] columns = Matrices.transpose(x);
+    double[][] half = new double[columns.length][];
+    for (int c = 0; c < half.length; c++) {
+      half[c] = v.half(columns[c]);
+    }
+    double[] halfY = v.half(y);
+    Cholesky information = independent(Cholesky.of(Matrices.times(half, Matrices.transpose(half))));
+    double[] beta = information.half(Matrices.times(half, halfY));
+    int freedom = y.length - x[0].length;
+    double scale = Math.max((Matrices.dot(halfY, halfY) - Matrices.dot(beta, beta)) / freedom, Double.MIN_NORMAL);
+    return new double[] {v.logDeterminant() + information.logDeterminant() + freedom * Math.log(scale), scale};
+  }
+
+  private static Cholesky independent(Cholesky information) {
+    if (!information.isDefinite()) {
+      throw new IllegalArgumentException("the columns of the model depend on each other in these trials");
+    }
+    return information;
+  }
+
+  private static boolean advance(int[] index, int length) {
     for (int k = 0; k < index.length; k++) {
-      if (++index[k] < RATIOS.length) {
+      if (++index[k] < length) {
         return true;
       }
       index[k] = 0;
@@ -153,14 +184,14 @@ public final class MixedModel {
   private boolean[] held() {
     boolean[] held = new boolean[parts.length];
     for (int k = 0; k < parts.length - 1; k++) {
-      held[k] = bounded && variances[k] <= 0 && slope(k) <= 0;
+      held[k] = variances[k] <= least(k, variances[parts.length - 1]) * (1 - 1e-9) && slope(k) <= 0;
     }
     return held;
   }
 
   /** Half the rise of the log likelihood with one variance, times two. */
   private double slope(int k) {
-    return Matrices.dot(solved.py, Matrices.times(parts[k], solved.py)) - Matrices.trace(solved.projection, parts[k]);
+    return parts[k].quadratic(solved.py) - parts[k].trace(solved.projection);
   }
 
   private double[] direction(boolean[] held) {
@@ -179,14 +210,10 @@ public final class MixedModel {
   }
 
   private double[][] information(int[] free) {
-    double[][][] products = new double[free.length][][];
-    for (int a = 0; a < free.length; a++) {
-      products[a] = Matrices.times(solved.projection, parts[free[a]]);
-    }
     double[][] information = new double[free.length][free.length];
     for (int a = 0; a < free.length; a++) {
       for (int b = 0; b <= a; b++) {
-        information[a][b] = Matrices.trace(Matrices.transpose(products[a]), products[b]) / 2;
+        information[a][b] = parts[free[a]].trace(solved.projection, parts[free[b]]) / 2;
         information[b][a] = information[a][b];
       }
     }
@@ -195,13 +222,10 @@ public final class MixedModel {
 
   private double[] moved(double[] move, double length) {
     double[] at = new double[move.length];
-    for (int k = 0; k < at.length; k++) {
-      at[k] = variances[k] + length * move[k];
-      if (k == at.length - 1) {
-        at[k] = Math.max(at[k], variances[k] * 1e-3);
-      } else if (bounded) {
-        at[k] = Math.max(0, at[k]);
-      }
+    int trial = at.length - 1;
+    at[trial] = Math.max(variances[trial] + length * move[trial], variances[trial] * 1e-3);
+    for (int k = 0; k < trial; k++) {
+      at[k] = Math.max(variances[k] + length * move[k], least(k, at[trial]));
     }
     return at;
   }
@@ -234,107 +258,9 @@ public final class MixedModel {
     return solved.phi;
   }
 
-  /**
-   * The test of several combinations of the coefficients at once.
-   *
-   * @param f the scaled ratio
-   * @param numerator how many combinations
-   * @param freedom the degrees of freedom below the line
-   * @param p the probability of a ratio as large by chance
-   */
-  public record Test(double f, int numerator, double freedom, double p) {
-  }
-
   /** Kenward and Roger's adjusted inference, prepared once for all tests. */
-  public Adjusted adjusted() {
-    return new Adjusted();
-  }
-
-  /** The adjusted covariance and the tests made with it. */
-  public final class Adjusted {
-
-    private final double[][][] slopes = new double[parts.length][][];
-    private final double[][] w;
-    private final double[][] covariance;
-
-    private Adjusted() {
-      int k = parts.length;
-      w = Cholesky.of(information(java.util.stream.IntStream.range(0, k).toArray())).inverse();
-      double[][] vx = Matrices.times(solved.vInverse, x);
-      double[][][] vvx = new double[k][][];
-      for (int i = 0; i < k; i++) {
-        vvx[i] = Matrices.times(parts[i], vx);
-        slopes[i] = Matrices.times(Matrices.transpose(vx), vvx[i]);
-      }
-      double[][] sum = new double[x[0].length][x[0].length];
-      for (int i = 0; i < k; i++) {
-        for (int j = 0; j < k; j++) {
-          double[][] q = Matrices.times(Matrices.transpose(vvx[i]), Matrices.times(solved.vInverse, vvx[j]));
-          double[][] pp = Matrices.times(slopes[i], Matrices.times(solved.phi, slopes[j]));
-          sum = Matrices.plus(sum, w[i][j], Matrices.plus(q, -1, pp));
-        }
-      }
-      covariance = Matrices.plus(solved.phi, 2, Matrices.times(solved.phi, Matrices.times(sum, solved.phi)));
-    }
-
-    /** The covariance of the coefficients, made larger for the uncertainty of the variances. */
-    public double[][] covariance() {
-      return covariance;
-    }
-
-    /** The degrees of freedom of one combination of the coefficients. */
-    public double freedom(double[] combination) {
-      return test(new double[][] {combination}).freedom;
-    }
-
-    /** Tests rows of combinations against zero. */
-    public Test test(double[][] rows) {
-      int l = rows.length;
-      double[][] theta = Matrices.quadratic(rows, Cholesky.of(across(rows, solved.phi)).inverse());
-      double a1 = 0;
-      double a2 = 0;
-      double[][][] tp = new double[parts.length][][];
-      for (int i = 0; i < tp.length; i++) {
-        // slopes carry a minus sign that drops out of every product of two
-        tp[i] = Matrices.times(theta, Matrices.times(solved.phi, Matrices.times(slopes[i], solved.phi)));
-      }
-      for (int i = 0; i < tp.length; i++) {
-        for (int j = 0; j < tp.length; j++) {
-          a1 += w[i][j] * diagonal(tp[i]) * diagonal(tp[j]);
-          a2 += w[i][j] * Matrices.trace(Matrices.transpose(tp[i]), tp[j]);
-        }
-      }
-      double[] estimate = Matrices.times(rows, solved.beta);
-      double f = Matrices.dot(estimate, Cholesky.of(across(rows, covariance)).solve(estimate)) / l;
-      return scaled(f, l, a1, a2);
-    }
-
-    private double[][] across(double[][] rows, double[][] c) {
-      return Matrices.times(rows, Matrices.times(c, Matrices.transpose(rows)));
-    }
-
-    private double diagonal(double[][] m) {
-      double sum = 0;
-      for (int i = 0; i < m.length; i++) {
-        sum += m[i][i];
-      }
-      return sum;
-    }
-
-    /** Equations (7)–(9) of Kenward and Roger. */
-    private Test scaled(double f, int l, double a1, double a2) {
-      double b = (a1 + 6 * a2) / (2 * l);
-      double g = ((l + 1) * a1 - (l + 4) * a2) / ((l + 2) * a2);
-      double below = 3 * l + 2 * (1 - g);
-      double c1 = g / below;
-      double c2 = (l - g) / below;
-      double c3 = (l + 2 - g) / below;
-      double mean = 1 / (1 - a2 / l);
-      double variance = 2.0 / l * (1 + c1 * b) / ((1 - c2 * b) * (1 - c2 * b) * (1 - c3 * b));
-      double rho = variance / (2 * mean * mean);
-      double m = 4 + (l + 2) / (l * rho - 1);
-      double lambda = m / (mean * (m - 2));
-      return new Test(lambda * f, l, m, Tails.f(lambda * f, l, m));
-    }
+  public KenwardRoger adjusted() {
+    double[][] w = Cholesky.of(information(java.util.stream.IntStream.range(0, parts.length).toArray())).inverse();
+    return new KenwardRoger(x, parts, w, solved.vInverse, solved.phi, solved.beta);
   }
 }

@@ -68,11 +68,11 @@ class EstimationTest {
     assertEquals(1172.167, mixed.variances()[0], 5e-4);
     assertEquals(124.542, mixed.variances()[1], 5e-4);
     assertEquals((anova.furnaceSquares() / 3 - anova.trialSquares() / 9) / 4, mixed.variances()[0], 1e-8 * 1172);
-    MixedModel.Adjusted adjusted = mixed.adjusted();
-    MixedModel.Test temperature = adjusted.test(rows(model, Term.of(0)));
+    KenwardRoger adjusted = mixed.adjusted();
+    KenwardRoger.Test temperature = adjusted.test(rows(model, Term.of(0)));
     assertEquals(2.7548, temperature.f(), 5e-5);
     assertEquals(3, temperature.freedom(), 1e-6);
-    MixedModel.Test coating = adjusted.test(rows(model, Term.of(1)));
+    KenwardRoger.Test coating = adjusted.test(rows(model, Term.of(1)));
     assertEquals(11.4798, coating.f(), 5e-5);
     assertEquals(9, coating.freedom(), 1e-6);
     // the wrong analysis, trials taken as independent: temperature p = .0026, coating p = .386
@@ -95,15 +95,15 @@ class EstimationTest {
     assertEquals(106.062, mixed.variances()[0], 2e-3);
     assertEquals(214.481, mixed.variances()[1], 5e-3);
     assertEquals(177.083, mixed.variances()[2], 5e-4);
-    MixedModel.Adjusted adjusted = mixed.adjusted();
+    KenwardRoger adjusted = mixed.adjusted();
     assertTest(37.68570, 45, adjusted.test(rows(model, Term.of(0))));
-    MixedModel.Test variety = adjusted.test(rows(model, Term.of(1)));
+    KenwardRoger.Test variety = adjusted.test(rows(model, Term.of(1)));
     assertTest(1.48534, 10, variety);
     assertEquals(.27239, variety.p(), 1e-5);
     assertTest(.30282, 45, adjusted.test(rows(model, Term.of(0, 1))));
   }
 
-  private static void assertTest(double f, double freedom, MixedModel.Test test) {
+  private static void assertTest(double f, double freedom, KenwardRoger.Test test) {
     assertEquals(f, test.f(), 1e-5 * Math.max(1, f));
     assertEquals(freedom, test.freedom(), 1e-4);
   }

@@ -1,0 +1,180 @@
+package daubline.engine.design.advise;
+
+import daubline.base.Printed;
+import daubline.engine.design.Design;
+import daubline.engine.design.Model;
+import daubline.engine.design.Progress;
+import daubline.engine.design.Space;
+import daubline.engine.design.Strata;
+import daubline.engine.design.judge.DesignReview;
+import daubline.engine.design.search.Budget;
+import daubline.engine.design.search.BudgetSearch;
+import daubline.engine.design.search.Criterion;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Recommends one design for a question and a budget, with its reasons, and shows the others beside it. */
+public final class DesignAdvisor {
+
+  private static final double TIE = 0.05;
+
+  private DesignAdvisor() {
+  }
+
+  /**
+   * What is asked.
+   *
+   * @param space the factors and rules
+   * @param question what the series is for
+   * @param budget what may be spent
+   * @param strata how alike the trials of a furnace are thought to be
+   * @param starts random starts of each search, 1 or more; 20 is enough for six factors
+   * @param seed the seed
+   */
+  public record Request(Space space, Question question, Budget budget, Strata strata, int starts, long seed) {
+  }
+
+  /**
+   * One design weighed.
+   *
+   * @param name its kind
+   * @param design the design; null when it cannot be made
+   * @param review its review; null when it cannot be made
+   * @param score what it is weighed by, smaller is better: the hardest effect to see, or the average variance of prediction
+   * @param verdict why it is recommended or rejected, in words
+   */
+  public record Option(String name, Design design, DesignReview review, double score, String verdict) {
+
+    boolean possible() {
+      return review != null && Double.isFinite(score);
+    }
+  }
+
+  /**
+   * The advice.
+   *
+   * @param recommended the design recommended
+   * @param rejected the others, the nearest first
+   * @param model the model that answers the question
+   * @param reasons why, in sentences
+   */
+  public record Advice(Option recommended, List<Option> rejected, Model model, List<String> reasons) {
+  }
+
+  /**
+   * Weighs every kind of design.
+   *
+   * @throws IllegalArgumentException when no design answers the question within the budget, saying what would
+   */
+  public static Advice recommend(Request request, Progress progress) {
+    Model model = request.question.model(request.space.factors());
+    int trials = request.budget.splits().stream().mapToInt(Budget.Split::trials).max().orElse(0);
+    List<Option> options = new ArrayList<>();
+    options.add(optimal(request, model, progress));
+    for (Catalogue.Kind kind : Catalogue.all()) {
+      progress.check();
+      options.add(closed(request, model, kind, trials, progress));
+    }
+    // a closed design that does as well is preferred: it is known, balanced and easy to explain
+    Option best = options.stream().filter(Option::possible).min(Comparator.comparingDouble(Option::score))
+        .orElseThrow(() -> new IllegalArgumentException(nothing(request, options, trials)));
+    Option chosen = options.stream().skip(1).filter(o -> o.possible() && o.score <= best.score * (1 + TIE) + 1e-9)
+        .min(Comparator.comparingDouble(Option::score)).orElse(best);
+    List<Option> rejected = options.stream().filter(o -> o != chosen).map(o -> rejected(request, o, chosen))
+        .sorted(Comparator.comparingDouble(o -> o.possible() ? o.score : Double.POSITIVE_INFINITY)).toList();
+    List<String> reasons = reasons(request, model, chosen);
+    Option recommended = new Option(chosen.name, chosen.design, chosen.review, chosen.score, String.join(" ", reasons));
+    return new Advice(recommended, rejected, model, reasons);
+  }
+
+  private static String nothing(Request request, List<Option> options, int trials) {
+    return "no design answers “" + request.question.word() + "” with " + trials + " trials and " + request.space.factors().size()
+        + " factors: " + options.get(0).verdict + ". Ask which factors matter first, drop a factor, or raise the budget";
+  }
+
+  private static Option optimal(Request request, Model model, Progress progress) {
+    String name = request.question.criterion().word() + " by exchange";
+    try {
+      List<BudgetSearch.Option> found = BudgetSearch.search(request.space, model, request.budget, request.question.criterion(),
+          request.strata, request.starts, request.seed, progress);
+      // the most information can leave nothing to judge a furnace's effect by; such a split is passed over when another can
+      return found.stream().map(o -> weighed(request, model, name, o.found().design())).min(Comparator.comparingDouble(Option::score))
+          .orElseThrow();
+    } catch (IllegalArgumentException e) {
+      return new Option(name, null, null, Double.POSITIVE_INFINITY, e.getMessage());
+    }
+  }
+
+  private static Option closed(Request request, Model model, Catalogue.Kind kind, int trials, Progress progress) {
+    try {
+      Design design = Furnaces.place(kind.maker().make(request.space.factors(), trials, request.seed, progress), request.budget);
+      String forbidden = forbidden(request.space, design);
+      if (!forbidden.isEmpty()) {
+        return new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, "it would burn what the rules forbid: " + forbidden);
+      }
+      return weighed(request, model, kind.name(), design);
+    } catch (IllegalArgumentException e) {
+      return new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, e.getMessage());
+    }
+  }
+
+  private static String forbidden(Space space, Design design) {
+    for (int i = 0; i < design.size(); i++) {
+      if (!space.allows(design.settings().get(i))) {
+        return design.text(i);
+      }
+    }
+    return "";
+  }
+
+  private static Option weighed(Request request, Model model, String name, Design design) {
+    DesignReview review = DesignReview.of(design, model, request.space, request.strata);
+    double score = request.question.criterion() == Criterion.PREDICTION ? review.prediction().average() : hardest(review);
+    return new Option(name, design, review, score, Double.isFinite(score) ? "" : cannot(review));
+  }
+
+  private static double hardest(DesignReview review) {
+    return review.effects().stream().mapToDouble(DesignReview.EffectReview::smallest).max().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static String cannot(DesignReview review) {
+    List<String> lost = review.effects().stream().filter(e -> !e.estimable()).map(DesignReview.EffectReview::name).toList();
+    if (!lost.isEmpty()) {
+      return "it cannot tell apart " + String.join(", ", lost.subList(0, Math.min(4, lost.size()))) + (lost.size() > 4 ? " and "
+          + (lost.size() - 4) + " more" : "");
+    }
+    return "it leaves nothing to judge the error of " + review.effects().stream().filter(e -> Double.isInfinite(e.smallest()))
+        .map(DesignReview.EffectReview::name).findFirst().orElse("the prediction");
+  }
+
+  private static Option rejected(Request request, Option option, Option chosen) {
+    if (!option.possible()) {
+      return option;
+    }
+    String verdict = option.score <= chosen.score * (1 + TIE) ? "it does as well (" + score(request, option) + ") with " + size(option.design)
+        + "; the one recommended is easier to explain or a little better"
+        : score(request, option) + ", against " + Printed.number(chosen.score, 3) + " of the one recommended; " + size(option.design);
+    return new Option(option.name, option.design, option.review, option.score, verdict);
+  }
+
+  private static String size(Design design) {
+    return design.size() + " trials in " + design.furnaceCount() + (design.furnaceCount() == 1 ? " furnace" : " furnaces");
+  }
+
+  private static String score(Request request, Option option) {
+    return request.question.criterion() == Criterion.PREDICTION
+        ? "its predictions have an average variance of " + Printed.number(option.score, 3) + " of a trial's"
+        : "its hardest effect must be " + Printed.number(option.score, 3) + " standard deviations to be seen four times in five";
+  }
+
+  private static List<String> reasons(Request request, Model model, Option chosen) {
+    List<String> reasons = new ArrayList<>();
+    reasons.add("You ask " + request.question.word() + ": that is " + (model.size() - 1) + " effects beside the mean.");
+    reasons.add("The budget allows " + size(chosen.design) + ".");
+    reasons.add("Of the designs within the rules and the budget, " + chosen.name + " does best: " + score(request, chosen) + ".");
+    chosen.review.findings().stream().filter(f -> f.code().equals("design.aliased") || f.code().equals("design.between-furnaces")
+        || f.code().equals("design.furnace-error")).forEach(f -> reasons.add("Mind: " + f.what() + "."));
+    return List.copyOf(reasons);
+  }
+}

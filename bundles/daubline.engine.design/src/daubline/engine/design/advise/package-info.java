@@ -1,0 +1,2 @@
+/** Which design for which question and budget. */
+package daubline.engine.design.advise;

@@ -1,0 +1,131 @@
+package daubline.engine.design.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * When furnaces are built, dried, burnt and mended, each as early as hands allow, in the order of the plan. Days are
+ * working days from 0; drying needs nobody.
+ *
+ * @param bars the pieces of work
+ * @param people how many are at work each day
+ * @param personDays the days of work of all together
+ * @param days how many days until the last burn is done
+ */
+public record Timetable(List<Bar> bars, int[] people, int personDays, int days) {
+
+  /**
+   * How long things take and how many hands they want.
+   *
+   * @param team how many people come each day, 1 or more
+   * @param buildDays days to build a furnace
+   * @param buildPeople hands to build
+   * @param dryDays days until a new furnace can be burnt
+   * @param burnDays days for a burn with clearing and recording
+   * @param burnPeople hands at a burn
+   * @param refitDays days to mend a furnace after a burn
+   * @param refitPeople hands to mend
+   * @param refitDryDays days until a mended furnace can be burnt
+   */
+  public record Work(int team, int buildDays, int buildPeople, int dryDays, int burnDays, int burnPeople, int refitDays,
+      int refitPeople, int refitDryDays) {
+
+    /** Checks that the team can do each piece. @throws IllegalArgumentException when a piece wants more hands */
+    public Work {
+      for (int v : new int[] {buildDays, dryDays, burnDays, refitDays, refitDryDays}) {
+        if (v < 0) {
+          throw new IllegalArgumentException("days of work must be zero or more, not " + v);
+        }
+      }
+      int most = Math.max(buildPeople, Math.max(burnPeople, refitPeople));
+      if (team < 1 || most > team || burnDays < 1) {
+        throw new IllegalArgumentException("a team of " + team + " cannot do work that wants " + most
+            + " people; ask for more hands, and give a burn at least a day");
+      }
+    }
+  }
+
+  /**
+   * One piece of work.
+   *
+   * @param what "build", "dry", "burn" or "mend"
+   * @param furnace the furnace
+   * @param trial the place of the trial in the plan, −1 for other work
+   * @param start the first day
+   * @param length how many days
+   * @param people how many hands each day
+   */
+  public record Bar(String what, int furnace, int trial, int start, int length, int people) {
+  }
+
+  /**
+   * The timetable of trials in the order given.
+   *
+   * @param furnaces the furnace of each trial, in order of burning
+   */
+  public static Timetable of(int[] furnaces, Work work) {
+    return new Scheduler(work).run(furnaces);
+  }
+
+  /** Places one piece after the other. */
+  private static final class Scheduler {
+    private final Work work;
+    private final List<Bar> bars = new ArrayList<>();
+    private final List<Integer> load = new ArrayList<>();
+
+    Scheduler(Work work) {
+      this.work = work;
+    }
+
+    Timetable run(int[] furnaces) {
+      int most = IntStream.of(furnaces).max().orElse(-1) + 1;
+      int[] ready = new int[most];
+      java.util.Arrays.fill(ready, -1);
+      int last = 0;
+      int end = 0;
+      for (int t = 0; t < furnaces.length; t++) {
+        int f = furnaces[t];
+        ready[f] = ready[f] < 0 ? prepare("build", f, 0, work.buildDays, work.buildPeople, work.dryDays)
+            : prepare("mend", f, ready[f], work.refitDays, work.refitPeople, work.refitDryDays);
+        Bar burn = place("burn", f, t, Math.max(ready[f], last), work.burnDays, work.burnPeople);
+        // the order of the plan was drawn by lot and is kept
+        last = burn.start;
+        ready[f] = burn.start + burn.length;
+        end = Math.max(end, ready[f]);
+      }
+      return new Timetable(List.copyOf(bars), load.stream().mapToInt(v -> v).toArray(),
+          load.stream().mapToInt(v -> v).sum(), end);
+    }
+
+    private int prepare(String what, int furnace, int from, int days, int people, int dry) {
+      Bar bar = place(what, furnace, -1, from, days, people);
+      if (dry > 0) {
+        bars.add(new Bar("dry", furnace, -1, bar.start + bar.length, dry, 0));
+      }
+      return bar.start + bar.length + dry;
+    }
+
+    private Bar place(String what, int furnace, int trial, int from, int days, int people) {
+      int start = from;
+      while (!free(start, days, people)) {
+        start++;
+      }
+      for (int d = start; d < start + days; d++) {
+        while (load.size() <= d) {
+          load.add(0);
+        }
+        load.set(d, load.get(d) + people);
+      }
+      Bar bar = new Bar(what, furnace, trial, start, days, people);
+      if (days > 0) {
+        bars.add(bar);
+      }
+      return bar;
+    }
+
+    private boolean free(int start, int days, int people) {
+      return IntStream.range(start, Math.min(start + days, load.size())).allMatch(d -> load.get(d) + people <= work.team);
+    }
+  }
+}

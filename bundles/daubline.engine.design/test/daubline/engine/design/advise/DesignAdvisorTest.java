@@ -1,0 +1,84 @@
+package daubline.engine.design.advise;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import daubline.engine.design.Change;
+import daubline.engine.design.Condition;
+import daubline.engine.design.Design;
+import daubline.engine.design.Factor;
+import daubline.engine.design.Progress;
+import daubline.engine.design.Rule;
+import daubline.engine.design.Space;
+import daubline.engine.design.Strata;
+import daubline.engine.design.search.Budget;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class DesignAdvisorTest {
+
+  private static List<Factor> measured(int k) {
+    return IntStream.range(0, k).mapToObj(i -> Factor.measured("f" + i, "factor " + (i + 1), "", 0, 10)).toList();
+  }
+
+  private static DesignAdvisor.Advice ask(Space space, Question question, Budget budget) {
+    return DesignAdvisor.recommend(new DesignAdvisor.Request(space, question, budget, Strata.USUAL, 10, 1), Progress.NONE);
+  }
+
+  @Test
+  void sixFactorsInSixteenTrialsAreScreenedByTheKnownFraction() {
+    DesignAdvisor.Advice advice = ask(new Space(measured(6), List.of()), Question.WHICH_MATTER, Budget.trials(16, 1));
+    assertEquals("two-level fraction", advice.recommended().name());
+    assertTrue(advice.recommended().design().name().contains("resolution IV"));
+    assertTrue(advice.rejected().stream().noneMatch(o -> o.verdict().isEmpty()), "every rejected design says why");
+    assertEquals(Catalogue.all().size(), advice.rejected().size());
+    assertTrue(advice.rejected().stream().anyMatch(o -> o.name().equals("full factorial") && o.verdict().contains("it needs 64 trials")));
+  }
+
+  @Test
+  void bentResponsesOfThreeFactorsGetASurface() {
+    DesignAdvisor.Advice advice = ask(new Space(measured(3), List.of()), Question.BEST_SETTING, Budget.trials(18, 1));
+    assertTrue(Double.isFinite(advice.recommended().score()));
+    assertTrue(advice.rejected().stream().filter(o -> o.name().equals("two-level fraction")).findFirst().orElseThrow().verdict()
+        .contains("cannot tell apart"));
+  }
+
+  @Test
+  void nineSmeltsWithHeightGetSeveralFurnaces() {
+    List<Factor> factors = List.of(Factor.measured("h", "height", "m", .6, 1.2).changing(Change.EACH_FURNACE),
+        Factor.measured("b", "blast", "L/min", 200, 600), Factor.category("o", "ore", "bog", "rock", "sand"));
+    DesignAdvisor.Advice advice = ask(new Space(factors, List.of()), Question.WHICH_MATTER, Budget.trials(9, 2));
+    Design design = advice.recommended().design();
+    assertEquals(9, design.size());
+    assertTrue(design.furnaceCount() >= 5);
+    assertTrue(advice.recommended().review().effects().stream().allMatch(e -> e.estimable() && Double.isFinite(e.smallest())));
+    assertFalse(advice.reasons().isEmpty());
+  }
+
+  @Test
+  void forbiddenCornersRuleOutTheClosedDesigns() {
+    Space space = new Space(measured(3), List.of(Rule.never("chokes", Condition.atLeast("f0", 9), Condition.atLeast("f1", 9))));
+    DesignAdvisor.Advice advice = ask(space, Question.HOW_MUCH, Budget.trials(12, 1));
+    assertTrue(advice.recommended().design().settings().stream().allMatch(space::allows));
+    assertTrue(advice.rejected().stream().anyMatch(o -> o.verdict().contains("rules forbid")));
+  }
+
+  @Test
+  void anImpossibleQuestionIsRefusedWithAWayOut() {
+    String message = assertThrows(IllegalArgumentException.class, () -> ask(new Space(measured(6), List.of()), Question.BEST_SETTING,
+        Budget.trials(9, 1))).getMessage();
+    assertTrue(message.contains("28 unknowns") && message.contains("drop a factor"), message);
+  }
+
+  @Test
+  void sameSeedSameAdvice() {
+    Space space = new Space(measured(4), List.of());
+    DesignAdvisor.Advice a = ask(space, Question.HOW_MUCH, Budget.trials(14, 1));
+    DesignAdvisor.Advice b = ask(space, Question.HOW_MUCH, Budget.trials(14, 1));
+    assertEquals(a.recommended().name(), b.recommended().name());
+    assertTrue(java.util.Arrays.deepEquals(a.recommended().design().settings().toArray(), b.recommended().design().settings().toArray()));
+  }
+}
