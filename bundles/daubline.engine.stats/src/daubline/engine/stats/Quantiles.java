@@ -13,7 +13,11 @@ public final class Quantiles {
    * @param probabilities 0 to 1, rising
    */
   public static double[] of(double[] values, double... probabilities) {
-    double[] work = values.clone();
+    return within(values.clone(), probabilities);
+  }
+
+  /** The same without a copy: the values are left in another order. */
+  public static double[] within(double[] work, double... probabilities) {
     double[] quantiles = new double[probabilities.length];
     int from = 0;
     for (int q = 0; q < probabilities.length; q++) {
