@@ -53,12 +53,12 @@ final class PairScorer {
 
   /** Log agreements of one criterion for every draw, floored; the array is used again by the next call. */
   double[] drawn(SheetData sheet, int criterion, Kernel kernel) {
-    kernel.logs(draws[criterion].against(sheetKey(sheet, criterion)), one);
+    kernel.logs(draws[criterion].against(() -> sheetKey(sheet, criterion)), one);
     return floored();
   }
 
   private double[] reproduced(SheetData sheet, int criterion, Kernel kernel) {
-    kernel.reproduce(reproductions[criterion].against(sheetKey(sheet, criterion)), one);
+    kernel.reproduce(reproductions[criterion].against(() -> sheetKey(sheet, criterion)), one);
     return floored();
   }
 
@@ -103,9 +103,10 @@ final class PairScorer {
     double tested = 0;
     double all = 0;
     for (int c = 0; c < weights.length; c++) {
+      int criterion = c;
       Assessment answer = assess(sheet, c);
       if (answer instanceof Assessment.Tested known) {
-        known.kernel().logs(draws[c].against(sheetKey(sheet, c)), one);
+        known.kernel().logs(draws[c].against(() -> sheetKey(sheet, criterion)), one);
         addFloored(sum, one, weights[c]);
         tested += weights[c];
         all += weights[c];

@@ -46,29 +46,40 @@ public final class Quantiles {
     int high = right;
     while (high > low) {
       double pivot = middle(work[low], work[low + high >>> 1], work[high]);
-      int i = low;
-      int j = high;
-      while (i <= j) {
-        while (work[i] < pivot) {
-          i++;
-        }
-        while (work[j] > pivot) {
-          j--;
-        }
-        if (i <= j) {
-          double swap = work[i];
-          work[i++] = work[j];
-          work[j--] = swap;
-        }
-      }
-      if (k <= j) {
-        high = j;
-      } else if (k >= i) {
-        low = i;
+      int less = below(work, low, high, pivot);
+      if (k < less) {
+        high = less - 1;
       } else {
-        return;
+        int equal = upTo(work, less, high, pivot);
+        if (k < equal) {
+          return;
+        }
+        low = equal;
       }
     }
+  }
+
+  /** Moves what is below the pivot to the front, without a branch to mispredict; the index after it. */
+  private static int below(double[] work, int low, int high, double pivot) {
+    int end = low;
+    for (int i = low; i <= high; i++) {
+      double v = work[i];
+      work[i] = work[end];
+      work[end] = v;
+      end += v < pivot ? 1 : 0;
+    }
+    return end;
+  }
+
+  private static int upTo(double[] work, int low, int high, double pivot) {
+    int end = low;
+    for (int i = low; i <= high; i++) {
+      double v = work[i];
+      work[i] = work[end];
+      work[end] = v;
+      end += v <= pivot ? 1 : 0;
+    }
+    return end;
   }
 
   private static double middle(double a, double b, double c) {
