@@ -24,6 +24,14 @@ record Claims(List<Statement> usable, List<Statement> all, Side side) {
       .thenComparing(Amount::low).thenComparing(Amount::high).thenComparing(Amount::sigma).thenComparing(Amount::category);
 
   static Claims of(List<Statement> statements, Side side, Predicate<Amount> fits) {
+    if (statements.size() <= 1) {
+      boolean usable = statements.size() == 1 && fits.test(statements.get(0).amount());
+      return new Claims(usable ? statements : List.of(), statements, side);
+    }
+    return ordered(statements, side, fits);
+  }
+
+  private static Claims ordered(List<Statement> statements, Side side, Predicate<Amount> fits) {
     List<Statement> picked = statements.stream().filter(Statement::picked).toList();
     List<Statement> considered = (picked.isEmpty() ? statements : picked).stream()
         .sorted(Comparator.comparing(Statement::amount, BY_VALUE).thenComparing(Statement::id)).toList();

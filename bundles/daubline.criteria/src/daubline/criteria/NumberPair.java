@@ -29,12 +29,21 @@ record NumberPair(String variable, Scale scale, double tolerance) {
     if (asked.isEmpty() || seen.isEmpty()) {
       return Words.missing(asked, seen, this::printed);
     }
+    if (asked.usable().size() == 1 && seen.usable().size() == 1) {
+      return kernel(asked.usable().get(0).amount(), seen.usable().get(0).amount())
+          .map(k -> Assessment.tested(k, () -> Words.explain(Words.difference(List.of(List.of(k)), asked, seen, this::printed), asked, seen, this::printed)))
+          .orElseGet(() -> undecided(asked, seen));
+    }
     List<List<Kernel>> kernels = kernels(asked, seen);
     if (kernels.isEmpty()) {
-      return Assessment.notTested(() -> Words.explain("the trial's value is only a limit and does not say on which side of the evidence it lies",
-          asked, seen, this::printed));
+      return undecided(asked, seen);
     }
     return Assessment.tested(AlternativesKernel.of(kernels), () -> Words.explain(Words.difference(kernels, asked, seen, this::printed),
+        asked, seen, this::printed));
+  }
+
+  private Assessment undecided(Claims asked, Claims seen) {
+    return Assessment.notTested(() -> Words.explain("the trial's value is only a limit and does not say on which side of the evidence it lies",
         asked, seen, this::printed));
   }
 

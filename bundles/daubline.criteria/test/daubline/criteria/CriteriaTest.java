@@ -285,6 +285,24 @@ class CriteriaTest {
         .analysis(Material.SLAG, IronBasis.FEO, rows[2]).build();
   }
 
+  /**
+   * Two heaps of one place (Neumann, Freiberger Forschungshefte D 6, printed p. 39): the short-run heap differs in iron
+   * against silica and in nothing else that the ore gave.
+   */
+  @Test
+  void twoHeapsOfOnePlace() {
+    SheetData large = SheetBuilder.sheet("l").slag(IronBasis.FEO, "FeO", 53.20, "MnO", 1.87, "Al2O3", 3.06, "CaO", 2.21, "SiO2", 34.39).build();
+    SheetData small = SheetBuilder.sheet("s").slag(IronBasis.FEO, "FeO", 65.88, "MnO", 1.86, "Al2O3", 3.17, "CaO", 2.07, "SiO2", 20.32).build();
+    assertTrue(compatibility("FeO;SiO2", large, small) < 0.01);
+    assertTrue(compatibility("Al2O3;CaO;MnO", large, small) > 0.8);
+  }
+
+  private static double compatibility(String parts, SheetData evidence, SheetData found) {
+    Criterion criterion = new SlagComposition();
+    var answer = (Assessment.Tested) criterion.assess(evidence, found, SettingValues.of(criterion, Map.of("parts", parts)));
+    return answer.kernel().compatibility();
+  }
+
   @Test
   void piecesByClass() {
     SheetData e = SheetBuilder.sheet("e").residue("tap", Amount.exact(5), 30).residue("prill", Amount.exact(1), 60).build();

@@ -54,6 +54,26 @@ public final class ComparisonEngine {
     return results;
   }
 
+  /**
+   * Agreement and coverage of every trial with every sheet, for many of both; the same numbers as {@link #compare}.
+   *
+   * @throws java.util.concurrent.CancellationException when the progress asks to stop
+   */
+  public ScoreTable scores(List<SheetData> trials, List<SheetData> sheets, Progress progress) {
+    ScoreTable table = ScoreTable.empty(trials.size(), sheets.size());
+    Parallel.run(trials.size(), settings.threads(), progress, this::scorer, (scorer, t) -> {
+      scorer.take(trials.get(t));
+      for (int s = 0; s < sheets.size(); s++) {
+        double[] quantiles = scorer.pooled(sheets.get(s));
+        table.low()[t][s] = quantiles[0];
+        table.agreement()[t][s] = quantiles[1];
+        table.high()[t][s] = quantiles[2];
+        table.coverage()[t][s] = quantiles[3];
+      }
+    });
+    return table;
+  }
+
   PairScorer scorer() {
     return new PairScorer(criteria, settings);
   }

@@ -5,6 +5,7 @@ import daubline.engine.inference.kernel.Kernel;
 import daubline.engine.stats.Quantiles;
 import daubline.engine.stats.RandomStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Scores one trial against one sheet after the other; one for each thread. */
@@ -18,6 +19,7 @@ final class PairScorer {
   private final double[] weights;
   private final Draws[] reproductions;
   private final double[] one;
+  private final double[] sum;
   private Draws[] draws = {};
   private SheetData trial;
 
@@ -26,6 +28,7 @@ final class PairScorer {
     this.settings = settings;
     this.weights = settings.weights().shares(criteria);
     this.one = new double[settings.draws()];
+    this.sum = new double[settings.draws()];
     criteria.forEach(c -> values.add(settings.of(c)));
     this.reproductions = criteria.stream().map(c -> draws(REPRODUCTION, c)).toArray(Draws[]::new);
   }
@@ -50,12 +53,12 @@ final class PairScorer {
 
   /** Log agreements of one criterion for every draw, floored; the array is used again by the next call. */
   double[] drawn(SheetData sheet, int criterion, Kernel kernel) {
-    kernel.logs(draws[criterion].against(sheetKey(sheet, criterion)), one);
+    kernel.logs(draws[criterion].against(() -> sheetKey(sheet, criterion)), one);
     return floored();
   }
 
   private double[] reproduced(SheetData sheet, int criterion, Kernel kernel) {
-    kernel.reproduce(reproductions[criterion].against(sheetKey(sheet, criterion)), one);
+    kernel.reproduce(reproductions[criterion].against(() -> sheetKey(sheet, criterion)), one);
     return floored();
   }
 
@@ -92,6 +95,40 @@ final class PairScorer {
     }
     return new PairScore(assessments, figures[0], recoverable, figures[1], figures[2], figures[3], figures[4],
         scaled(pooled, tested), scaled(reproduction, tested));
+  }
+
+  /** 5 %, 50 % and 95 % point of the pooled agreement, 0 to 100, and the coverage; allocates next to nothing. */
+  double[] pooled(SheetData sheet) {
+    Arrays.fill(sum, 0);
+    double tested = 0;
+    double all = 0;
+    for (int c = 0; c < weights.length; c++) {
+      int criterion = c;
+      Assessment answer = assess(sheet, c);
+      if (answer instanceof Assessment.Tested known) {
+        known.kernel().logs(draws[c].against(() -> sheetKey(sheet, criterion)), one);
+        addFloored(sum, one, weights[c]);
+        tested += weights[c];
+        all += weights[c];
+      } else {
+        all += ((Assessment.NotTested) answer).recoverable() ? weights[c] : 0;
+      }
+    }
+    if (tested <= 0) {
+      return new double[] {Double.NaN, Double.NaN, Double.NaN, 0};
+    }
+    double[] ends = Quantiles.within(sum, 0.05, 0.5, 0.95);
+    return new double[] {percent(ends[0] / tested), percent(ends[1] / tested), percent(ends[2] / tested), tested / all};
+  }
+
+  private static double percent(double log) {
+    return 100 * Math.exp(log);
+  }
+
+  private static void addFloored(double[] sum, double[] logs, double weight) {
+    for (int m = 0; m < sum.length; m++) {
+      sum[m] += weight * Math.max(logs[m], Pool.LOG_FLOOR);
+    }
   }
 
   private static void fillMissing(double[][] figures, int c) {

@@ -48,6 +48,30 @@ public final class LogRatioMetric {
     return Math.max(0, sum);
   }
 
+  /**
+   * Squared distances of many differences.
+   *
+   * @param d differences by part (first index) and draw (second index)
+   * @param into filled, one per draw
+   */
+  public void squared(double[][] d, double[] into) {
+    Arrays.fill(into, 0);
+    for (int i = 0; i < d.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        addProduct(d[i], d[j], projected[i][j] * (i == j ? 1 : 2), into);
+      }
+    }
+    for (int m = 0; m < into.length; m++) {
+      into[m] = Math.max(0, into[m]);
+    }
+  }
+
+  private static void addProduct(double[] a, double[] b, double factor, double[] into) {
+    for (int m = 0; m < into.length; m++) {
+      into[m] += factor * a[m] * b[m];
+    }
+  }
+
   /** Independent standard normal deviates with the covariance given to them. */
   public double[] correlate(double[] z) {
     double[] d = new double[z.length];

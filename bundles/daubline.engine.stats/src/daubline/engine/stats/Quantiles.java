@@ -13,7 +13,11 @@ public final class Quantiles {
    * @param probabilities 0 to 1, rising
    */
   public static double[] of(double[] values, double... probabilities) {
-    double[] work = values.clone();
+    return within(values.clone(), probabilities);
+  }
+
+  /** The same without a copy: the values are left in another order. */
+  public static double[] within(double[] work, double... probabilities) {
     double[] quantiles = new double[probabilities.length];
     int from = 0;
     for (int q = 0; q < probabilities.length; q++) {
@@ -42,29 +46,40 @@ public final class Quantiles {
     int high = right;
     while (high > low) {
       double pivot = middle(work[low], work[low + high >>> 1], work[high]);
-      int i = low;
-      int j = high;
-      while (i <= j) {
-        while (work[i] < pivot) {
-          i++;
-        }
-        while (work[j] > pivot) {
-          j--;
-        }
-        if (i <= j) {
-          double swap = work[i];
-          work[i++] = work[j];
-          work[j--] = swap;
-        }
-      }
-      if (k <= j) {
-        high = j;
-      } else if (k >= i) {
-        low = i;
+      int less = below(work, low, high, pivot);
+      if (k < less) {
+        high = less - 1;
       } else {
-        return;
+        int equal = upTo(work, less, high, pivot);
+        if (k < equal) {
+          return;
+        }
+        low = equal;
       }
     }
+  }
+
+  /** Moves what is below the pivot to the front, without a branch to mispredict; the index after it. */
+  private static int below(double[] work, int low, int high, double pivot) {
+    int end = low;
+    for (int i = low; i <= high; i++) {
+      double v = work[i];
+      work[i] = work[end];
+      work[end] = v;
+      end += v < pivot ? 1 : 0;
+    }
+    return end;
+  }
+
+  private static int upTo(double[] work, int low, int high, double pivot) {
+    int end = low;
+    for (int i = low; i <= high; i++) {
+      double v = work[i];
+      work[i] = work[end];
+      work[end] = v;
+      end += v <= pivot ? 1 : 0;
+    }
+    return end;
   }
 
   private static double middle(double a, double b, double c) {

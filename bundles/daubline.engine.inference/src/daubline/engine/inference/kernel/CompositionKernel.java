@@ -12,8 +12,11 @@ import java.util.Arrays;
  */
 public final class CompositionKernel implements Kernel {
 
+  /** What stands for a value below a limit of detection, as share of the limit. */
+  private static final double BELOW_LIMIT_SHARE = 0.65;
+
   private final LogRatioMetric metric;
-  private final LogRatioMetric combined;
+  private final double[][] total;
   private final double[] difference;
   private final double[] sigma;
   private final boolean[] below;
@@ -34,13 +37,12 @@ public final class CompositionKernel implements Kernel {
     this.below = below.clone();
     this.metric = new LogRatioMetric(covariance);
     this.uncertain = new double[sigma.length];
-    double[][] total = new double[sigma.length][];
+    this.total = new double[sigma.length][];
     for (int i = 0; i < sigma.length; i++) {
       total[i] = covariance[i].clone();
       uncertain[i] = below[i] ? 1 : sigma[i] * sigma[i];
       total[i][i] += uncertain[i];
     }
-    this.combined = new LogRatioMetric(total);
   }
 
   /** Squared distance in units of evidence and tolerance. */
@@ -59,7 +61,7 @@ public final class CompositionKernel implements Kernel {
 
   @Override
   public double compatibility() {
-    return ChiSquared.upper(combined.squared(difference), degrees());
+    return ChiSquared.upper(new LogRatioMetric(total).squared(difference), degrees());
   }
 
   @Override
@@ -75,16 +77,30 @@ public final class CompositionKernel implements Kernel {
       Arrays.fill(into, log());
       return;
     }
-    double[][] random = new double[parts][];
+    double[][] outcome = new double[parts][into.length];
     for (int i = 0; i < parts; i++) {
-      random[i] = below[i] ? draws.uniforms(i) : draws.normals(i);
+      draw(i, draws, outcome[i]);
     }
-    double[] outcome = new double[parts];
+    metric.squared(outcome, into);
+    double factor = -0.5 / degrees();
     for (int m = 0; m < into.length; m++) {
-      for (int i = 0; i < parts; i++) {
-        outcome[i] = difference[i] + (below[i] ? Math.log(random[i][m] / 0.65) : sigma[i] * random[i][m]);
+      into[m] *= factor;
+    }
+  }
+
+  private void draw(int part, Draws draws, double[] outcome) {
+    double centre = difference[part];
+    if (below[part]) {
+      double[] u = draws.uniforms(part);
+      for (int m = 0; m < outcome.length; m++) {
+        outcome[m] = centre + Math.log(u[m] / BELOW_LIMIT_SHARE);
       }
-      into[m] = -metric.squared(outcome) / (2 * degrees());
+      return;
+    }
+    double[] z = draws.normals(part);
+    double spread = sigma[part];
+    for (int m = 0; m < outcome.length; m++) {
+      outcome[m] = centre + spread * z[m];
     }
   }
 
@@ -95,6 +111,7 @@ public final class CompositionKernel implements Kernel {
     for (int i = 0; i < parts; i++) {
       random[i] = draws.normals(i);
     }
+    LogRatioMetric combined = new LogRatioMetric(total);
     double[] z = new double[parts];
     for (int m = 0; m < into.length; m++) {
       for (int i = 0; i < parts; i++) {

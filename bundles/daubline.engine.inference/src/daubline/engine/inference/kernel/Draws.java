@@ -3,6 +3,7 @@ package daubline.engine.inference.kernel;
 import daubline.engine.stats.RandomStream;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.LongSupplier;
 
 /**
  * The random numbers of one trial and one criterion, the same for every evidence sheet it is compared with, and those of
@@ -15,9 +16,10 @@ public final class Draws {
 
   private final int count;
   private final long trialKey;
-  private final long sheetKey;
+  private final LongSupplier sheetKey;
   private final Map<Long, double[]> made;
   private final Map<Integer, Map<Long, double[]>> parts;
+  private final Map<Factor, double[]> factors;
 
   /**
    * New draws.
@@ -27,27 +29,28 @@ public final class Draws {
    * @param sheetKey key of sheet and criterion
    */
   public Draws(int count, long trialKey, long sheetKey) {
-    this(count, trialKey, sheetKey, new HashMap<>(), new HashMap<>());
+    this(count, trialKey, () -> sheetKey, new HashMap<>(), new HashMap<>(), new HashMap<>());
   }
 
-  private Draws(int count, long trialKey, long sheetKey, Map<Long, double[]> made,
-      Map<Integer, Map<Long, double[]>> parts) {
+  private Draws(int count, long trialKey, LongSupplier sheetKey, Map<Long, double[]> made,
+      Map<Integer, Map<Long, double[]>> parts, Map<Factor, double[]> factors) {
     this.count = count;
     this.trialKey = trialKey;
     this.sheetKey = sheetKey;
     this.made = made;
     this.parts = parts;
+    this.factors = factors;
   }
 
-  /** The same trial against another sheet; what was drawn for the trial is shared. */
-  public Draws against(long otherSheetKey) {
-    return new Draws(count, trialKey, otherSheetKey, made, parts);
+  /** The same trial against another sheet, whose key is asked for only when needed; the trial's draws are shared. */
+  public Draws against(LongSupplier otherSheetKey) {
+    return new Draws(count, trialKey, otherSheetKey, made, parts, factors);
   }
 
   /** Draws for one part of a criterion, independent of those of other parts. */
   public Draws part(int part) {
-    return new Draws(count, RandomStream.key(trialKey, PART + part), RandomStream.key(sheetKey, PART + part),
-        parts.computeIfAbsent(part, p -> new HashMap<>()), new HashMap<>());
+    return new Draws(count, RandomStream.key(trialKey, PART + part), () -> RandomStream.key(sheetKey.getAsLong(), PART + part),
+        parts.computeIfAbsent(part, p -> new HashMap<>()), new HashMap<>(), new HashMap<>());
   }
 
   /** How many draws. */
@@ -60,6 +63,20 @@ public final class Draws {
     return made.computeIfAbsent((long) dimension, d -> new RandomStream(RandomStream.key(trialKey, d)).normals(count));
   }
 
+  /** exp(sigma·z) for the normal deviates z of one dimension of the trial; not to be changed. */
+  public double[] factors(int dimension, double sigma) {
+    Factor key = new Factor(dimension, sigma);
+    double[] factors = this.factors.get(key);
+    if (factors == null) {
+      factors = normals(dimension).clone();
+      for (int m = 0; m < factors.length; m++) {
+        factors[m] = Math.exp(sigma * factors[m]);
+      }
+      this.factors.put(key, factors);
+    }
+    return factors;
+  }
+
   /** Uniform deviates of one dimension of the trial; not to be changed. */
   public double[] uniforms(int dimension) {
     return made.computeIfAbsent(UNIFORM + dimension, d -> new RandomStream(RandomStream.key(trialKey, d)).uniforms(count));
@@ -67,6 +84,9 @@ public final class Draws {
 
   /** Uniform deviates of the sheet, for choosing among contradictory claims. */
   public double[] sheetUniforms() {
-    return new RandomStream(sheetKey).uniforms(count);
+    return new RandomStream(sheetKey.getAsLong()).uniforms(count);
+  }
+
+  private record Factor(int dimension, double sigma) {
   }
 }

@@ -1,6 +1,7 @@
 package daubline.engine.inference.kernel;
 
 import daubline.engine.stats.Gaussian;
+import daubline.engine.stats.LogCdfTable;
 import java.util.Arrays;
 
 /**
@@ -104,17 +105,23 @@ public final class IntervalKernel implements Kernel {
   }
 
   private void evaluate(double[] into) {
-    if (isRange() || Double.isInfinite(high - low)) {
+    double inverse = 1 / scale;
+    if (isRange()) {
       for (int m = 0; m < into.length; m++) {
         into[m] = logAt(into[m]);
       }
-      return;
-    }
-    double centre = (low + high) / 2;
-    double inverse = 1 / scale;
-    for (int m = 0; m < into.length; m++) {
-      double z = (into[m] - centre) * inverse;
-      into[m] = -0.5 * z * z;
+    } else if (Double.isInfinite(high - low)) {
+      double limit = high == Double.POSITIVE_INFINITY ? low : high;
+      double sign = high == Double.POSITIVE_INFINITY ? inverse : -inverse;
+      for (int m = 0; m < into.length; m++) {
+        into[m] = LogCdfTable.at((into[m] - limit) * sign);
+      }
+    } else {
+      double centre = (low + high) / 2;
+      for (int m = 0; m < into.length; m++) {
+        double z = (into[m] - centre) * inverse;
+        into[m] = -0.5 * z * z;
+      }
     }
   }
 

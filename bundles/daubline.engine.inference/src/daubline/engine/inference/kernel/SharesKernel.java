@@ -1,6 +1,7 @@
 package daubline.engine.inference.kernel;
 
 import daubline.engine.stats.ChiSquared;
+import daubline.engine.stats.Composition;
 import daubline.engine.stats.Gaussian;
 import daubline.engine.stats.ShareDistance;
 import java.util.Arrays;
@@ -66,12 +67,25 @@ public final class SharesKernel implements Kernel {
       Arrays.fill(into, log());
       return;
     }
-    double[] masses = new double[found.length];
+    double[] sums = new double[into.length];
+    double[] shares = Composition.closure(evidence);
+    Arrays.fill(into, 0);
+    for (int k = 0; k < found.length; k++) {
+      add(k, Math.sqrt(shares[k] * found[k]), draws, into, sums);
+    }
+    double factor = 8 * number / (2 * degrees());
     for (int m = 0; m < into.length; m++) {
-      for (int k = 0; k < masses.length; k++) {
-        masses[k] = relative[k] == 0 ? found[k] : found[k] * Math.exp(relative[k] * draws.normals(k)[m]);
-      }
-      into[m] = -squared(masses) / (2 * degrees());
+      into[m] = -factor * Math.max(0, 1 - into[m] / Math.sqrt(sums[m]));
+    }
+  }
+
+  /** Adds one class to the sums of root products and of masses: a mass varies by exp(r·z), its root by exp(r·z/2). */
+  private void add(int k, double product, Draws draws, double[] products, double[] sums) {
+    double[] roots = relative[k] > 0 ? draws.factors(k, relative[k] / 2) : null;
+    for (int m = 0; m < sums.length; m++) {
+      double root = roots == null ? 1 : roots[m];
+      products[m] += product * root;
+      sums[m] += found[k] * root * root;
     }
   }
 
