@@ -11,9 +11,11 @@ import java.io.OutputStream;
 import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.util.Units;
@@ -25,8 +27,11 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableCell;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTblGrid;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTblGridCol;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STPageOrientation;
 
 /** Writes a document of headings, paragraphs, tables and pictures. The same content gives the same bytes. */
@@ -34,6 +39,10 @@ public final class WordWriter implements AutoCloseable {
 
   private static final int BODY = 10;
   private static final int SMALL = 8;
+  private static final double WIDEST = 60;
+  /** A4 across less two margins of 2 cm, in twentieths of a point. */
+  private static final int TEXT_WIDTH = 14_570;
+  private static final int MARGIN = 1_134;
   private static final long A4_LONG = 16_838;
   private static final long A4_SHORT = 11_906;
 
@@ -50,6 +59,10 @@ public final class WordWriter implements AutoCloseable {
     size.setOrient(STPageOrientation.LANDSCAPE);
     size.setW(BigInteger.valueOf(A4_LONG));
     size.setH(BigInteger.valueOf(A4_SHORT));
+    CTPageMar margins = section.addNewPgMar();
+    for (var set : List.<Consumer<Object>>of(margins::setTop, margins::setBottom, margins::setLeft, margins::setRight)) {
+      set.accept(BigInteger.valueOf(MARGIN));
+    }
     WordStyles.addTo(document);
   }
 
@@ -86,7 +99,7 @@ public final class WordWriter implements AutoCloseable {
 
   private void fill(XWPFTable grid, Table table) {
     threeRules(grid);
-    grid.setWidth("100%");
+    setWidths(grid, table);
     grid.getRow(0).setRepeatHeader(true);
     for (int c = 0; c < table.columns().size(); c++) {
       Column column = table.columns().get(c);
@@ -97,6 +110,28 @@ public final class WordWriter implements AutoCloseable {
       grid.getRow(r + 1).setCantSplitRow(true);
       for (int c = 0; c < row.size(); c++) {
         cell(grid.getRow(r + 1).getCell(c), table.columns().get(c), style.print(row.get(c)), row.get(c).note());
+      }
+    }
+  }
+
+  /** Columns as wide as their content asks for, so that long text does not stand in narrow columns. */
+  private static void setWidths(XWPFTable grid, Table table) {
+    double[] wanted = new double[table.columns().size()];
+    for (int c = 0; c < wanted.length; c++) {
+      int heading = Arrays.stream(table.columns().get(c).fullHeading().split(" ")).mapToInt(String::length).max().orElse(0);
+      double mean = table.cells(c).stream().mapToInt(cell -> cell.text().length()).average().orElse(0);
+      int longest = table.cells(c).stream().mapToInt(cell -> cell.text().length()).max().orElse(0);
+      wanted[c] = Math.max(Math.max(heading, 4), Math.min(longest, mean < 20 ? longest : mean * 1.3)) + 2;
+    }
+    double all = Arrays.stream(wanted).map(w -> Math.min(w, WIDEST)).sum();
+    grid.setWidth(Integer.toString(TEXT_WIDTH));
+    CTTblGrid columns = grid.getCTTbl().getTblGrid() == null ? grid.getCTTbl().addNewTblGrid() : grid.getCTTbl().getTblGrid();
+    for (int c = 0; c < wanted.length; c++) {
+      long width = Math.round(Math.min(wanted[c], WIDEST) / all * TEXT_WIDTH);
+      CTTblGridCol column = c < columns.sizeOfGridColArray() ? columns.getGridColArray(c) : columns.addNewGridCol();
+      column.setW(BigInteger.valueOf(width));
+      for (var row : grid.getRows()) {
+        row.getCell(c).setWidth(Long.toString(width));
       }
     }
   }
