@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.analysis.record.Recorder;
 import daubline.base.IronBasis;
 import daubline.base.Material;
 import daubline.base.Stage;
@@ -58,7 +59,8 @@ public final class Snapshots {
         context.getSheets().forEach(sheet -> sheets.add(make.evidence(site, context, sheet)));
       }
     }
-    return new StudySnapshot(text(session.study().getName()), session.digest(), StudySettings.of(session.study()), variables, trials, sheets);
+    return new StudySnapshot(text(session.study().getName()), session.digest(), StudySettings.of(session.study()), variables, trials, sheets,
+        new Recorder(reading -> make.statement(reading, Double.NaN), make::analysis).of(session.study()));
   }
 
   /** Where the value of one reading came from. */

@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.analysis.record.StudyRecord;
 import daubline.base.Variables;
 import daubline.engine.inference.ComparisonSettings;
 import java.util.List;
@@ -14,9 +15,16 @@ import java.util.Optional;
  * @param variables the catalogue with the study's own variables
  * @param trials all trials in the order of the study
  * @param sheets all evidence sheets in the order of the study
+ * @param record what is printed beside: people, lots, logs, pieces, samples, analyses in full
  */
 public record StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
-    List<EvidenceData> sheets) {
+    List<EvidenceData> sheets, StudyRecord record) {
+
+  /** A snapshot of what is compared only. */
+  public StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
+      List<EvidenceData> sheets) {
+    this(name, digest, settings, variables, trials, sheets, StudyRecord.EMPTY);
+  }
 
   public StudySnapshot {
     trials = List.copyOf(trials);

@@ -71,9 +71,14 @@ final class Trails {
   }
 
   private static Trail cited(Citation citation, String page, String verbatim) {
-    String reference = join(citation.getAuthors(), citation.getYear(), citation.getTitle()) + (page == null ? "" : ", p. " + page);
+    String reference = join(citation.getAuthors(), citation.getYear(), citation.getTitle()) + (page == null || page.isBlank() ? "" : ", " + place(page));
     Trail words = verbatim == null ? null : Trail.of("in the words of the source", "“" + verbatim + "”");
     return new Trail("citation", reference, text(citation.getId()), words == null ? List.of() : List.of(words));
+  }
+
+  /** A bare number is a page; anything else, such as "fig. 9", says itself what it is. */
+  private static String place(String page) {
+    return Character.isDigit(page.strip().charAt(0)) ? "p. " + page.strip() : page.strip();
   }
 
   private static String join(String... parts) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Every trial against every evidence sheet at a glance: shade and number for agreement, a bar for coverage. */
 final class AgreementMap implements FigureSpec {
@@ -41,15 +42,28 @@ final class AgreementMap implements FigureSpec {
     private final StudyResults results;
 
     Drawing(StudyResults results) {
+      this(results, results.comparisons().stream().filter(Comparison::isTested).toList());
+    }
+
+    private Drawing(StudyResults results, List<Comparison> tested) {
       super("Agreement of the remains of each trial (rows) with each evidence sheet (columns): the number and the shade give the median "
-          + "agreement, 0 to 100; the bar below it and the small figure give the coverage, the share of the criteria by weight that could be "
-          + "tested. A ring marks what could not be tested at all.",
-          results.comparisons().stream().map(Comparison::trial).distinct().count() * ROW + HEAD + FOOT);
+          + "agreement, 0 to 100; the bar below it gives the coverage, the share of the criteria by weight that could be "
+          + "tested. A ring marks what could not be tested at all." + leftOut(results.comparisons(), tested), count(tested, Comparison::trial) * ROW + HEAD + FOOT);
       this.results = results;
-      results.comparisons().forEach(c -> {
+      tested.forEach(c -> {
         trials.put(c.trial(), c.trialName());
         sheets.put(c.sheet(), c.sheetName());
       });
+    }
+
+    private static long count(List<Comparison> comparisons, Function<Comparison, String> what) {
+      return comparisons.stream().map(what).distinct().count();
+    }
+
+    private static String leftOut(List<Comparison> all, List<Comparison> tested) {
+      long trials = count(all, Comparison::trial) - count(tested, Comparison::trial);
+      long sheets = count(all, Comparison::sheet) - count(tested, Comparison::sheet);
+      return trials + sheets == 0 ? "" : " Left out because nothing could be tested: " + trials + " trials and " + sheets + " sheets.";
     }
 
     @Override
@@ -69,7 +83,7 @@ final class AgreementMap implements FigureSpec {
         }
         y += ROW;
       }
-      pen.color(palette.ink()).text("number and shade: agreement; bar and %: coverage", left, y + 11, Pen.SMALL, Pen.At.LEFT);
+      pen.color(palette.ink()).text("number and shade: agreement; bar: coverage", left, y + 11, Pen.SMALL, Pen.At.LEFT);
     }
 
     private void headings(Pen pen, double left, double column, double y) {
@@ -91,8 +105,11 @@ final class AgreementMap implements FigureSpec {
       double share = 0.06 + 0.84 * c.agreement() / 100;
       Color text = share > 0.5 ? palette.paper() : palette.ink();
       pen.color(mix(palette.paper(), palette.color(2), share)).fill(cell).color(palette.quiet()).line(0.3f).draw(cell);
-      pen.color(text).text(Printed.fixed(c.agreement(), 0), cell.getX() + cell.getWidth() * 0.36, cell.getY() + 12, Pen.LARGE, Pen.At.CENTRE);
-      pen.text(Printed.fixed(c.coverage() * 100, 0) + "%", cell.getMaxX() - 2, cell.getY() + 12, Pen.SMALL, Pen.At.RIGHT);
+      boolean wide = cell.getWidth() > 38;
+      pen.color(text).text(Printed.fixed(c.agreement(), 0), cell.getX() + cell.getWidth() * (wide ? 0.34 : 0.5), cell.getY() + 12, Pen.LARGE, Pen.At.CENTRE);
+      if (wide) {
+        pen.text(Printed.fixed(c.coverage() * 100, 0) + " %", cell.getMaxX() - 2, cell.getY() + 12, Pen.SMALL, Pen.At.RIGHT);
+      }
       Rectangle2D whole = new Rectangle2D.Double(cell.getX() + 3, cell.getMaxY() - 6, cell.getWidth() - 6, 3);
       pen.line(0.4f).draw(whole);
       pen.fill(new Rectangle2D.Double(whole.getX(), whole.getY(), whole.getWidth() * c.coverage(), whole.getHeight()));

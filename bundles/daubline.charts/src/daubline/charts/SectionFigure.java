@@ -116,7 +116,9 @@ final class SectionFigure implements FigureSpec {
     }
 
     private double rowHeight(double width) {
-      return panels.stream().mapToDouble(p -> p.height() + p.depth()).max().orElse(0) * scale(width) + HEAD + 14;
+      double highest = panels.stream().mapToDouble(Panel::height).max().orElse(0);
+      double deepest = panels.stream().mapToDouble(Panel::depth).max().orElse(0);
+      return (highest + deepest) * scale(width) + HEAD;
     }
 
     @Override

@@ -77,6 +77,7 @@ final class TernaryFigure implements FigureSpec {
           mark(pen, i, p.getX(), p.getY());
         }
       }
+      crosses(pen, x0, y0, side);
       key(pen, area, x0 + side * 0.72);
     }
 
@@ -125,15 +126,26 @@ final class TernaryFigure implements FigureSpec {
       List<Point2D> points = excavated.stream().map(s -> point(s, x0, y0, side)).toList();
       Path2D hull = Hull.of(points);
       pen.color(pen.palette().quiet()).line(0.3f).hatch(hull, 1, 3.5).line(0.7f, 4, 2).draw(hull);
-      pen.color(pen.palette().ink()).line(0.6f);
-      points.forEach(p -> pen.line(p.getX() - 2, p.getY() - 2, p.getX() + 2, p.getY() + 2).line(p.getX() - 2, p.getY() + 2, p.getX() + 2, p.getY() - 2));
+    }
+
+    /** Drawn last and with a rim of paper, so that marks of trials do not hide them. */
+    private void crosses(Pen pen, double x0, double y0, double side) {
+      for (OxideShares slag : excavated) {
+        Point2D p = point(slag, x0, y0, side);
+        cross(pen.color(pen.palette().paper()).line(2f), p.getX(), p.getY(), 3.4);
+        cross(pen.color(pen.palette().ink()).line(0.9f), p.getX(), p.getY(), 3);
+      }
+    }
+
+    private static void cross(Pen pen, double x, double y, double r) {
+      pen.line(x - r, y - r, x + r, y + r).line(x - r, y + r, x + r, y - r);
     }
 
     private void key(Pen pen, Rectangle2D area, double x) {
       double y = area.getY() + 12;
       if (!excavated.isEmpty()) {
-        pen.color(pen.palette().ink()).line(0.6f).line(x - 2, y - 5, x + 2, y - 1).line(x - 2, y - 1, x + 2, y - 5)
-            .text("excavated (" + excavated.size() + ")", x + 9, y, Pen.NORMAL, Pen.At.LEFT);
+        cross(pen.color(pen.palette().ink()).line(0.9f), x, y - 3, 3);
+        pen.text("excavated (" + excavated.size() + ")", x + 9, y, Pen.NORMAL, Pen.At.LEFT);
       }
       for (int i = 0; i < Math.min(MOST_NAMES, trials.size()); i++) {
         y += 11;

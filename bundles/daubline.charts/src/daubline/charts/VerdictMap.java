@@ -14,7 +14,7 @@ final class VerdictMap implements FigureSpec {
   private static final int ROOM = 42;
   private static final double ROW = 12;
   private static final double HEAD = 18;
-  private static final double NAMES = 84;
+  private static final double NAMES = 104;
   private static final double KEY = 18;
 
   @Override

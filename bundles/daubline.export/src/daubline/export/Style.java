@@ -97,11 +97,11 @@ public record Style(Preset preset, boolean decimalComma) {
     return MARKS.entrySet().stream().filter(m -> used.contains(m.getKey())).map(m -> m.getValue() + " " + words(m.getKey())).toList();
   }
 
-  /** All notes below a table: the numbered ones, then the legend of the marks. */
+  /** All notes below a table: those that a cell refers to with their number, then the legend of the marks. */
   public List<String> notes(Table table) {
     List<String> notes = new ArrayList<>();
     for (int i = 0; i < table.notes().size(); i++) {
-      notes.add(mark(i + 1) + " " + table.notes().get(i));
+      notes.add(table.isMarked(i + 1) ? mark(i + 1) + " " + table.notes().get(i) : table.notes().get(i));
     }
     List<String> legend = legend(table);
     if (!legend.isEmpty()) {

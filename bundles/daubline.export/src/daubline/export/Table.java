@@ -10,7 +10,7 @@ import java.util.List;
  * @param caption what it shows, in full sentences
  * @param columns the columns
  * @param rows the rows; each has as many cells as there are columns
- * @param notes footnotes in order
+ * @param notes footnotes in order; cells refer to them by number, or nobody does when they concern the whole table
  */
 public record Table(String id, String title, String caption, List<Column> columns, List<List<Cell>> rows, List<String> notes) {
 
@@ -28,5 +28,10 @@ public record Table(String id, String title, String caption, List<Column> column
   /** The cells of one column from top to bottom. */
   public List<Cell> cells(int column) {
     return rows.stream().map(row -> row.get(column)).toList();
+  }
+
+  /** Whether a cell refers to a footnote, counted from 1. */
+  public boolean isMarked(int note) {
+    return rows.stream().flatMap(List::stream).anyMatch(cell -> cell.note() == note);
   }
 }

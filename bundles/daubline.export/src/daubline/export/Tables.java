@@ -1,12 +1,36 @@
 package daubline.export;
 
+import daubline.export.tables.ChargingTable;
+import daubline.export.tables.ChecksTable;
+import daubline.export.tables.ChemistryTable;
+import daubline.export.tables.CitationsTable;
+import daubline.export.tables.ComparisonTable;
+import daubline.export.tables.DesignTable;
+import daubline.export.tables.EvidenceTable;
+import daubline.export.tables.IncidentsTable;
+import daubline.export.tables.LotsTable;
+import daubline.export.tables.MethodsTable;
+import daubline.export.tables.MineralogyTable;
+import daubline.export.tables.PeopleTable;
+import daubline.export.tables.PredictionsTable;
+import daubline.export.tables.ProductsTable;
+import daubline.export.tables.RankingTable;
+import daubline.export.tables.ResiduesTable;
+import daubline.export.tables.SamplesTable;
+import daubline.export.tables.StagesTable;
+import daubline.export.tables.TimelineTable;
+import daubline.export.tables.TrialsTable;
+import daubline.export.tables.YieldsTable;
 import java.util.List;
 import java.util.Optional;
 
 /** All tables of the publication, in the order in which they are printed. */
 public final class Tables {
 
-  private static final List<TableSpec> ALL = List.of(new SheetTable(), new RankingTable());
+  private static final List<TableSpec> ALL = List.of(new EvidenceTable(), new TrialsTable(), StagesTable.dimensions(),
+      StagesTable.conditions(), new LotsTable(), new DesignTable(), new ChargingTable(), new TimelineTable(), new ProductsTable(), new YieldsTable(),
+      new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
+      new SamplesTable(), new RankingTable(), new ComparisonTable(), new PeopleTable(), new CitationsTable(), new ChecksTable());
 
   private Tables() {
   }

@@ -8,35 +8,51 @@ import daubline.charts.Figures;
 import daubline.charts.PdfWriter;
 import daubline.charts.PngWriter;
 import daubline.charts.SvgWriter;
+import daubline.export.Discretion;
 import daubline.export.Provenance;
 import daubline.export.Table;
 import daubline.export.Tables;
 import daubline.export.format.ArchiveCsv;
+import daubline.export.format.Latex;
+import daubline.export.format.Markdown;
 import daubline.export.format.SpreadsheetCsv;
+import daubline.export.format.WordWriter;
 import daubline.export.format.WorkbookWriter;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
-/** Writes all tables and figures of a study into one folder. The same study and options give the same bytes. */
+/** Writes all tables, figures and the report of a study into one folder. The same study and options give the same bytes. */
 public final class Publication {
 
   private final StudyResults results;
-  private final Path folder;
+  private final Output output;
   private final PublicationOptions options;
-  private final List<Path> files = new ArrayList<>();
+  private final Progress progress;
+  private final List<Table> tables;
+  private final List<Drawn> figures = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
 
-  private Publication(StudyResults results, Path folder, PublicationOptions options) {
+  private Publication(StudyResults results, Path folder, PublicationOptions options, Progress progress) {
     this.results = results;
-    this.folder = folder;
+    this.output = new Output(folder);
     this.options = options;
+    this.progress = progress;
+    Discretion discretion = new Discretion(results.snapshot().record().people());
+    this.tables = Tables.all().stream().map(spec -> discretion.table(spec.build(results))).toList();
+    for (FigureSpec spec : Figures.all()) {
+      Optional<Figure> figure = spec.build(results);
+      figure.ifPresentOrElse(f -> figures.add(new Drawn(spec.id(), spec.title(), f)),
+          () -> remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it"));
+    }
+  }
+
+  /** A figure of this study with its names. */
+  record Drawn(String id, String title, Figure figure) {
   }
 
   /**
@@ -53,25 +69,40 @@ public final class Publication {
     }
   }
 
+  /** Writes everything without telling how far it has come. */
+  public static Written write(StudyResults results, Path folder, PublicationOptions options) throws IOException {
+    return write(results, folder, options, Progress.NONE);
+  }
+
   /**
-   * Writes the workbook, the tables as text and the figures.
+   * Writes the workbook, the tables in each form, the figures and the report.
    *
    * @param results what was worked out
    * @param folder where to; made when it does not exist; files of an earlier run are replaced
    * @param options how
+   * @param progress told what is written, and asked whether to go on
    * @throws IOException when a file cannot be written
+   * @throws CancellationException when progress says stop
    */
-  public static Written write(StudyResults results, Path folder, PublicationOptions options) throws IOException {
-    Publication publication = new Publication(results, folder, options);
-    List<Table> tables = Tables.all().stream().map(spec -> spec.build(results)).toList();
-    publication.workbook(tables);
-    publication.csv(tables);
+  public static Written write(StudyResults results, Path folder, PublicationOptions options, Progress progress) throws IOException {
+    Publication publication = new Publication(results, folder, options, progress);
+    publication.workbook();
+    publication.tables();
+    publication.document();
     publication.figures();
-    return new Written(publication.files, publication.remarks);
+    publication.report();
+    return new Written(publication.output.files(), publication.remarks);
   }
 
-  private void workbook(List<Table> tables) throws IOException {
-    try (OutputStream out = file("tables.xlsx")) {
+  private void step(String what) {
+    if (!progress.next(what)) {
+      throw new CancellationException("Stopped before: " + what);
+    }
+  }
+
+  private void workbook() throws IOException {
+    step("workbook");
+    try (OutputStream out = output.file("tables.xlsx")) {
       remarks.addAll(new WorkbookWriter(provenance()).write(tables, out));
     }
   }
@@ -80,38 +111,51 @@ public final class Publication {
     return new Provenance(results.snapshot().name(), results.snapshot().digest(), options.version(), options.settings(), options.when());
   }
 
-  private void csv(List<Table> tables) throws IOException {
+  private void tables() throws IOException {
     SpreadsheetCsv spreadsheet = new SpreadsheetCsv(options.style().decimalComma());
     for (Table table : tables) {
-      text("archive/" + table.id() + ".csv", new ArchiveCsv().text(table));
-      text("spreadsheet/" + table.id() + ".csv", spreadsheet.text(table));
+      step("table " + table.title());
+      output.text("archive/" + table.id() + ".csv", new ArchiveCsv().text(table));
+      output.text("spreadsheet/" + table.id() + ".csv", spreadsheet.text(table));
+      output.text("markdown/" + table.id() + ".md", new Markdown(options.style()).text(table));
+      output.text("latex/" + table.id() + ".tex", new Latex(options.style()).text(table));
     }
     if (!spreadsheet.guarded().isEmpty()) {
       StringBuilder list = new StringBuilder("Text that a spreadsheet might take for a formula has an apostrophe before it in these cells:\n");
       spreadsheet.guarded().forEach(g -> list.append(g.table()).append(".csv, row ").append(g.row()).append(", column ").append(g.column()).append('\n'));
-      text("spreadsheet/guarded.txt", list.toString());
+      output.text("spreadsheet/guarded.txt", list.toString());
+    }
+  }
+
+  private void document() throws IOException {
+    step("tables as a document");
+    try (OutputStream out = output.file("tables.docx"); WordWriter document = new WordWriter(provenance(), options.style())) {
+      document.heading(results.snapshot().name(), 1);
+      for (int i = 0; i < tables.size(); i++) {
+        document.table(tables.get(i), i + 1);
+      }
+      document.write(out);
     }
   }
 
   private void figures() throws IOException {
     StringBuilder captions = new StringBuilder();
-    int number = 0;
-    for (FigureSpec spec : Figures.all()) {
-      Optional<Figure> figure = spec.build(results);
-      if (figure.isEmpty()) {
-        remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it");
-        continue;
-      }
+    for (int i = 0; i < figures.size(); i++) {
+      Drawn drawn = figures.get(i);
+      step("figure " + drawn.title());
       for (FigureWriter writer : writers()) {
-        try (OutputStream out = file("figures/" + spec.id() + "." + writer.ending())) {
-          writer.write(figure.get(), spec.title(), Double.isNaN(options.widthMm()) ? figure.get().widthMm() : options.widthMm(), out);
+        try (OutputStream out = output.file("figures/" + drawn.id() + "." + writer.ending())) {
+          writer.write(drawn.figure(), drawn.title(), widthMm(drawn.figure()), out);
         }
       }
-      number++;
-      captions.append("Figure ").append(number).append(" (").append(spec.id()).append("). ").append(spec.title()).append(". ")
-          .append(figure.get().caption()).append("\n\n");
+      captions.append("Figure ").append(i + 1).append(" (").append(drawn.id()).append("). ").append(drawn.title()).append(". ")
+          .append(drawn.figure().caption()).append("\n\n");
     }
-    text("figures/captions.txt", captions.toString());
+    output.text("figures/captions.txt", captions.toString());
+  }
+
+  private double widthMm(Figure figure) {
+    return Double.isNaN(options.widthMm()) ? figure.widthMm() : options.widthMm();
   }
 
   private List<FigureWriter> writers() {
@@ -119,16 +163,12 @@ public final class Publication {
     return writers.stream().filter(w -> options.formats().contains(w.ending())).toList();
   }
 
-  private void text(String name, String text) throws IOException {
-    try (OutputStream out = file(name)) {
-      out.write(text.getBytes(StandardCharsets.UTF_8));
+  private void report() throws IOException {
+    step("report");
+    Report report = new Report(results, tables, figures, provenance(), options.style());
+    output.text("report.html", report.html());
+    try (OutputStream out = output.file("report.docx")) {
+      report.word(out);
     }
-  }
-
-  private OutputStream file(String name) throws IOException {
-    Path file = folder.resolve(name);
-    Files.createDirectories(file.getParent());
-    files.add(file);
-    return new BufferedOutputStream(Files.newOutputStream(file));
   }
 }

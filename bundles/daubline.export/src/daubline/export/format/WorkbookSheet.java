@@ -24,17 +24,21 @@ final class WorkbookSheet {
   private static final int NARROWEST = 8;
   private static final int WIDEST = 48;
   private static final int SAMPLE = 1000;
+  private static final float LINE = 14.5f;
+  private static final float TALLEST = 400;
 
   private final SXSSFWorkbook book;
   private final WorkbookStyles styles;
   private final SXSSFSheet sheet;
   private final Table table;
+  private final int[] widths;
   private final List<String> complaints = new ArrayList<>();
 
   WorkbookSheet(SXSSFWorkbook book, WorkbookStyles styles, String name, Table table) {
     this.book = book;
     this.styles = styles;
     this.table = table;
+    this.widths = new int[table.columns().size()];
     this.sheet = book.createSheet(name);
   }
 
@@ -68,9 +72,10 @@ final class WorkbookSheet {
       }
       var cell = row.createCell(headings.size());
       cell.setCellValue(CellText.escaped(free));
-      cell.setCellStyle(styles.header());
+      cell.setCellStyle(styles.header(column.kind() == Column.Kind.NUMBER));
       headings.add(free);
     }
+    setHeight(row, headings);
     return headings;
   }
 
@@ -86,6 +91,20 @@ final class WorkbookSheet {
       } else if (!cell.text().isEmpty()) {
         text(row, c, cell, number);
       }
+    }
+    setHeight(row, cells.stream().map(Cell::text).toList());
+  }
+
+  /** Not every reader finds the height of wrapped text by itself. */
+  private void setHeight(Row row, List<String> texts) {
+    int lines = 1;
+    for (int c = 0; c < texts.size(); c++) {
+      if (texts.get(c).length() >= widths[c] || texts.get(c).indexOf('\n') >= 0) {
+        lines = Math.max(lines, Wrap.lines(texts.get(c), widths[c]).size());
+      }
+    }
+    if (lines > 1) {
+      row.setHeightInPoints(Math.min(TALLEST, lines * LINE + 2));
     }
   }
 
@@ -105,6 +124,7 @@ final class WorkbookSheet {
       for (int r = 0; r < Math.min(SAMPLE, table.rows().size()); r++) {
         widest = Math.max(widest, Math.min(WIDEST, Wrap.width(table.rows().get(r).get(c).text())));
       }
+      widths[c] = widest;
       sheet.setColumnWidth(c, (widest + 3) * 256);
     }
   }

@@ -17,6 +17,7 @@ final class WorkbookStyles {
   private final Workbook book;
   private final Map<String, CellStyle> numbers = new HashMap<>();
   private final CellStyle header;
+  private final CellStyle numberHeader;
   private final CellStyle text;
   private final CellStyle quoted;
   private final CellStyle right;
@@ -24,7 +25,8 @@ final class WorkbookStyles {
 
   WorkbookStyles(Workbook book) {
     this.book = book;
-    header = headerStyle();
+    header = headerStyle(HorizontalAlignment.LEFT);
+    numberHeader = headerStyle(HorizontalAlignment.RIGHT);
     text = textStyle(false);
     quoted = textStyle(true);
     right = textStyle(false);
@@ -35,8 +37,9 @@ final class WorkbookStyles {
     link.setFont(underlined);
   }
 
-  private CellStyle headerStyle() {
+  private CellStyle headerStyle(HorizontalAlignment alignment) {
     CellStyle style = textStyle(false);
+    style.setAlignment(alignment);
     Font bold = book.createFont();
     bold.setBold(true);
     style.setFont(bold);
@@ -53,8 +56,8 @@ final class WorkbookStyles {
     return style;
   }
 
-  CellStyle header() {
-    return header;
+  CellStyle header(boolean ofNumbers) {
+    return ofNumbers ? numberHeader : header;
   }
 
   CellStyle link() {

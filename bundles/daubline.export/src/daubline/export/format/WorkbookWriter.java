@@ -110,7 +110,7 @@ public final class WorkbookWriter {
     complaints.forEach(complaint -> rows.add(note("This workbook", "Not stored as it was", complaint)));
     sheets.forEach((name, table) -> {
       for (int i = 0; i < table.notes().size(); i++) {
-        rows.add(note(name, "Footnote [" + (i + 1) + "]", table.notes().get(i)));
+        rows.add(note(name, table.isMarked(i + 1) ? "Footnote [" + (i + 1) + "]" : "Note", table.notes().get(i)));
       }
     });
     return new Table("notes", "Notes", "", List.of(Column.text("about", "About"), Column.text("what", "What"), Column.text("note", "Note")),

@@ -1,0 +1,6 @@
+package daubline.analysis.record;
+
+/** A publication; empty text where a part is not stated. */
+public record CitationData(String id, String authors, String year, String title, String container, String volume, String pages, String publisher,
+    String doi, String url) {
+}

@@ -1,0 +1,38 @@
+package daubline.analysis.record;
+
+import daubline.base.Amount;
+import daubline.base.Material;
+import daubline.engine.inference.Statement;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One line of a run log.
+ *
+ * @param at wall time as ISO 8601 with offset, or empty
+ * @param elapsed seconds since first light, NaN when not stated
+ * @param kind what kind of entry
+ * @param text what was written
+ * @param about whether the time is approximate
+ * @param late whether it was written later
+ * @param inferred whether it was concluded, not seen
+ * @param charged what was put in; empty for other entries
+ * @param values measured values by variable id
+ * @param duration seconds that an incident lasted, NaN when not stated or no incident
+ * @param effect what an incident does to comparability; empty otherwise
+ * @param incident whether it is an incident
+ */
+public record LogData(String id, String at, double elapsed, String kind, String text, boolean about, boolean late, boolean inferred,
+    List<Charged> charged, Map<String, List<Statement>> values, double duration, String effect, boolean incident) {
+
+  /** One material of a charge: its mass in kilograms, and the name of its lot. */
+  public record Charged(Material material, Amount mass, String lot) {
+  }
+
+  public LogData {
+    charged = List.copyOf(charged);
+    values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+  }
+}

@@ -1,0 +1,48 @@
+package daubline.export.tables;
+
+import daubline.analysis.EvidenceData;
+import daubline.analysis.StudyResults;
+import daubline.analysis.TrialData;
+import daubline.base.Quantity;
+import daubline.base.Units;
+import daubline.engine.inference.ClassMass;
+import daubline.engine.inference.SheetData;
+import daubline.export.Cell;
+import daubline.export.Column;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Residues by class: excavated sheets first, then trials. */
+public final class ResiduesTable extends Spec {
+
+  /** The table. */
+  public ResiduesTable() {
+    super("residues", "Residues by Class", "Mass and number of the residues of each class, excavated and of the trials. Not weighed is not zero.");
+  }
+
+  @Override
+  List<Column> columns(StudyResults results) {
+    return List.of(Column.text("origin", "Origin"), Column.text("sheet", "Sheet"), Column.text("class", "Residue class"),
+        Column.number("mass", "Mass", "kg"), Column.number("share", "Share of weighed", "%"), Column.number("pieces", "Pieces", ""),
+        Column.number("recovered", "Share recovered", "%"));
+  }
+
+  @Override
+  List<List<Cell>> rows(StudyResults results) {
+    List<List<Cell>> rows = new ArrayList<>();
+    results.snapshot().sheets().stream().map(EvidenceData::sheet).forEach(s -> add(rows, "excavated", s));
+    results.snapshot().trials().stream().map(TrialData::found).forEach(s -> add(rows, "trial", s));
+    return rows;
+  }
+
+  private static void add(List<List<Cell>> rows, String origin, SheetData sheet) {
+    double total = sheet.residues().stream().filter(r -> r.mass().isNumber()).mapToDouble(r -> r.mass().value()).sum();
+    for (ClassMass residue : sheet.residues()) {
+      double recovered = Double.isNaN(residue.samplingFraction()) ? sheet.samplingFraction() : residue.samplingFraction();
+      rows.add(List.of(Cell.text(origin), Cell.text(sheet.name()), Cell.text(residue.name()),
+          Cell.amount(residue.mass(), Units.canonical(Quantity.MASS), residue.trail()),
+          residue.mass().isNumber() && total > 0 ? Cell.fixed(residue.mass().value() / total * 100, 1) : Cell.EMPTY,
+          residue.pieces() < 0 ? Cell.EMPTY : Cell.fixed(residue.pieces(), 0), Cell.fixed(recovered * 100, 0)));
+    }
+  }
+}

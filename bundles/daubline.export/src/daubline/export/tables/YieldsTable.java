@@ -1,0 +1,115 @@
+package daubline.export.tables;
+
+import daubline.analysis.StudyResults;
+import daubline.analysis.TrialData;
+import daubline.analysis.record.PieceData;
+import daubline.analysis.record.TrialRecord;
+import daubline.base.Amount;
+import daubline.base.Material;
+import daubline.base.Stage;
+import daubline.export.Cell;
+import daubline.export.Column;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Yields, each by its own name and formula; none is called yield alone. */
+public final class YieldsTable extends RecordTable {
+
+  /** The table. */
+  public YieldsTable() {
+    super("yields", "Yields", "Named yields of each trial by mass.");
+  }
+
+  @Override
+  List<Column> columns(StudyResults results) {
+    return List.of(Column.text("trial", "Trial"), Column.number("ore", "Ore charged", "kg"), Column.number("charcoal", "Charcoal charged", "kg"),
+        Column.number("bloom", "Bloom", "kg"), Column.number("bloom_per_ore", "Bloom ÷ ore", "%"), Column.number("billet_per_bloom", "Billet ÷ bloom forged", "%"),
+        Column.number("bar_per_billet", "Bar ÷ billet", "%"), Column.number("charcoal_per_bloom", "Charcoal ÷ bloom", "kg/kg"));
+  }
+
+  @Override
+  Stream<List<Cell>> rows(StudyResults results, TrialData trial, TrialRecord record) {
+    Mass ore = charged(trial, record, "ore_total", Material.ORE);
+    Mass charcoal = charged(trial, record, "charcoal_total", Material.CHARCOAL);
+    Mass bloom = bloom(trial, record);
+    if (!ore.isKnown() && !charcoal.isKnown() && !bloom.isKnown()) {
+      return Stream.empty();
+    }
+    return Stream.of(List.of(Cell.text(trial.name()), ore.cell(), charcoal.cell(), bloom.cell(), bloom.over(ore, 100), forged(record, "billet_mass"),
+        forged(record, "bar_mass"), charcoal.over(bloom, 1)));
+  }
+
+  /** A mass in kilograms with its standard uncertainty; NaN when not known. */
+  private record Mass(double value, double sigma) {
+
+    static Mass of(Amount amount) {
+      return amount.isNumber() ? new Mass(amount.value(), Values.sigma(amount)) : new Mass(Double.NaN, 0);
+    }
+
+    boolean isKnown() {
+      return !Double.isNaN(value);
+    }
+
+    Cell cell() {
+      return Cell.plusMinus(value, sigma);
+    }
+
+    /** The ratio of two independent masses (JCGM 100:2008, 5.1.6). */
+    Cell over(Mass other, double scale) {
+      if (!isKnown() || !(other.value > 0)) {
+        return Cell.number(Double.NaN);
+      }
+      double ratio = value / other.value;
+      double relative = value > 0 ? Math.hypot(sigma / value, other.sigma / other.value) : 0;
+      return Cell.plusMinus(ratio * scale, ratio * relative * scale);
+    }
+  }
+
+  private static Mass charged(TrialData trial, TrialRecord record, String variable, Material material) {
+    Charges charges = Charges.of(record);
+    Amount stated = Values.number(trial.at(Stage.AS_FIRED, variable));
+    return stated.isNumber() || charges.mass(material) <= 0 ? Mass.of(stated) : new Mass(charges.mass(material), charges.sigma(material));
+  }
+
+  private static Mass bloom(TrialData trial, TrialRecord record) {
+    List<Amount> masses = record.pieces().stream().filter(p -> p.depth() == 0).map(p -> mass(p, "bloom_mass")).filter(Amount::isNumber).toList();
+    return masses.isEmpty() ? Mass.of(Values.number(trial.at(Stage.AS_FIRED, "bloom_mass")))
+        : new Mass(masses.stream().mapToDouble(Amount::value).sum(), Math.sqrt(masses.stream().mapToDouble(a -> Math.pow(Values.sigma(a), 2)).sum()));
+  }
+
+  /** Mass of the pieces of one stage over the mass of the pieces they were made of. */
+  private static Cell forged(TrialRecord record, String variable) {
+    List<PieceData> pieces = record.pieces();
+    Mass made = new Mass(0, 0);
+    Mass from = new Mass(0, 0);
+    for (int i = 0; i < pieces.size(); i++) {
+      Mass piece = Mass.of(mass(pieces.get(i), variable));
+      Mass parent = Mass.of(mass(parent(pieces, i), variable.equals("bar_mass") ? "billet_mass" : "bloom_mass"));
+      if (piece.isKnown() && parent.isKnown()) {
+        made = new Mass(made.value + piece.value, Math.hypot(made.sigma, piece.sigma));
+        from = new Mass(from.value + parent.value, Math.hypot(from.sigma, parent.sigma));
+      }
+    }
+    return made.over(from, 100);
+  }
+
+  private static PieceData parent(List<PieceData> pieces, int child) {
+    for (int i = child - 1; i >= 0; i--) {
+      if (pieces.get(i).depth() == pieces.get(child).depth() - 1) {
+        return pieces.get(i);
+      }
+    }
+    return pieces.get(child);
+  }
+
+  private static Amount mass(PieceData piece, String variable) {
+    return Values.number(piece.values().getOrDefault(variable, List.of()));
+  }
+
+  @Override
+  List<String> notes(StudyResults results) {
+    return List.of("Bloom ÷ ore: mass of the bloom as extracted, slag included, over ore as charged; it is no recovery of iron.",
+        "Billet ÷ bloom forged and bar ÷ billet: over the mass of the pieces that were forged.",
+        "Ore and charcoal as stated for the fire, otherwise summed from the log.");
+  }
+}

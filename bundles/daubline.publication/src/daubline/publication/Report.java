@@ -1,0 +1,138 @@
+package daubline.publication;
+
+import daubline.analysis.StudyResults;
+import daubline.charts.PngWriter;
+import daubline.charts.SvgWriter;
+import daubline.export.Provenance;
+import daubline.export.Style;
+import daubline.export.Table;
+import daubline.export.format.Html;
+import daubline.export.format.WordWriter;
+import daubline.publication.Publication.Drawn;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+
+/** One document with the whole study: text, tables and figures in place, and a trail for each value. */
+final class Report {
+
+  private static final int DPI = 200;
+  private static final double WIDEST_MM = 170;
+
+  private final StudyResults results;
+  private final List<Table> tables;
+  private final List<Drawn> figures;
+  private final Provenance provenance;
+  private final Style style;
+  private final List<Outline.Part> parts;
+  private final List<String> tableOrder = new ArrayList<>();
+  private final List<String> figureOrder = new ArrayList<>();
+
+  Report(StudyResults results, List<Table> tables, List<Drawn> figures, Provenance provenance, Style style) {
+    this.results = results;
+    this.tables = tables;
+    this.figures = figures;
+    this.provenance = provenance;
+    this.style = style;
+    this.parts = new Outline(results).parts();
+    parts.forEach(part -> {
+      part.tables().stream().filter(id -> table(id).isPresent()).forEach(tableOrder::add);
+      part.figures().stream().filter(id -> figure(id).isPresent()).forEach(figureOrder::add);
+    });
+  }
+
+  private Optional<Table> table(String id) {
+    return tables.stream().filter(t -> t.id().equals(id)).findFirst();
+  }
+
+  private Optional<Drawn> figure(String id) {
+    return figures.stream().filter(f -> f.id().equals(id)).findFirst();
+  }
+
+  private Table trails() {
+    return TrailTable.of(tableOrder.stream().map(id -> table(id).orElseThrow()).toList());
+  }
+
+  private String caption(Drawn drawn) {
+    return "Figure " + (figureOrder.indexOf(drawn.id()) + 1) + ". " + drawn.title() + ". " + drawn.figure().caption();
+  }
+
+  /** The report as one HTML file, its figures inside it. */
+  String html() throws IOException {
+    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n<title>").append(Html.escape(results.snapshot().name()))
+        .append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<h1>").append(Html.escape(results.snapshot().name())).append("</h1>\n");
+    for (Outline.Part part : parts) {
+      out.append("<h2>").append(Html.escape(part.heading())).append("</h2>\n");
+      part.paragraphs().forEach(p -> out.append("<p>").append(Html.escape(p)).append("</p>\n"));
+      for (String id : part.figures()) {
+        if (figure(id).isPresent()) {
+          picture(figure(id).get(), out);
+        }
+      }
+      part.tables().forEach(id -> table(id).ifPresent(t -> htmlTable(t, out)));
+    }
+    out.append("<h2>Appendix</h2>\n").append(new Html(style).text(trails())).append("<h2>Made From</h2>\n<dl>\n");
+    provenance.lines().forEach(l -> out.append("<dt>").append(Html.escape(l.name())).append("</dt><dd>").append(Html.escape(l.value())).append("</dd>\n"));
+    return out.append("</dl>\n</body>\n</html>\n").toString();
+  }
+
+  private void htmlTable(Table table, StringBuilder out) {
+    Table numbered = new Table(table.id(), "Table " + (tableOrder.indexOf(table.id()) + 1) + ". " + table.title(), table.caption(), table.columns(), table.rows(),
+        table.notes());
+    out.append(new Html(style).text(numbered));
+  }
+
+  private void picture(Drawn drawn, StringBuilder out) throws IOException {
+    ByteArrayOutputStream svg = new ByteArrayOutputStream();
+    new SvgWriter().write(drawn.figure(), drawn.title(), Math.min(WIDEST_MM, drawn.figure().widthMm()), svg);
+    out.append("<figure><img alt=\"").append(Html.escape(drawn.figure().caption())).append("\" src=\"data:image/svg+xml;base64,")
+        .append(Base64.getEncoder().encodeToString(svg.toByteArray())).append("\"><figcaption>").append(Html.escape(caption(drawn)))
+        .append("</figcaption></figure>\n");
+  }
+
+  /** The report as a document. */
+  void word(OutputStream out) throws IOException {
+    try (WordWriter document = new WordWriter(provenance, style)) {
+      document.heading(results.snapshot().name(), 1);
+      for (Outline.Part part : parts) {
+        document.heading(part.heading(), 2);
+        part.paragraphs().forEach(document::paragraph);
+        for (String id : part.figures()) {
+          if (figure(id).isPresent()) {
+            picture(figure(id).get(), document);
+          }
+        }
+        part.tables().forEach(id -> table(id).ifPresent(t -> document.table(t, tableOrder.indexOf(id) + 1)));
+      }
+      document.heading("Appendix", 2);
+      document.table(trails(), tableOrder.size() + 1);
+      document.heading("Made From", 2);
+      provenance.lines().forEach(l -> document.paragraph(l.name() + ": " + l.value()));
+      document.write(out);
+    }
+  }
+
+  private void picture(Drawn drawn, WordWriter document) throws IOException {
+    double width = Math.min(WIDEST_MM, drawn.figure().widthMm());
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    new PngWriter(DPI).write(drawn.figure(), drawn.title(), width, png);
+    double points = width / 25.4 * 72;
+    document.picture(new ByteArrayInputStream(png.toByteArray()), width, drawn.figure().height(points) / points, caption(drawn));
+  }
+
+  private static final String STYLE = """
+      body { font-family: "Liberation Sans", Arial, Helvetica, sans-serif; color: #1A233D; background: #fff; max-width: 62rem; margin: 2rem auto;
+        padding: 0 1rem; line-height: 1.45 }
+      h1, h2 { font-weight: 600 } h2 { border-bottom: 1px solid #8A8578; margin-top: 2.5rem }
+      figure { margin: 1.5rem 0; overflow-x: auto } figcaption, caption { text-align: left; padding: .4rem 0 }
+      table { border-collapse: collapse; font-size: .82rem; border-top: 2px solid; border-bottom: 2px solid }
+      th { text-align: left; vertical-align: bottom; border-bottom: 1px solid } td { vertical-align: top; border-bottom: 1px solid #ddd }
+      th, td { padding: .2rem .6rem .2rem 0 } .number { text-align: right; font-variant-numeric: tabular-nums } .note { font-size: .8rem; margin: .2rem 0 }
+      img { max-width: 100%; height: auto } dt { font-weight: 600 } @media print { body { max-width: none } }
+      """;
+}
