@@ -35,6 +35,8 @@ final class ValuesPage implements Page {
 
   private static final List<ValueKind> QUICK = List.of(ValueKind.NOT_PRESERVED, ValueKind.NOT_LOOKED_FOR, ValueKind.NOT_RECORDED, ValueKind.ABSENT);
 
+  private static final int NARROW = 200;
+
   private final OpenStudy study;
   private final EObject object;
   private final ValueModel model;
@@ -59,9 +61,13 @@ final class ValuesPage implements Page {
     grid.control().setData("id", "values");
     detail = new DetailPane(sash, study);
     sash.setWeights(7, 3);
-    message = new Label(page, SWT.NONE);
+    message = new Label(page, SWT.WRAP);
     message.setBackground(Hue.ASH.color());
-    message.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    GridData lines = new GridData(SWT.FILL, SWT.CENTER, true, false);
+    lines.widthHint = NARROW;
+    lines.horizontalIndent = 6;
+    lines.heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
+    message.setLayoutData(lines);
     message.setData("id", "message");
     grid.onSelect(this::selected);
   }
