@@ -15,6 +15,7 @@ import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
@@ -63,6 +64,7 @@ class EditTest {
     assertNotEquals(before, after);
     assertTrue(study.session().undoLabel().orElseThrow().contains("Furnace height"), study.session().undoLabel().orElseThrow());
     command("org.eclipse.ui.edit.undo");
+    assertNotEquals(after, study.session().digest(), "undo took the change back");
     assertEquals(before, study.session().digest());
     assertFalse(study.session().isDirty());
     command("org.eclipse.ui.edit.redo");
@@ -93,6 +95,25 @@ class EditTest {
     assertTrue(message.contains("9o"), message);
     Window.type(grid, "90 cm");
     assertEquals(0.9, planned(trial).get(0).getValue(), 1e-12);
+  }
+
+  @Test
+  void whatArrivesFromBehindDoesNotDisturbTyping() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial trial = Window.firstTrial(study);
+    NatTable grid = gridAt(trial);
+    Window.key(grid, '9', '9');
+    Text field = (Text) grid.getActiveCellEditor().getEditorControl();
+    field.setText("97");
+    study.recompute();
+    Window.waitForResults(study);
+    study.edit("change.field", "elsewhere", () -> study.session().study().setQuestion("Changed by another part"));
+    Window.waitForResults(study);
+    assertFalse(field.isDisposed(), "the cell is still open");
+    assertEquals("97", field.getText());
+    field.setText("97 cm");
+    Window.key(field, SWT.CR, SWT.CR);
+    assertEquals(0.97, planned(trial).get(0).getValue(), 1e-12);
   }
 
   @Test

@@ -141,16 +141,28 @@ final class Window {
     key(field, SWT.CR, SWT.CR);
   }
 
-  /** Presses a button of the next dialog with this title, as soon as it opens. */
+  /** Presses a button of the next dialog with this title, as soon as it is there and enabled; closes the dialog when it never is. */
   static void answer(String title, String button) {
     Display.getCurrent().timerExec(100, new Runnable() {
+      private final long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+      private boolean pressed;
+
       @Override
       public void run() {
         for (Shell shell : Display.getCurrent().getShells()) {
           if (shell.getText().equals(title)) {
-            all(shell).stream().filter(c -> c instanceof Button b && b.getText().replace("&", "").equals(button)).findFirst()
-                .ifPresent(b -> b.notifyListeners(SWT.Selection, new Event()));
-            return;
+            all(shell).stream().filter(c -> c instanceof Button b && b.isEnabled() && b.getText().replace("&", "").equals(button)).findFirst()
+                .ifPresent(b -> {
+                  pressed = true;
+                  b.notifyListeners(SWT.Selection, new Event());
+                });
+            if (pressed) {
+              return;
+            }
+            if (System.currentTimeMillis() > end) {
+              shell.close();
+              return;
+            }
           }
         }
         Display.getCurrent().timerExec(100, this);

@@ -45,6 +45,8 @@ final class ValuesPage implements Page {
   private final DetailPane detail;
   private final Label message;
   private Combo beside;
+  /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
+  private boolean postponed;
   private List<EvidenceSheet> sheets = List.of();
 
   ValuesPage(Composite parent, OpenStudy study, EObject object) {
@@ -159,6 +161,10 @@ final class ValuesPage implements Page {
   }
 
   private void selected() {
+    if (postponed && !grid.isOpen()) {
+      refresh();
+      return;
+    }
     Optional<Point> cell = grid.selected();
     Optional<Reading> reading = cell.flatMap(p -> model.reading(p.x, p.y));
     boolean own = cell.filter(p -> p.x > 0 && p.x - 1 < model.columns()).map(p -> model.isEditable(p.x, p.y)).orElse(false);
@@ -188,6 +194,11 @@ final class ValuesPage implements Page {
 
   @Override
   public void refresh() {
+    postponed = grid.isOpen();
+    if (postponed) {
+      grid.control().redraw();
+      return;
+    }
     if (beside != null) {
       fillBeside();
     }
