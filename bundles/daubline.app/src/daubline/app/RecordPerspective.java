@@ -9,7 +9,7 @@ public final class RecordPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.7f, layout.getEditorArea());
+    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
     below.addView(Parts.REASONS);
     IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.68f, layout.getEditorArea());

@@ -9,9 +9,10 @@ public final class RunDayPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.7f, layout.getEditorArea());
+    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
     IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.68f, layout.getEditorArea());
+    right.addView(Parts.SAFETY);
     right.addView(Parts.WHERE_FROM);
   }
 }

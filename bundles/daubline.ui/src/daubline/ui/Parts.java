@@ -21,11 +21,13 @@ public final class Parts {
   public static final String REASONS = "daubline.ui.reasons";
   /** The tables of the publication. */
   public static final String TABLES = "daubline.ui.tables";
+  /** Stop criteria, hazards and permissions of the day. */
+  public static final String SAFETY = "daubline.ui.safety";
   /** The figures of the publication. */
   public static final String FIGURES = "daubline.ui.figures";
 
   /** All views, in the order in which menus show them. */
-  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, TABLES, FIGURES);
+  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, SAFETY, TABLES, FIGURES);
 
   private Parts() {
   }

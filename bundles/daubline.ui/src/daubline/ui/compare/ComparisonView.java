@@ -4,6 +4,7 @@ import daubline.analysis.StudyResults;
 import daubline.engine.inference.Comparison;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Described;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -22,6 +23,7 @@ public final class ComparisonView extends StudyPart {
 
   private final PairModel pairs = new PairModel();
   private final RankModel ranks = new RankModel();
+  private Described described;
   private Grid grid;
   private Grid ranking;
   private Label heading;
@@ -30,7 +32,8 @@ public final class ComparisonView extends StudyPart {
 
   @Override
   protected void fill(Composite area) {
-    SashForm sash = new SashForm(area, SWT.VERTICAL);
+    described = new Described(area);
+    SashForm sash = new SashForm(described.body(), SWT.VERTICAL);
     sash.setBackground(Hue.ASH.color());
     grid = new Grid(sash, Words.of("pair.name"), pairs);
     grid.control().setData("id", "pairs");
@@ -63,11 +66,11 @@ public final class ComparisonView extends StudyPart {
   protected void show(Optional<OpenStudy> study) {
     StudyResults now = study.flatMap(OpenStudy::results).orElse(null);
     if (study.isEmpty()) {
-      setContentDescription(Words.of("none.open"));
+      described.say(Words.of("none.open"));
     } else if (now == null) {
-      setContentDescription(Words.of("pair.working"));
+      described.say(Words.of("pair.working"));
     } else {
-      setContentDescription(now.comparisons().isEmpty() ? Words.of("pair.empty") : Words.of("pair.about"));
+      described.say(now.comparisons().isEmpty() ? Words.of("pair.empty") : Words.of("pair.about"));
     }
     if (now != shown) {
       shown = now;

@@ -97,7 +97,7 @@ public final class PairModel implements GridModel {
 
   /** How many criteria have which verdict, in words. */
   static String counts(Comparison c) {
-    return Words.of("pair.counts", c.count(Verdict.CONSISTENT), c.count(Verdict.NOT_CONSISTENT), c.count(Verdict.NOT_TESTED));
+    return Words.of("pair.counts", c.count(Verdict.CONSISTENT), c.count(Verdict.NOT_CONSISTENT));
   }
 
   static String whole(double value) {

@@ -3,6 +3,7 @@ package daubline.ui.compare;
 import daubline.engine.inference.Comparison;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Described;
 import daubline.ui.study.Chosen;
 import java.util.List;
 import org.eclipse.swt.widgets.Composite;
@@ -14,11 +15,13 @@ public final class ReasonsView extends ViewPart {
 
   private final ReasonsModel model = new ReasonsModel();
   private final Runnable refresher = this::refresh;
+  private Described described;
   private Grid grid;
 
   @Override
   public void createPartControl(Composite parent) {
-    grid = new Grid(parent, Words.of("reasons.name"), model);
+    described = new Described(parent);
+    grid = new Grid(described.body(), Words.of("reasons.name"), model);
     grid.control().setData("id", "reasons");
     grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.result(p.y).trail())));
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.comparison");
@@ -33,7 +36,7 @@ public final class ReasonsView extends ViewPart {
     Comparison c = Selection.get().orElse(null);
     model.show(c == null ? List.of() : c.criteria());
     grid.rebuild();
-    setContentDescription(c == null ? Words.of("reasons.none") : c.trialName() + " – " + c.sheetName() + ": " + (c.isTested()
+    described.say(c == null ? Words.of("reasons.none") : c.trialName() + " – " + c.sheetName() + ": " + (c.isTested()
         ? Words.of("pair.tip", PairModel.whole(c.agreement()), PairModel.whole(c.low()), PairModel.whole(c.high()), PairModel.percent(c.coverage()))
         : Words.of("pair.nothing")));
   }

@@ -5,11 +5,13 @@ import daubline.ui.look.Hue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.ConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
 import org.eclipse.nebula.widgets.nattable.edit.config.DefaultEditBindings;
 import org.eclipse.nebula.widgets.nattable.edit.config.DefaultEditConfiguration;
+import org.eclipse.nebula.widgets.nattable.edit.editor.ICellEditor;
 import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
@@ -26,6 +28,8 @@ import org.eclipse.swt.widgets.Composite;
 /** A virtual grid over a {@link GridModel}: keys move, typing edits, Enter commits, copying takes headings along. */
 public final class Grid {
 
+  /** Key of the data under which the widget says whether something is being typed. */
+  public static final String TYPING = "daubline.typing";
   private static final int LEAST_WIDTH = 84;
 
   private final NatTable table;
@@ -64,6 +68,7 @@ public final class Grid {
     table.setBackground(Hue.PAPER.color());
     table.configure();
     table.setData("org.eclipse.e4.ui.css.CssClassName", "grid");
+    table.setData(TYPING, (BooleanSupplier) this::isTyping);
     sizes();
     new GridCopy(this, selection).register();
     selection.addLayerListener(e -> {
@@ -126,6 +131,21 @@ public final class Grid {
       sizes();
       table.refresh(true);
     }
+  }
+
+  /** Whether a cell is open to be typed into. */
+  public boolean isOpen() {
+    return !table.isDisposed() && table.getActiveCellEditor() != null && !table.getActiveCellEditor().isClosed();
+  }
+
+  /** Whether something was typed into an open cell that the study does not hold yet. */
+  private boolean isTyping() {
+    if (!isOpen()) {
+      return false;
+    }
+    ICellEditor editor = table.getActiveCellEditor();
+    Object typed = editor.getEditorValue();
+    return !model.editText(editor.getColumnIndex(), editor.getRowIndex()).equals(typed == null ? "" : typed.toString());
   }
 
   /** Adds a listener told when another cell is selected. */

@@ -9,8 +9,10 @@ import daubline.base.Units;
 import daubline.base.Variable;
 import java.util.Locale;
 import java.util.Optional;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.osgi.service.prefs.BackingStoreException;
 
 /** How numbers are shown and read in the window: decimal sign and unit per quantity. */
 public final class Preferred {
@@ -25,6 +27,20 @@ public final class Preferred {
   /** Where preferences are kept. */
   public static IEclipsePreferences node() {
     return InstanceScope.INSTANCE.getNode("daubline.ui");
+  }
+
+  /** Keeps a preference; empty text takes it away. */
+  static void put(String key, String value) {
+    if (value.isEmpty()) {
+      node().remove(key);
+    } else {
+      node().put(key, value);
+    }
+    try {
+      node().flush();
+    } catch (BackingStoreException e) {
+      Platform.getLog(Preferred.class).warn(e.getMessage(), e);
+    }
   }
 
   /** The decimal sign: the chosen one, otherwise that of the language. */

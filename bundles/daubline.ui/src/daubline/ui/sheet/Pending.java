@@ -1,5 +1,7 @@
 package daubline.ui.sheet;
 
+import daubline.ui.grid.Grid;
+import java.util.function.BooleanSupplier;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -15,15 +17,18 @@ public final class Pending {
 
   /** Whether something is being typed that the study does not hold yet. */
   public static boolean isTyping() {
-    return grid() != null || field() != null;
+    NatTable grid = grid();
+    return grid != null && grid.getData(Grid.TYPING) instanceof BooleanSupplier typing && typing.getAsBoolean() || field() != null;
   }
 
-  /** Drops what is being typed; returns whether there was anything. */
+  /** Drops what is being typed and closes an open cell; returns whether anything had been typed. */
   public static boolean drop() {
+    boolean typing = isTyping();
     NatTable grid = grid();
     if (grid != null) {
       grid.getActiveCellEditor().close();
-      return true;
+      grid.setFocus();
+      return typing;
     }
     Runnable revert = field();
     if (revert != null) {
@@ -45,7 +50,8 @@ public final class Pending {
   private static NatTable grid() {
     for (Control c = Display.getCurrent().getFocusControl(); c != null; c = c.getParent()) {
       if (c instanceof NatTable table) {
-        return table.getActiveCellEditor() == null ? null : table;
+        boolean open = table.getActiveCellEditor() != null && !table.getActiveCellEditor().isClosed();
+        return open ? table : null;
       }
     }
     return null;

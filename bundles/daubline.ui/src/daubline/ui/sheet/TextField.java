@@ -45,10 +45,15 @@ final class TextField implements Field {
 
   @Override
   public void show(EObject subject) {
+    String now = subject == null ? "" : print(subject.eGet(attribute));
+    boolean stillTyping = subject == object && now.equals(before) && !text.getText().equals(before);
+    if (stillTyping) {
+      return;
+    }
     object = subject;
     text.setEnabled(subject != null);
     text.setEditable(!study.session().isReadOnly());
-    before = subject == null ? "" : print(subject.eGet(attribute));
+    before = now;
     if (!text.getText().equals(before)) {
       text.setText(before);
     }

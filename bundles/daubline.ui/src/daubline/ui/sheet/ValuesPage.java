@@ -35,6 +35,8 @@ final class ValuesPage implements Page {
 
   private static final List<ValueKind> QUICK = List.of(ValueKind.NOT_PRESERVED, ValueKind.NOT_LOOKED_FOR, ValueKind.NOT_RECORDED, ValueKind.ABSENT);
 
+  private static final int NARROW = 200;
+
   private final OpenStudy study;
   private final EObject object;
   private final ValueModel model;
@@ -43,6 +45,8 @@ final class ValuesPage implements Page {
   private final DetailPane detail;
   private final Label message;
   private Combo beside;
+  /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
+  private boolean postponed;
   private List<EvidenceSheet> sheets = List.of();
 
   ValuesPage(Composite parent, OpenStudy study, EObject object) {
@@ -59,9 +63,13 @@ final class ValuesPage implements Page {
     grid.control().setData("id", "values");
     detail = new DetailPane(sash, study);
     sash.setWeights(7, 3);
-    message = new Label(page, SWT.NONE);
+    message = new Label(page, SWT.WRAP);
     message.setBackground(Hue.ASH.color());
-    message.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    GridData lines = new GridData(SWT.FILL, SWT.CENTER, true, false);
+    lines.widthHint = NARROW;
+    lines.horizontalIndent = 6;
+    lines.heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
+    message.setLayoutData(lines);
     message.setData("id", "message");
     grid.onSelect(this::selected);
   }
@@ -153,6 +161,10 @@ final class ValuesPage implements Page {
   }
 
   private void selected() {
+    if (postponed && !grid.isOpen()) {
+      refresh();
+      return;
+    }
     Optional<Point> cell = grid.selected();
     Optional<Reading> reading = cell.flatMap(p -> model.reading(p.x, p.y));
     boolean own = cell.filter(p -> p.x > 0 && p.x - 1 < model.columns()).map(p -> model.isEditable(p.x, p.y)).orElse(false);
@@ -182,6 +194,11 @@ final class ValuesPage implements Page {
 
   @Override
   public void refresh() {
+    postponed = grid.isOpen();
+    if (postponed) {
+      grid.control().redraw();
+      return;
+    }
     if (beside != null) {
       fillBeside();
     }

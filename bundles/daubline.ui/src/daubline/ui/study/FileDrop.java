@@ -1,6 +1,7 @@
 package daubline.ui.study;
 
 import daubline.ui.Words;
+import daubline.ui.table.Imports;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -44,6 +45,8 @@ public final class FileDrop extends DropTargetAdapter {
         Start.open(() -> file);
       } else if (file.endsWith("study.xmi")) {
         Start.open(file::getParent);
+      } else if (Imports.isTable(file)) {
+        Imports.start(file);
       } else {
         Notices.show(Words.of("drop.unknown", file.getFileName()), Words.of("drop.remedy"));
       }

@@ -17,15 +17,17 @@ import org.eclipse.ui.PlatformUI;
 /** What happens when the window opens, when a study is opened or saved, and when the window closes. */
 public final class Start {
 
+  private static final String STUDY_OPTION = "-study";
+
   private Start() {
   }
 
-  /** Shows the start page and opens the studies named on the command line. */
+  /** Shows the start page and opens the studies that the command line names after -study. */
   public static void with(String... arguments) {
     hearthside();
-    for (String argument : arguments) {
-      if (!argument.startsWith("-")) {
-        Path given = Path.of(argument).toAbsolutePath().normalize();
+    for (int i = 1; i < arguments.length; i++) {
+      if (arguments[i - 1].equals(STUDY_OPTION)) {
+        Path given = Path.of(arguments[i]).toAbsolutePath().normalize();
         open(() -> given.endsWith("study.xmi") ? given.getParent() : given);
       }
     }

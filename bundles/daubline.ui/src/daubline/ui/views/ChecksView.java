@@ -5,6 +5,7 @@ import daubline.base.Severity;
 import daubline.model.Identified;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Described;
 import daubline.ui.sheet.Jump;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
@@ -16,12 +17,14 @@ import org.eclipse.swt.widgets.Composite;
 public final class ChecksView extends StudyPart {
 
   private final ChecksModel model = new ChecksModel();
+  private Described described;
   private Grid grid;
   private List<Finding> shown = List.of();
 
   @Override
   protected void fill(Composite area) {
-    grid = new Grid(area, Words.of("checks.name"), model);
+    described = new Described(area);
+    grid = new Grid(described.body(), Words.of("checks.name"), model);
     grid.control().setData("id", "checks");
     grid.control().addListener(SWT.MouseDoubleClick, e -> jump());
     grid.control().addListener(SWT.KeyDown, e -> {
@@ -42,7 +45,7 @@ public final class ChecksView extends StudyPart {
     grid.rebuild();
     long errors = now.stream().filter(f -> f.severity() == Severity.ERROR).count();
     long warnings = now.stream().filter(f -> f.severity() == Severity.WARNING).count();
-    setContentDescription(study.isEmpty() ? Words.of("none.open") : Words.of("checks.count", errors, warnings, now.size() - errors - warnings));
+    described.say(study.isEmpty() ? Words.of("none.open") : Words.of("checks.count", errors, warnings, now.size() - errors - warnings));
   }
 
   /** Goes to the place of the selected finding; returns whether there is one. */

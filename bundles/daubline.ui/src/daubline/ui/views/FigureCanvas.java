@@ -65,6 +65,11 @@ final class FigureCanvas extends Canvas {
     draw();
   }
 
+  /** The height that suits the figure at a width; none without a figure. */
+  int heightFor(int width) {
+    return figure == null ? 0 : (int) Math.ceil(width * figure.aspect());
+  }
+
   private void draw() {
     Rectangle area = getClientArea();
     Figure wanted = figure;

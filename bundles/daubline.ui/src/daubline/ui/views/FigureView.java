@@ -10,6 +10,7 @@ import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Label;
 public final class FigureView extends StudyPart {
 
   private Combo choice;
+  private ScrolledComposite scroll;
   private FigureCanvas canvas;
   private Label caption;
   private StudyResults shown;
@@ -32,9 +34,16 @@ public final class FigureView extends StudyPart {
     choice.setData("id", "figure");
     Pages.named(choice, Words.of("figures.choose"), "");
     choice.addListener(SWT.Selection, e -> rebuild());
-    canvas = new FigureCanvas(page);
-    canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-    caption = Pages.text(page, "", Fonts.PLAIN.font(), 200);
+    scroll = new ScrolledComposite(page, SWT.V_SCROLL);
+    scroll.setExpandHorizontal(true);
+    scroll.setExpandVertical(true);
+    scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    Composite sheet = Pages.tight(scroll, 1);
+    canvas = new FigureCanvas(sheet);
+    canvas.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    caption = Pages.text(sheet, "", Fonts.PLAIN.font(), 200);
+    scroll.setContent(sheet);
+    scroll.addListener(SWT.Resize, e -> size());
   }
 
   @Override
@@ -51,7 +60,17 @@ public final class FigureView extends StudyPart {
     Optional<Figure> figure = shown == null || index < 0 ? Optional.empty() : Figures.all().get(index).build(shown);
     canvas.show(figure.orElse(null));
     caption.setText(figure.map(Figure::caption).orElse(Words.of(shown == null ? "none.open" : "figures.nothing")));
-    caption.getParent().layout();
+    size();
+  }
+
+  /** The figure takes the width of the view and the height that suits it; the view scrolls. */
+  private void size() {
+    int width = scroll.getClientArea().width;
+    if (width > 0) {
+      ((GridData) canvas.getLayoutData()).heightHint = canvas.heightFor(width);
+      scroll.setMinHeight(scroll.getContent().computeSize(width, SWT.DEFAULT).y);
+      ((Composite) scroll.getContent()).layout(true);
+    }
   }
 
   @Override

@@ -3,6 +3,7 @@ package daubline.ui.views;
 import daubline.base.Trail;
 import daubline.model.Identified;
 import daubline.ui.Words;
+import daubline.ui.look.Described;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Jump;
@@ -22,11 +23,13 @@ import org.eclipse.ui.part.ViewPart;
 public final class WhereFromView extends ViewPart {
 
   private final Runnable refresher = this::refresh;
+  private Described described;
   private TreeViewer tree;
 
   @Override
   public void createPartControl(Composite parent) {
-    tree = new TreeViewer(parent, SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
+    described = new Described(parent);
+    tree = new TreeViewer(described.body(), SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
     tree.setContentProvider(new Content());
     tree.setLabelProvider(new Labels());
     tree.addOpenListener(e -> open());
@@ -41,7 +44,7 @@ public final class WhereFromView extends ViewPart {
     if (!tree.getControl().isDisposed()) {
       tree.setInput(Chosen.trail().map(t -> new Trail[] {t}).orElse(new Trail[0]));
       tree.expandAll();
-      setContentDescription(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
+      described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
   }
 

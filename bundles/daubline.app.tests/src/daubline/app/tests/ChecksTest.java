@@ -1,0 +1,43 @@
+package daubline.app.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import daubline.ui.Parts;
+import daubline.ui.sheet.SheetEditor;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.views.ChecksView;
+import org.eclipse.swt.SWT;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** Checks are listed, follow each change, and lead to the place. */
+class ChecksTest {
+
+  @AfterEach
+  void clear() {
+    Window.clear();
+  }
+
+  @Test
+  void aFindingLeadsToItsSheet() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Window.waitForResults(study);
+    ChecksView checks = Window.view(Parts.CHECKS, ChecksView.class);
+    assertEquals(study.findings().size(), checks.grid().model().rows());
+    assertTrue(checks.grid().model().rows() > 0, "the demonstration has totals off 100");
+    checks.grid().select(0, 0);
+    Window.key(checks.grid().control(), SWT.CR, SWT.CR);
+    assertTrue(Window.page().getActiveEditor() instanceof SheetEditor, "Enter opened the sheet");
+  }
+
+  @Test
+  void aSlipOfUnitIsFoundAfterAMomentAndLeadsToTheField() throws Exception {
+    OpenStudy study = Window.demonstration();
+    SheetEditor editor = Window.sheet(Window.firstTrial(study));
+    editor.reveal(null, "furnace_height");
+    Window.type(Window.find("values", org.eclipse.nebula.widgets.nattable.NatTable.class), "90 m");
+    Window.waitForResults(study);
+    assertTrue(study.findings().stream().anyMatch(f -> f.variable().equals("furnace_height") && f.what().contains("90")), study.findings().toString());
+  }
+}

@@ -1,0 +1,172 @@
+package daubline.app.tests;
+
+import daubline.model.Series;
+import daubline.model.Trial;
+import daubline.ui.sheet.SheetEditor;
+import daubline.ui.sheet.Sheets;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Seeds;
+import daubline.ui.study.Start;
+import daubline.ui.study.Studies;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.Assertions;
+
+/** Hands and eyes of the tests: waits, finds controls, presses keys, and opens studies in the real window. */
+final class Window {
+
+  private static final long PATIENCE_MILLIS = 60_000;
+
+  private Window() {
+  }
+
+  static IWorkbenchPage page() {
+    return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+  }
+
+  static void pump() {
+    while (Display.getCurrent().readAndDispatch()) {
+      // until nothing waits
+    }
+  }
+
+  static void waitFor(String what, BooleanSupplier condition) {
+    long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+    while (!condition.getAsBoolean()) {
+      Assertions.assertTrue(System.currentTimeMillis() < end, "waited in vain for " + what);
+      pump();
+      try {
+        Thread.sleep(10);
+      } catch (InterruptedException e) {
+        throw new IllegalStateException(e);
+      }
+    }
+    pump();
+  }
+
+  /** Opens a fresh copy of the demonstration study. */
+  static OpenStudy demonstration() throws IOException {
+    return open(Seeds.freshCopy(Seeds.DEMONSTRATION));
+  }
+
+  static OpenStudy open(Path folder) {
+    Start.open(() -> folder);
+    waitFor("the study " + folder, () -> Studies.get().find(folder).isPresent());
+    return Studies.get().find(folder).orElseThrow();
+  }
+
+  static void waitForResults(OpenStudy study) {
+    waitFor("results", study::isSettled);
+  }
+
+  /** Closes every study without saving and every sheet. */
+  static void clear() {
+    page().closeAllEditors(false);
+    for (OpenStudy study : Studies.get().all()) {
+      study.session().discardChanges();
+      Studies.get().close(study);
+    }
+    pump();
+  }
+
+  static Trial firstTrial(OpenStudy study) {
+    Series series = study.session().study().getSeries().get(0);
+    return series.getTrials().get(0);
+  }
+
+  static SheetEditor sheet(org.eclipse.emf.ecore.EObject object) {
+    SheetEditor editor = Sheets.open(object).orElseThrow();
+    pump();
+    return editor;
+  }
+
+  static <V> V view(String id, Class<V> type) throws Exception {
+    IViewPart view = page().showView(id);
+    pump();
+    return type.cast(view);
+  }
+
+  static List<Control> all(Composite root) {
+    List<Control> found = new ArrayList<>();
+    for (Control child : root.getChildren()) {
+      found.add(child);
+      if (child instanceof Composite composite) {
+        found.addAll(all(composite));
+      }
+    }
+    return found;
+  }
+
+  static Shell shell() {
+    return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+  }
+
+  /** The visible control with an id of its own. */
+  static <C extends Control> C find(String id, Class<C> type) {
+    return all(shell()).stream().filter(type::isInstance).filter(c -> id.equals(c.getData("id")) && c.isVisible()).map(type::cast).findFirst()
+        .orElseThrow(() -> new AssertionError("no visible " + type.getSimpleName() + " " + id));
+  }
+
+  /** Presses and lets go a key on a control. */
+  static void key(Control control, char character, int keyCode) {
+    Event event = new Event();
+    event.character = character;
+    event.keyCode = keyCode;
+    event.type = SWT.KeyDown;
+    control.notifyListeners(SWT.KeyDown, event);
+    pump();
+  }
+
+  /** Types a text into the selected cell of a grid and ends with Enter. */
+  static void type(NatTable grid, String text) {
+    key(grid, text.charAt(0), text.charAt(0));
+    Assertions.assertNotNull(grid.getActiveCellEditor(), "typing begins to edit");
+    Text field = (Text) grid.getActiveCellEditor().getEditorControl();
+    field.setText(text);
+    key(field, SWT.CR, SWT.CR);
+  }
+
+  /** Presses a button of the next dialog with this title, as soon as it is there and enabled; closes the dialog when it never is. */
+  static void answer(String title, String button) {
+    Display.getCurrent().timerExec(100, new Runnable() {
+      private final long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+      private boolean pressed;
+
+      @Override
+      public void run() {
+        for (Shell shell : Display.getCurrent().getShells()) {
+          if (shell.getText().equals(title)) {
+            all(shell).stream().filter(c -> c instanceof Button b && b.isEnabled() && b.getText().replace("&", "").equals(button)).findFirst()
+                .ifPresent(b -> {
+                  pressed = true;
+                  b.notifyListeners(SWT.Selection, new Event());
+                });
+            if (pressed) {
+              return;
+            }
+            if (System.currentTimeMillis() > end) {
+              shell.close();
+              return;
+            }
+          }
+        }
+        Display.getCurrent().timerExec(100, this);
+      }
+    });
+  }
+}

@@ -1,0 +1,27 @@
+package daubline.ui.commands;
+
+import daubline.ui.Words;
+import daubline.ui.sheet.Sheets;
+import daubline.ui.study.OpenStudy;
+import java.util.List;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.ui.handlers.HandlerUtil;
+
+/** Deletes what is selected in the study, with everything in it; undo brings it back. */
+public final class DeleteObjects extends AbstractHandler {
+
+  @Override
+  public Object execute(ExecutionEvent event) {
+    if (HandlerUtil.getCurrentSelection(event) instanceof IStructuredSelection selection) {
+      List<EObject> objects = selection.stream().filter(EObject.class::isInstance).map(EObject.class::cast).toList();
+      if (!objects.isEmpty()) {
+        Sheets.studyOf(objects.get(0)).filter(s -> !s.session().isReadOnly())
+            .ifPresent(study -> study.session().delete(Words.of("change.remove", OpenStudy.nameOf(objects.get(0))), objects));
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,141 @@
+package daubline.ui.study;
+
+import daubline.base.TrialKind;
+import daubline.base.TrialStatus;
+import daubline.model.Context;
+import daubline.model.EvidenceSheet;
+import daubline.model.ModelFactory;
+import daubline.model.Named;
+import daubline.model.Series;
+import daubline.model.Site;
+import daubline.model.Study;
+import daubline.model.Trial;
+import daubline.ui.Words;
+import java.util.List;
+import java.util.function.Supplier;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/** Adds new objects to a study, each where it belongs: beside or under what is selected, and otherwise at the end. */
+public final class Additions {
+
+  private static final ModelFactory MAKE = ModelFactory.eINSTANCE;
+
+  private Additions() {
+  }
+
+  /** What can be added. */
+  public enum Kind { SITE, EVIDENCE_SHEET, RECONSTRUCTION, FURNACE, SERIES, TRIAL, LOT, CITATION, PERSON }
+
+  /**
+   * Adds an object.
+   *
+   * @param selected what is selected in the study; may be null
+   * @return the new object
+   */
+  public static EObject add(OpenStudy study, Kind kind, EObject selected) {
+    Study model = study.session().study();
+    return switch (kind) {
+      case SITE -> add(study, kind, model.getSites(), MAKE::createSite);
+      case EVIDENCE_SHEET -> add(study, kind, null, () -> sheet(model, selected));
+      case RECONSTRUCTION -> add(study, kind, model.getReconstructions(), MAKE::createReconstruction);
+      case FURNACE -> add(study, kind, model.getBuilds(), MAKE::createFurnaceBuild);
+      case SERIES -> add(study, kind, model.getSeries(), MAKE::createSeries);
+      case TRIAL -> add(study, kind, null, () -> trial(model, selected));
+      case LOT -> add(study, kind, model.getLots(), MAKE::createLot);
+      case CITATION -> add(study, kind, model.getCitations(), MAKE::createCitation);
+      case PERSON -> add(study, kind, model.getPeople(), MAKE::createPerson);
+    };
+  }
+
+  @SuppressWarnings("unchecked")
+  private static EObject add(OpenStudy study, Kind kind, List<? extends Named> list, Supplier<? extends Named> make) {
+    Named[] made = new Named[1];
+    String name = Words.of(kind);
+    study.edit("change.add", name, () -> {
+      made[0] = make.get();
+      made[0].setName(list == null ? name : name + " " + (list.size() + 1));
+      if (list != null) {
+        ((List<Named>) list).add(made[0]);
+      }
+    });
+    return made[0];
+  }
+
+  /** A sheet needs a site and a context; they are made when there is none yet. */
+  private static EvidenceSheet sheet(Study model, EObject selected) {
+    Context context = ancestor(selected, Context.class);
+    if (context == null) {
+      Site site = ancestor(selected, Site.class);
+      site = site != null ? site : model.getSites().isEmpty() ? newSite(model) : model.getSites().get(0);
+      context = site.getContexts().isEmpty() ? newContext(site) : site.getContexts().get(0);
+    }
+    EvidenceSheet sheet = MAKE.createEvidenceSheet();
+    context.getSheets().add(sheet);
+    return sheet;
+  }
+
+  private static Site newSite(Study model) {
+    Site site = MAKE.createSite();
+    site.setName(Words.of(Kind.SITE));
+    model.getSites().add(site);
+    return site;
+  }
+
+  private static Context newContext(Site site) {
+    Context context = MAKE.createContext();
+    context.setName(Words.of("context.new"));
+    site.getContexts().add(context);
+    return context;
+  }
+
+  private static Trial trial(Study model, EObject selected) {
+    Series series = series(model, selected);
+    Trial trial = MAKE.createTrial();
+    trial.setKind(TrialKind.EXPERIMENT);
+    trial.setStatus(TrialStatus.PLANNED);
+    trial.setNumber(series.getTrials().size() + 1);
+    series.getTrials().add(trial);
+    return trial;
+  }
+
+  private static Series series(Study model, EObject selected) {
+    Series series = ancestor(selected, Series.class);
+    if (series == null && model.getSeries().isEmpty()) {
+      series = MAKE.createSeries();
+      series.setName(Words.of(Kind.SERIES));
+      model.getSeries().add(series);
+    }
+    return series != null ? series : model.getSeries().get(0);
+  }
+
+  /** Adds a repeat of a trial: the same plan, furnace and lots, nothing of its outcome. */
+  public static Trial repeat(OpenStudy study, Trial original) {
+    Trial copy = EcoreUtil.copy(original);
+    List.of(copy.getLog(), copy.getLoggers(), copy.getPieces(), copy.getSamples(), copy.getAnalyses(), copy.getFiles(), copy.getVisits(), copy.getPredictions())
+        .forEach(List::clear);
+    copy.getValues().removeIf(v -> v.getStage() != daubline.base.Stage.PLANNED);
+    copy.setRemains(null);
+    copy.setConclusion(null);
+    copy.setOn(null);
+    copy.setExcluded(false);
+    copy.setExcludedBecause(null);
+    copy.setRepeatOf(original);
+    copy.setKind(TrialKind.REPEAT);
+    copy.setStatus(TrialStatus.PLANNED);
+    copy.setId(null);
+    copy.getValues().forEach(v -> v.setId(null));
+    copy.setName(Words.of("repeat.of", OpenStudy.nameOf(original)));
+    study.edit("change.add", copy.getName(), () -> ((Series) original.eContainer()).getTrials().add(copy));
+    return copy;
+  }
+
+  private static <T> T ancestor(EObject from, Class<T> type) {
+    for (EObject o = from; o != null; o = o.eContainer()) {
+      if (type.isInstance(o)) {
+        return type.cast(o);
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,146 @@
+package daubline.ui.table;
+
+import daubline.intake.Intake;
+import daubline.intake.IntakeException;
+import daubline.intake.IntakeOptions;
+import daubline.intake.Preview;
+import daubline.intake.PreviewRow;
+import daubline.intake.Target;
+import daubline.session.StudyException;
+import daubline.session.StudyImage;
+import daubline.session.StudySession;
+import daubline.ui.Words;
+import daubline.ui.grid.Grid;
+import daubline.ui.look.Pages;
+import daubline.ui.study.Notices;
+import daubline.ui.study.OpenStudy;
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
+
+/** Says what a file is a table of, shows what taking it over would do, and does it, all or nothing. */
+final class ImportDialog extends TitleAreaDialog {
+
+  private static final List<String> DECIMALS = List.of("", "point", "comma");
+
+  private final OpenStudy study;
+  private final Path file;
+  private final ImportModel model = new ImportModel();
+  private Combo target;
+  private Combo decimal;
+  private Grid grid;
+  private Preview preview;
+  private int request;
+
+  ImportDialog(Shell shell, OpenStudy study, Path file) {
+    super(shell);
+    this.study = study;
+    this.file = file;
+    setShellStyle(getShellStyle() | SWT.RESIZE);
+    setHelpAvailable(false);
+  }
+
+  @Override
+  protected void configureShell(Shell shell) {
+    super.configureShell(shell);
+    shell.setText(Words.of("import.title"));
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(shell, "daubline.help.import");
+  }
+
+  @Override
+  protected Point getInitialSize() {
+    return new Point(820, 520);
+  }
+
+  @Override
+  protected Control createDialogArea(Composite parent) {
+    setTitle(Words.of("import.heading", file.getFileName(), study.name()));
+    Composite page = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
+    page.setLayout(new GridLayout(4, false));
+    page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    target = combo(page, "import.target", List.of(Target.values()).stream().map(Words::of).toList());
+    decimal = combo(page, "import.decimal", DECIMALS.stream().map(d -> Words.of("import.decimal." + (d.isEmpty() ? "file" : d))).toList());
+    grid = new Grid(page, Words.of("import.title"), model);
+    grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 4, 1));
+    return page;
+  }
+
+  private Combo combo(Composite page, String key, List<String> items) {
+    new Label(page, SWT.NONE).setText(Words.of(key));
+    Combo combo = new Combo(page, SWT.READ_ONLY);
+    combo.setItems(items.toArray(String[]::new));
+    combo.select(0);
+    combo.setData("id", key);
+    combo.addListener(SWT.Selection, e -> look());
+    Pages.named(combo, Words.of(key), "");
+    return combo;
+  }
+
+  @Override
+  protected void createButtonsForButtonBar(Composite parent) {
+    createButton(parent, IDialogConstants.OK_ID, Words.of("import.do"), true);
+    createButton(parent, IDialogConstants.CANCEL_ID, Words.of("import.cancel"), false);
+    look();
+  }
+
+  /** Previews behind, on a picture of the study. */
+  private void look() {
+    getButton(IDialogConstants.OK_ID).setEnabled(false);
+    setMessage(Words.of("import.looking"));
+    int number = ++request;
+    Target as = Target.values()[target.getSelectionIndex()];
+    String sign = DECIMALS.get(decimal.getSelectionIndex());
+    StudyImage image = study.session().image();
+    Job.create(Words.of("import.looking"), monitor -> {
+      try (StudySession copy = image.read()) {
+        Preview now = Intake.preview(copy, file, as, sign.isEmpty() ? IntakeOptions.none() : IntakeOptions.none().with("decimal", sign));
+        Display.getDefault().asyncExec(() -> show(now, number));
+        return Status.OK_STATUS;
+      } catch (StudyException | IntakeException e) {
+        return Status.error(e.getMessage(), e);
+      }
+    }).schedule();
+  }
+
+  private void show(Preview now, int number) {
+    if (number != request || grid.control().isDisposed()) {
+      return;
+    }
+    preview = now;
+    model.show(now);
+    grid.rebuild();
+    boolean can = now.canApply() && now.changesAnything();
+    getButton(IDialogConstants.OK_ID).setEnabled(can);
+    setMessage(now.how());
+    setErrorMessage(now.canApply() ? null : Words.of("import.errors"));
+    if (now.canApply()) {
+      setMessage(can ? Words.of("import.counts", now.count(PreviewRow.State.ADDED), now.count(PreviewRow.State.UPDATED),
+          now.count(PreviewRow.State.UNCHANGED)) + " " + now.how() : Words.of("import.nothing"));
+    }
+  }
+
+  @Override
+  protected void okPressed() {
+    try {
+      preview.apply(study.session());
+      super.okPressed();
+    } catch (IntakeException e) {
+      Notices.show(Words.of("import.failed"), String.valueOf(e.getMessage()));
+      look();
+    }
+  }
+}
