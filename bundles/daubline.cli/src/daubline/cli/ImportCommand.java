@@ -1,14 +1,11 @@
 package daubline.cli;
 
 import daubline.intake.Intake;
-import daubline.intake.IntakeOptions;
 import daubline.intake.Preview;
 import daubline.intake.PreviewRow;
 import daubline.intake.Target;
 import daubline.session.StudySession;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,33 +26,16 @@ final class ImportCommand implements Callable<Integer> {
   @Option(names = "--as", required = true, paramLabel = "TARGET", description = "what it is a table of: ${COMPLETION-CANDIDATES}")
   private Target target;
 
-  @Option(names = "--set", paramLabel = "SETTING=TEXT", description = "how to read it, such as decimal=comma, delimiter=semicolon, "
-      + "encoding=windows-1252, sheet=Name, header=3, dates=dmy, unit:HEADING=cm, column:HEADING=name; may be repeated")
-  private Map<String, String> settings = new LinkedHashMap<>();
-
-  @Option(names = "--apply", description = "change the study and save it")
-  private boolean apply;
+  @Mixin
+  private IntakeArguments intake;
 
   @Override
   public Integer call() throws Exception {
-    IntakeOptions options = IntakeOptions.none();
-    for (Map.Entry<String, String> setting : settings.entrySet()) {
-      options = options.with(setting.getKey(), setting.getValue());
-    }
-    try (StudySession session = apply ? study.open() : study.read()) {
-      Preview preview = Intake.preview(session, file, target, options);
+    try (StudySession session = intake.open(study)) {
+      Preview preview = Intake.preview(session, file, target, intake.options());
       print(preview);
       int wrong = Out.findings(preview.findings());
-      if (!apply || !preview.canApply()) {
-        Out.line(preview.canApply() ? "nothing was changed; --apply takes it over" : "nothing was changed; mend the errors first");
-        return wrong;
-      }
-      if (preview.changesAnything()) {
-        preview.apply(session);
-        session.save();
-      }
-      Out.line("%s: %s", preview.changesAnything() ? "done and saved" : "nothing to do", preview.label());
-      return Out.DONE;
+      return intake.finish(session, wrong, preview.canApply(), preview.changesAnything(), () -> preview.apply(session));
     }
   }
 

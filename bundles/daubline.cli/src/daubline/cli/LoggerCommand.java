@@ -1,6 +1,5 @@
 package daubline.cli;
 
-import daubline.intake.IntakeOptions;
 import daubline.intake.logger.ChannelLayout;
 import daubline.intake.logger.LoggerIntake;
 import daubline.intake.logger.LoggerLayout;
@@ -8,8 +7,6 @@ import daubline.intake.logger.LoggerPreview;
 import daubline.intake.logger.LoggerSeries;
 import daubline.session.StudySession;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,34 +27,16 @@ final class LoggerCommand implements Callable<Integer> {
   @Option(names = "--trial", required = true, paramLabel = "TRIAL", description = "id or name of the trial")
   private String trial;
 
-  @Option(names = "--set", paramLabel = "SETTING=TEXT", description = "how to read it, such as decimal=comma, header=2, dates=dmy, "
-      + "time=Time, start=2031-08-16T09:41:15+01:00, offset=-75, interval=2, column:HEADING=temperature_base, unit:HEADING=°F, "
-      + "save=NAME, mapping=NAME; may be repeated")
-  private Map<String, String> settings = new LinkedHashMap<>();
-
-  @Option(names = "--apply", description = "change the study and save it")
-  private boolean apply;
+  @Mixin
+  private IntakeArguments intake;
 
   @Override
   public Integer call() throws Exception {
-    IntakeOptions options = IntakeOptions.none();
-    for (Map.Entry<String, String> setting : settings.entrySet()) {
-      options = options.with(setting.getKey(), setting.getValue());
-    }
-    try (StudySession session = apply ? study.open() : study.read()) {
-      LoggerPreview preview = LoggerIntake.preview(session, file, trial, options);
+    try (StudySession session = intake.open(study)) {
+      LoggerPreview preview = LoggerIntake.preview(session, file, trial, intake.options());
       preview.layout().ifPresent(layout -> print(layout, preview.series().orElseThrow(), preview.startAt().orElse("not known")));
       int wrong = Out.findings(preview.findings());
-      if (!apply || !preview.canApply()) {
-        Out.line(preview.canApply() ? "nothing was changed; --apply takes it over" : "nothing was changed; mend the errors first");
-        return wrong;
-      }
-      if (preview.changesAnything()) {
-        preview.apply(session);
-        session.save();
-      }
-      Out.line(preview.changesAnything() ? "done and saved" : "nothing to do");
-      return Out.DONE;
+      return intake.finish(session, wrong, preview.canApply(), preview.changesAnything(), () -> preview.apply(session));
     }
   }
 

@@ -131,4 +131,23 @@ class CommandsTest {
     }
     assertTrue(text.contains("coverage") && text.contains("not tested"));
   }
+
+  @Test
+  void takesATableOverOnlyWhenAsked() throws Exception {
+    String study = temporary.resolve("mine").toString();
+    Path table = temporary.resolve("trials.csv");
+    run("new", study, "My valley");
+    assertEquals(0, run("template", "trials", temporary.resolve("empty.xlsx").toString()).exit());
+    Files.writeString(table, "series,name,found:base_internal_diameter [mm]\nSummer,G1,255\n");
+    Run looked = run("import", study, table.toString(), "--as", "trials");
+    assertTrue(looked.out().contains("nothing was changed; --apply takes it over"), looked.out() + looked.err());
+    assertFalse(run("where", study, "base_internal_diameter").out().contains("255"));
+    assertTrue(run("import", study, table.toString(), "--as", "trials", "--apply").out().contains("done and saved"));
+    assertTrue(run("where", study, "base_internal_diameter").out().contains("255"));
+    assertTrue(run("import", study, table.toString(), "--as", "trials", "--apply").out().contains("nothing to do"));
+    Files.writeString(table, "series,name,found:base_internal_diameter [mm]\nSummer,G2,25x\n");
+    Run refused = run("import", study, table.toString(), "--as", "trials", "--apply");
+    assertEquals(1, refused.exit());
+    assertTrue(refused.out().contains("mend the errors first"), refused.out());
+  }
 }

@@ -44,7 +44,7 @@ public final class ComparisonView extends StudyPart {
     ranking.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     sash.setWeights(5, 4);
     grid.onSelect(this::pairChosen);
-    ranking.onSelect(() -> ranking.selected().ifPresent(p -> Selection.set(ranks.comparison(p.y))));
+    ranking.onSelect(() -> ranking.selected().ifPresent(p -> Selection.set(ranks.item(p.y))));
   }
 
   private void pairChosen() {

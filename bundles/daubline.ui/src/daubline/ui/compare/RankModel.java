@@ -5,48 +5,20 @@ import daubline.ui.Words;
 import daubline.ui.grid.BarCell;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
-import daubline.ui.grid.GridModel;
-import java.util.List;
+import daubline.ui.grid.ListModel;
 
 /** The trials ranked against one evidence sheet: agreement with its interval as a bar, coverage beside it. */
-public final class RankModel implements GridModel {
+public final class RankModel extends ListModel<Comparison> {
 
   private static final String[] HEADINGS = {"rank.place", "pair.trial", "rank.agreement", "rank.bar", "rank.coverage", "rank.counts"};
   private static final double[] SHARES = {0.6, 1.3, 1.3, 1.4, 0.9, 1.9};
 
-  private List<Comparison> ranked = List.of();
-
-  void show(List<Comparison> now) {
-    ranked = now;
-  }
-
-  Comparison comparison(int row) {
-    return ranked.get(row);
+  public RankModel() {
+    super(HEADINGS, SHARES);
   }
 
   @Override
-  public int columns() {
-    return HEADINGS.length;
-  }
-
-  @Override
-  public int rows() {
-    return ranked.size();
-  }
-
-  @Override
-  public String heading(int column) {
-    return Words.of(HEADINGS[column]);
-  }
-
-  @Override
-  public double share(int column) {
-    return SHARES[column];
-  }
-
-  @Override
-  public GridCell cell(int column, int row) {
-    Comparison c = ranked.get(row);
+  protected GridCell cell(int column, int row, Comparison c) {
     String pair = c.isTested() ? Words.of("rank.interval", PairModel.whole(c.agreement()), PairModel.whole(c.low()), PairModel.whole(c.high())) : "–";
     return switch (column) {
       case 0 -> GridCell.of(c.isTested() ? String.valueOf(row + 1) : "–", Look.NUMBER);

@@ -5,51 +5,23 @@ import daubline.engine.inference.CriterionResult;
 import daubline.ui.Words;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
-import daubline.ui.grid.GridModel;
+import daubline.ui.grid.ListModel;
 import daubline.ui.look.MarkShape;
 import daubline.ui.prefs.Preferred;
-import java.util.List;
 
 /** Why a pair agrees as it does: each criterion with both values, the difference and the verdict in words. */
-final class ReasonsModel implements GridModel {
+final class ReasonsModel extends ListModel<CriterionResult> {
 
   private static final String[] HEADINGS = {"reasons.verdict", "reasons.criterion", "reasons.evidence", "reasons.found", "reasons.sigmas", "reasons.agreement",
       "reasons.weight", "reasons.reason"};
-  private static final double[] SHARES = {1.1, 1.4, 1.2, 1.2, 0.7, 0.8, 0.6, 3};
+  private static final double[] SHARES = {1.15, 1.3, 1.1, 1.1, 1.2, 1.4, 1.1, 2};
 
-  private List<CriterionResult> results = List.of();
-
-  void show(List<CriterionResult> now) {
-    results = now;
-  }
-
-  CriterionResult result(int row) {
-    return results.get(row);
+  ReasonsModel() {
+    super(HEADINGS, SHARES);
   }
 
   @Override
-  public int columns() {
-    return HEADINGS.length;
-  }
-
-  @Override
-  public int rows() {
-    return results.size();
-  }
-
-  @Override
-  public String heading(int column) {
-    return Words.of(HEADINGS[column]);
-  }
-
-  @Override
-  public double share(int column) {
-    return SHARES[column];
-  }
-
-  @Override
-  public GridCell cell(int column, int row) {
-    CriterionResult r = results.get(row);
+  protected GridCell cell(int column, int row, CriterionResult r) {
     return switch (column) {
       case 0 -> new GridCell(Words.of(r.verdict()), Look.PLAIN, MarkShape.of(r.verdict()), r.reason());
       case 1 -> GridCell.of(r.name());

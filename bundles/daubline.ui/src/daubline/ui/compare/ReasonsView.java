@@ -23,7 +23,7 @@ public final class ReasonsView extends ViewPart {
     described = new Described(parent);
     grid = new Grid(described.body(), Words.of("reasons.name"), model);
     grid.control().setData("id", "reasons");
-    grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.result(p.y).trail())));
+    grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.item(p.y).trail())));
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.comparison");
     Selection.onChange(refresher);
     refresh();

@@ -7,24 +7,27 @@ import daubline.ui.Words;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
-import daubline.ui.grid.GridModel;
+import daubline.ui.grid.ListModel;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What an import would do: first everything noticed, then row by row what becomes of it. */
-final class ImportModel implements GridModel {
+final class ImportModel extends ListModel<GridCell[]> {
 
   private static final String[] HEADINGS = {"import.row", "import.state", "import.what"};
   private static final double[] SHARES = {1.2, 0.7, 4};
 
-  private final List<GridCell[]> lines = new ArrayList<>();
+  ImportModel() {
+    super(HEADINGS, SHARES);
+  }
 
   void show(Preview preview) {
-    lines.clear();
+    List<GridCell[]> lines = new ArrayList<>();
     if (preview != null) {
       preview.findings().forEach(f -> lines.add(line(f)));
       preview.rows().forEach(r -> lines.add(line(r)));
     }
+    show(lines);
   }
 
   private static GridCell[] line(Finding f) {
@@ -40,27 +43,7 @@ final class ImportModel implements GridModel {
   }
 
   @Override
-  public int columns() {
-    return HEADINGS.length;
-  }
-
-  @Override
-  public int rows() {
-    return lines.size();
-  }
-
-  @Override
-  public String heading(int column) {
-    return Words.of(HEADINGS[column]);
-  }
-
-  @Override
-  public double share(int column) {
-    return SHARES[column];
-  }
-
-  @Override
-  public GridCell cell(int column, int row) {
-    return lines.get(row)[column];
+  protected GridCell cell(int column, int row, GridCell[] line) {
+    return line[column];
   }
 }

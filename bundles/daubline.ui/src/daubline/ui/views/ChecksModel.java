@@ -6,48 +6,20 @@ import daubline.ui.Words;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
-import daubline.ui.grid.GridModel;
-import java.util.List;
+import daubline.ui.grid.ListModel;
 
 /** The findings of the checks as a grid. */
-final class ChecksModel implements GridModel {
+final class ChecksModel extends ListModel<Finding> {
 
   private static final String[] HEADINGS = {"checks.severity", "checks.where", "checks.what", "checks.remedy"};
   private static final double[] SHARES = {0.7, 1.4, 2.4, 2.4};
 
-  private List<Finding> findings = List.of();
-
-  void show(List<Finding> now) {
-    findings = now;
-  }
-
-  Finding finding(int row) {
-    return findings.get(row);
+  ChecksModel() {
+    super(HEADINGS, SHARES);
   }
 
   @Override
-  public int columns() {
-    return HEADINGS.length;
-  }
-
-  @Override
-  public int rows() {
-    return findings.size();
-  }
-
-  @Override
-  public String heading(int column) {
-    return Words.of(HEADINGS[column]);
-  }
-
-  @Override
-  public double share(int column) {
-    return SHARES[column];
-  }
-
-  @Override
-  public GridCell cell(int column, int row) {
-    Finding finding = findings.get(row);
+  protected GridCell cell(int column, int row, Finding finding) {
     return switch (column) {
       case 0 -> new GridCell(Words.of(finding.severity()), Look.PLAIN, mark(finding.severity()), finding.code());
       case 1 -> GridCell.of(finding.where());

@@ -50,7 +50,7 @@ public final class ChecksView extends StudyPart {
 
   /** Goes to the place of the selected finding; returns whether there is one. */
   public boolean jump() {
-    return grid.selected().map(p -> model.finding(p.y)).filter(f -> !f.subject().isEmpty())
+    return grid.selected().map(p -> model.item(p.y)).filter(f -> !f.subject().isEmpty())
         .flatMap(f -> study().flatMap(s -> s.session().find(f.subject(), Identified.class)).map(o -> Jump.to(o, f.variable()))).orElse(false);
   }
 
