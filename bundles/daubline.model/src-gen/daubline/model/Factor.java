@@ -19,6 +19,7 @@ package daubline.model;
  *   <li>{@link daubline.model.Factor#getVariable <em>Variable</em>}</li>
  *   <li>{@link daubline.model.Factor#getLevels <em>Levels</em>}</li>
  *   <li>{@link daubline.model.Factor#isHardToChange <em>Hard To Change</em>}</li>
+ *   <li>{@link daubline.model.Factor#isDaily <em>Daily</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getFactor()
@@ -91,5 +92,27 @@ public interface Factor extends Identified {
 	 * @generated
 	 */
 	void setHardToChange(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Daily</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Daily</em>' attribute.
+	 * @see #setDaily(boolean)
+	 * @see daubline.model.ModelPackage#getFactor_Daily()
+	 * @model
+	 * @generated
+	 */
+	boolean isDaily();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Factor#isDaily <em>Daily</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Daily</em>' attribute.
+	 * @see #isDaily()
+	 * @generated
+	 */
+	void setDaily(boolean value);
 
 } // Factor

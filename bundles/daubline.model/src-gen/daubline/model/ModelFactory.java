@@ -265,6 +265,51 @@ public interface ModelFactory extends EFactory {
 	Factor createFactor();
 
 	/**
+	 * Returns a new object of class '<em>Forbidden Combination</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Forbidden Combination</em>'.
+	 * @generated
+	 */
+	ForbiddenCombination createForbiddenCombination();
+
+	/**
+	 * Returns a new object of class '<em>Provision</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Provision</em>'.
+	 * @generated
+	 */
+	Provision createProvision();
+
+	/**
+	 * Returns a new object of class '<em>Labour</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Labour</em>'.
+	 * @generated
+	 */
+	Labour createLabour();
+
+	/**
+	 * Returns a new object of class '<em>Frozen Plan</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Frozen Plan</em>'.
+	 * @generated
+	 */
+	FrozenPlan createFrozenPlan();
+
+	/**
+	 * Returns a new object of class '<em>Planned Run</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Planned Run</em>'.
+	 * @generated
+	 */
+	PlannedRun createPlannedRun();
+
+	/**
 	 * Returns a new object of class '<em>Role Assignment</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -3893,13 +3893,58 @@ public interface ModelPackage extends EPackage {
 	int SERIES__TRIALS = NAMED_FEATURE_COUNT + 8;
 
 	/**
+	 * The feature id for the '<em><b>Aim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__AIM = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Forbidden</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__FORBIDDEN = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Provisions</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__PROVISIONS = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Labour</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__LABOUR = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Plans</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__PLANS = NAMED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Series</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SERIES_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
+	int SERIES_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.FactorImpl <em>Factor</em>}' class.
@@ -3948,13 +3993,603 @@ public interface ModelPackage extends EPackage {
 	int FACTOR__HARD_TO_CHANGE = IDENTIFIED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Daily</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FACTOR__DAILY = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Factor</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int FACTOR_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 3;
+	int FACTOR_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.ForbiddenCombinationImpl <em>Forbidden Combination</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.ForbiddenCombinationImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
+	 * @generated
+	 */
+	int FORBIDDEN_COMBINATION = 30;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FORBIDDEN_COMBINATION__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Conditions</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FORBIDDEN_COMBINATION__CONDITIONS = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FORBIDDEN_COMBINATION__BECAUSE = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Forbidden Combination</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FORBIDDEN_COMBINATION_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.ProvisionImpl <em>Provision</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.ProvisionImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getProvision()
+	 * @generated
+	 */
+	int PROVISION = 31;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__NOTE = NAMED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__UNIT = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Available</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__AVAILABLE = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Moisture</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__MOISTURE = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Dry Basis</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__DRY_BASIS = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Losses</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__LOSSES = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Reserve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__RESERVE = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Once</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__ONCE = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Per Trial</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__PER_TRIAL = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Per Furnace</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__PER_FURNACE = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Per Refit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__PER_REFIT = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Lots</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION__LOTS = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The number of structural features of the '<em>Provision</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROVISION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.LabourImpl <em>Labour</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.LabourImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getLabour()
+	 * @generated
+	 */
+	int LABOUR = 32;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Team</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__TEAM = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>First Day</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__FIRST_DAY = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Last Day</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__LAST_DAY = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Weekdays</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__WEEKDAYS = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Days Off</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__DAYS_OFF = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Build Days</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__BUILD_DAYS = IDENTIFIED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Build People</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__BUILD_PEOPLE = IDENTIFIED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Dry Days</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__DRY_DAYS = IDENTIFIED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Burn Days</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__BURN_DAYS = IDENTIFIED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Burn People</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__BURN_PEOPLE = IDENTIFIED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Refit Days</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__REFIT_DAYS = IDENTIFIED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Refit People</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__REFIT_PEOPLE = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Refit Dry Days</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__REFIT_DRY_DAYS = IDENTIFIED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Firings</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__FIRINGS = IDENTIFIED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Failure Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__FAILURE_SHARE = IDENTIFIED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Assurance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__ASSURANCE = IDENTIFIED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Permissions</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR__PERMISSIONS = IDENTIFIED_FEATURE_COUNT + 16;
+
+	/**
+	 * The number of structural features of the '<em>Labour</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LABOUR_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 17;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.FrozenPlanImpl <em>Frozen Plan</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.FrozenPlanImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
+	 * @generated
+	 */
+	int FROZEN_PLAN = 33;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__NOTE = NAMED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Aim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__AIM = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Seed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__SEED = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Algorithm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__ALGORITHM = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Version</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__VERSION = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Frozen At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__FROZEN_AT = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Engine</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__ENGINE = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Furnace Ratio</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__FURNACE_RATIO = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Restriction</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__RESTRICTION = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Reasons</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__REASONS = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Runs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__RUNS = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of structural features of the '<em>Frozen Plan</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.PlannedRunImpl <em>Planned Run</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.PlannedRunImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
+	 * @generated
+	 */
+	int PLANNED_RUN = 34;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN__PLACE = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Furnace</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN__FURNACE = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Trial</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN__TRIAL = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Settings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN__SETTINGS = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Deviation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN__DEVIATION = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Planned Run</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.RoleAssignmentImpl <em>Role Assignment</em>}' class.
@@ -3964,7 +4599,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 30;
+	int ROLE_ASSIGNMENT = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4028,7 +4663,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrial()
 	 * @generated
 	 */
-	int TRIAL = 31;
+	int TRIAL = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4281,7 +4916,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLogEntry()
 	 * @generated
 	 */
-	int LOG_ENTRY = 32;
+	int LOG_ENTRY = 37;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4399,7 +5034,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 33;
+	int CHARGE = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4526,7 +5161,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChargeItem()
 	 * @generated
 	 */
-	int CHARGE_ITEM = 34;
+	int CHARGE_ITEM = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4770,7 +5405,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIncident()
 	 * @generated
 	 */
-	int INCIDENT = 35;
+	int INCIDENT = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4906,7 +5541,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getDataFile()
 	 * @generated
 	 */
-	int DATA_FILE = 36;
+	int DATA_FILE = 41;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5042,7 +5677,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 37;
+	int MEASUREMENT = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5286,7 +5921,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLoggerFile()
 	 * @generated
 	 */
-	int LOGGER_FILE = 38;
+	int LOGGER_FILE = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5494,7 +6129,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChannel()
 	 * @generated
 	 */
-	int CHANNEL = 39;
+	int CHANNEL = 44;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5567,7 +6202,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 40;
+	int PIECE = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5640,7 +6275,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSample()
 	 * @generated
 	 */
-	int SAMPLE = 41;
+	int SAMPLE = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5740,7 +6375,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getVisit()
 	 * @generated
 	 */
-	int VISIT = 42;
+	int VISIT = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5822,7 +6457,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBasis()
 	 * @generated
 	 */
-	int BASIS = 43;
+	int BASIS = 48;
 
 	/**
 	 * The meta object id for the '<em>Confidence</em>' data type.
@@ -5832,7 +6467,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getConfidence()
 	 * @generated
 	 */
-	int CONFIDENCE = 44;
+	int CONFIDENCE = 49;
 
 	/**
 	 * The meta object id for the '<em>How Got</em>' data type.
@@ -5842,7 +6477,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getHowGot()
 	 * @generated
 	 */
-	int HOW_GOT = 45;
+	int HOW_GOT = 50;
 
 	/**
 	 * The meta object id for the '<em>Iron Basis</em>' data type.
@@ -5852,7 +6487,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIronBasis()
 	 * @generated
 	 */
-	int IRON_BASIS = 46;
+	int IRON_BASIS = 51;
 
 	/**
 	 * The meta object id for the '<em>Material</em>' data type.
@@ -5862,7 +6497,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 47;
+	int MATERIAL = 52;
 
 	/**
 	 * The meta object id for the '<em>Stage</em>' data type.
@@ -5872,7 +6507,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 48;
+	int STAGE = 53;
 
 	/**
 	 * The meta object id for the '<em>Trial Kind</em>' data type.
@@ -5882,7 +6517,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialKind()
 	 * @generated
 	 */
-	int TRIAL_KIND = 49;
+	int TRIAL_KIND = 54;
 
 	/**
 	 * The meta object id for the '<em>Trial Status</em>' data type.
@@ -5892,7 +6527,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialStatus()
 	 * @generated
 	 */
-	int TRIAL_STATUS = 50;
+	int TRIAL_STATUS = 55;
 
 	/**
 	 * The meta object id for the '<em>Value Kind</em>' data type.
@@ -5902,7 +6537,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getValueKind()
 	 * @generated
 	 */
-	int VALUE_KIND = 51;
+	int VALUE_KIND = 56;
 
 
 	/**
@@ -8044,6 +8679,61 @@ public interface ModelPackage extends EPackage {
 	EReference getSeries_Trials();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Series#getAim <em>Aim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Aim</em>'.
+	 * @see daubline.model.Series#getAim()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EAttribute getSeries_Aim();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Series#getForbidden <em>Forbidden</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Forbidden</em>'.
+	 * @see daubline.model.Series#getForbidden()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EReference getSeries_Forbidden();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Series#getProvisions <em>Provisions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Provisions</em>'.
+	 * @see daubline.model.Series#getProvisions()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EReference getSeries_Provisions();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link daubline.model.Series#getLabour <em>Labour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Labour</em>'.
+	 * @see daubline.model.Series#getLabour()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EReference getSeries_Labour();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Series#getPlans <em>Plans</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Plans</em>'.
+	 * @see daubline.model.Series#getPlans()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EReference getSeries_Plans();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Factor <em>Factor</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8085,6 +8775,562 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getFactor_HardToChange();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Factor#isDaily <em>Daily</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Daily</em>'.
+	 * @see daubline.model.Factor#isDaily()
+	 * @see #getFactor()
+	 * @generated
+	 */
+	EAttribute getFactor_Daily();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.ForbiddenCombination <em>Forbidden Combination</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Forbidden Combination</em>'.
+	 * @see daubline.model.ForbiddenCombination
+	 * @generated
+	 */
+	EClass getForbiddenCombination();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.ForbiddenCombination#getConditions <em>Conditions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Conditions</em>'.
+	 * @see daubline.model.ForbiddenCombination#getConditions()
+	 * @see #getForbiddenCombination()
+	 * @generated
+	 */
+	EAttribute getForbiddenCombination_Conditions();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.ForbiddenCombination#getBecause <em>Because</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Because</em>'.
+	 * @see daubline.model.ForbiddenCombination#getBecause()
+	 * @see #getForbiddenCombination()
+	 * @generated
+	 */
+	EAttribute getForbiddenCombination_Because();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.Provision <em>Provision</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Provision</em>'.
+	 * @see daubline.model.Provision
+	 * @generated
+	 */
+	EClass getProvision();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see daubline.model.Provision#getUnit()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getAvailable <em>Available</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Available</em>'.
+	 * @see daubline.model.Provision#getAvailable()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_Available();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getMoisture <em>Moisture</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Moisture</em>'.
+	 * @see daubline.model.Provision#getMoisture()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_Moisture();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#isDryBasis <em>Dry Basis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dry Basis</em>'.
+	 * @see daubline.model.Provision#isDryBasis()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_DryBasis();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getLosses <em>Losses</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Losses</em>'.
+	 * @see daubline.model.Provision#getLosses()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_Losses();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getReserve <em>Reserve</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reserve</em>'.
+	 * @see daubline.model.Provision#getReserve()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_Reserve();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getOnce <em>Once</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Once</em>'.
+	 * @see daubline.model.Provision#getOnce()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_Once();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getPerTrial <em>Per Trial</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Per Trial</em>'.
+	 * @see daubline.model.Provision#getPerTrial()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_PerTrial();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getPerFurnace <em>Per Furnace</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Per Furnace</em>'.
+	 * @see daubline.model.Provision#getPerFurnace()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_PerFurnace();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Provision#getPerRefit <em>Per Refit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Per Refit</em>'.
+	 * @see daubline.model.Provision#getPerRefit()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EAttribute getProvision_PerRefit();
+
+	/**
+	 * Returns the meta object for the reference list '{@link daubline.model.Provision#getLots <em>Lots</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Lots</em>'.
+	 * @see daubline.model.Provision#getLots()
+	 * @see #getProvision()
+	 * @generated
+	 */
+	EReference getProvision_Lots();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.Labour <em>Labour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Labour</em>'.
+	 * @see daubline.model.Labour
+	 * @generated
+	 */
+	EClass getLabour();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getTeam <em>Team</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Team</em>'.
+	 * @see daubline.model.Labour#getTeam()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_Team();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getFirstDay <em>First Day</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>First Day</em>'.
+	 * @see daubline.model.Labour#getFirstDay()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_FirstDay();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getLastDay <em>Last Day</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Last Day</em>'.
+	 * @see daubline.model.Labour#getLastDay()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_LastDay();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getWeekdays <em>Weekdays</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Weekdays</em>'.
+	 * @see daubline.model.Labour#getWeekdays()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_Weekdays();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getDaysOff <em>Days Off</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Days Off</em>'.
+	 * @see daubline.model.Labour#getDaysOff()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_DaysOff();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getBuildDays <em>Build Days</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Build Days</em>'.
+	 * @see daubline.model.Labour#getBuildDays()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_BuildDays();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getBuildPeople <em>Build People</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Build People</em>'.
+	 * @see daubline.model.Labour#getBuildPeople()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_BuildPeople();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getDryDays <em>Dry Days</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dry Days</em>'.
+	 * @see daubline.model.Labour#getDryDays()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_DryDays();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getBurnDays <em>Burn Days</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Burn Days</em>'.
+	 * @see daubline.model.Labour#getBurnDays()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_BurnDays();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getBurnPeople <em>Burn People</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Burn People</em>'.
+	 * @see daubline.model.Labour#getBurnPeople()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_BurnPeople();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getRefitDays <em>Refit Days</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Refit Days</em>'.
+	 * @see daubline.model.Labour#getRefitDays()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_RefitDays();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getRefitPeople <em>Refit People</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Refit People</em>'.
+	 * @see daubline.model.Labour#getRefitPeople()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_RefitPeople();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getRefitDryDays <em>Refit Dry Days</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Refit Dry Days</em>'.
+	 * @see daubline.model.Labour#getRefitDryDays()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_RefitDryDays();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getFirings <em>Firings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Firings</em>'.
+	 * @see daubline.model.Labour#getFirings()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_Firings();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getFailureShare <em>Failure Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Failure Share</em>'.
+	 * @see daubline.model.Labour#getFailureShare()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_FailureShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Labour#getAssurance <em>Assurance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Assurance</em>'.
+	 * @see daubline.model.Labour#getAssurance()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EAttribute getLabour_Assurance();
+
+	/**
+	 * Returns the meta object for the reference list '{@link daubline.model.Labour#getPermissions <em>Permissions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Permissions</em>'.
+	 * @see daubline.model.Labour#getPermissions()
+	 * @see #getLabour()
+	 * @generated
+	 */
+	EReference getLabour_Permissions();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.FrozenPlan <em>Frozen Plan</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Frozen Plan</em>'.
+	 * @see daubline.model.FrozenPlan
+	 * @generated
+	 */
+	EClass getFrozenPlan();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getAim <em>Aim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Aim</em>'.
+	 * @see daubline.model.FrozenPlan#getAim()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_Aim();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getSeed <em>Seed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Seed</em>'.
+	 * @see daubline.model.FrozenPlan#getSeed()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_Seed();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getAlgorithm <em>Algorithm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Algorithm</em>'.
+	 * @see daubline.model.FrozenPlan#getAlgorithm()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_Algorithm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getVersion <em>Version</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Version</em>'.
+	 * @see daubline.model.FrozenPlan#getVersion()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_Version();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getFrozenAt <em>Frozen At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frozen At</em>'.
+	 * @see daubline.model.FrozenPlan#getFrozenAt()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_FrozenAt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getEngine <em>Engine</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Engine</em>'.
+	 * @see daubline.model.FrozenPlan#getEngine()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_Engine();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getFurnaceRatio <em>Furnace Ratio</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Furnace Ratio</em>'.
+	 * @see daubline.model.FrozenPlan#getFurnaceRatio()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_FurnaceRatio();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getRestriction <em>Restriction</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Restriction</em>'.
+	 * @see daubline.model.FrozenPlan#getRestriction()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_Restriction();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getReasons <em>Reasons</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reasons</em>'.
+	 * @see daubline.model.FrozenPlan#getReasons()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_Reasons();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.FrozenPlan#getRuns <em>Runs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Runs</em>'.
+	 * @see daubline.model.FrozenPlan#getRuns()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EReference getFrozenPlan_Runs();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.PlannedRun <em>Planned Run</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Planned Run</em>'.
+	 * @see daubline.model.PlannedRun
+	 * @generated
+	 */
+	EClass getPlannedRun();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.PlannedRun#getPlace <em>Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Place</em>'.
+	 * @see daubline.model.PlannedRun#getPlace()
+	 * @see #getPlannedRun()
+	 * @generated
+	 */
+	EAttribute getPlannedRun_Place();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.PlannedRun#getFurnace <em>Furnace</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Furnace</em>'.
+	 * @see daubline.model.PlannedRun#getFurnace()
+	 * @see #getPlannedRun()
+	 * @generated
+	 */
+	EAttribute getPlannedRun_Furnace();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.PlannedRun#getTrial <em>Trial</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Trial</em>'.
+	 * @see daubline.model.PlannedRun#getTrial()
+	 * @see #getPlannedRun()
+	 * @generated
+	 */
+	EReference getPlannedRun_Trial();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.PlannedRun#getSettings <em>Settings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Settings</em>'.
+	 * @see daubline.model.PlannedRun#getSettings()
+	 * @see #getPlannedRun()
+	 * @generated
+	 */
+	EReference getPlannedRun_Settings();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.PlannedRun#getDeviation <em>Deviation</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Deviation</em>'.
+	 * @see daubline.model.PlannedRun#getDeviation()
+	 * @see #getPlannedRun()
+	 * @generated
+	 */
+	EAttribute getPlannedRun_Deviation();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.RoleAssignment <em>Role Assignment</em>}'.
@@ -10874,6 +12120,46 @@ public interface ModelPackage extends EPackage {
 		EReference SERIES__TRIALS = eINSTANCE.getSeries_Trials();
 
 		/**
+		 * The meta object literal for the '<em><b>Aim</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SERIES__AIM = eINSTANCE.getSeries_Aim();
+
+		/**
+		 * The meta object literal for the '<em><b>Forbidden</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SERIES__FORBIDDEN = eINSTANCE.getSeries_Forbidden();
+
+		/**
+		 * The meta object literal for the '<em><b>Provisions</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SERIES__PROVISIONS = eINSTANCE.getSeries_Provisions();
+
+		/**
+		 * The meta object literal for the '<em><b>Labour</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SERIES__LABOUR = eINSTANCE.getSeries_Labour();
+
+		/**
+		 * The meta object literal for the '<em><b>Plans</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SERIES__PLANS = eINSTANCE.getSeries_Plans();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.FactorImpl <em>Factor</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -10906,6 +12192,424 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute FACTOR__HARD_TO_CHANGE = eINSTANCE.getFactor_HardToChange();
+
+		/**
+		 * The meta object literal for the '<em><b>Daily</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FACTOR__DAILY = eINSTANCE.getFactor_Daily();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.ForbiddenCombinationImpl <em>Forbidden Combination</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.ForbiddenCombinationImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
+		 * @generated
+		 */
+		EClass FORBIDDEN_COMBINATION = eINSTANCE.getForbiddenCombination();
+
+		/**
+		 * The meta object literal for the '<em><b>Conditions</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FORBIDDEN_COMBINATION__CONDITIONS = eINSTANCE.getForbiddenCombination_Conditions();
+
+		/**
+		 * The meta object literal for the '<em><b>Because</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FORBIDDEN_COMBINATION__BECAUSE = eINSTANCE.getForbiddenCombination_Because();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.ProvisionImpl <em>Provision</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.ProvisionImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getProvision()
+		 * @generated
+		 */
+		EClass PROVISION = eINSTANCE.getProvision();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__UNIT = eINSTANCE.getProvision_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Available</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__AVAILABLE = eINSTANCE.getProvision_Available();
+
+		/**
+		 * The meta object literal for the '<em><b>Moisture</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__MOISTURE = eINSTANCE.getProvision_Moisture();
+
+		/**
+		 * The meta object literal for the '<em><b>Dry Basis</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__DRY_BASIS = eINSTANCE.getProvision_DryBasis();
+
+		/**
+		 * The meta object literal for the '<em><b>Losses</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__LOSSES = eINSTANCE.getProvision_Losses();
+
+		/**
+		 * The meta object literal for the '<em><b>Reserve</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__RESERVE = eINSTANCE.getProvision_Reserve();
+
+		/**
+		 * The meta object literal for the '<em><b>Once</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__ONCE = eINSTANCE.getProvision_Once();
+
+		/**
+		 * The meta object literal for the '<em><b>Per Trial</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__PER_TRIAL = eINSTANCE.getProvision_PerTrial();
+
+		/**
+		 * The meta object literal for the '<em><b>Per Furnace</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__PER_FURNACE = eINSTANCE.getProvision_PerFurnace();
+
+		/**
+		 * The meta object literal for the '<em><b>Per Refit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROVISION__PER_REFIT = eINSTANCE.getProvision_PerRefit();
+
+		/**
+		 * The meta object literal for the '<em><b>Lots</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROVISION__LOTS = eINSTANCE.getProvision_Lots();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.LabourImpl <em>Labour</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.LabourImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getLabour()
+		 * @generated
+		 */
+		EClass LABOUR = eINSTANCE.getLabour();
+
+		/**
+		 * The meta object literal for the '<em><b>Team</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__TEAM = eINSTANCE.getLabour_Team();
+
+		/**
+		 * The meta object literal for the '<em><b>First Day</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__FIRST_DAY = eINSTANCE.getLabour_FirstDay();
+
+		/**
+		 * The meta object literal for the '<em><b>Last Day</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__LAST_DAY = eINSTANCE.getLabour_LastDay();
+
+		/**
+		 * The meta object literal for the '<em><b>Weekdays</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__WEEKDAYS = eINSTANCE.getLabour_Weekdays();
+
+		/**
+		 * The meta object literal for the '<em><b>Days Off</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__DAYS_OFF = eINSTANCE.getLabour_DaysOff();
+
+		/**
+		 * The meta object literal for the '<em><b>Build Days</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__BUILD_DAYS = eINSTANCE.getLabour_BuildDays();
+
+		/**
+		 * The meta object literal for the '<em><b>Build People</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__BUILD_PEOPLE = eINSTANCE.getLabour_BuildPeople();
+
+		/**
+		 * The meta object literal for the '<em><b>Dry Days</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__DRY_DAYS = eINSTANCE.getLabour_DryDays();
+
+		/**
+		 * The meta object literal for the '<em><b>Burn Days</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__BURN_DAYS = eINSTANCE.getLabour_BurnDays();
+
+		/**
+		 * The meta object literal for the '<em><b>Burn People</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__BURN_PEOPLE = eINSTANCE.getLabour_BurnPeople();
+
+		/**
+		 * The meta object literal for the '<em><b>Refit Days</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__REFIT_DAYS = eINSTANCE.getLabour_RefitDays();
+
+		/**
+		 * The meta object literal for the '<em><b>Refit People</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__REFIT_PEOPLE = eINSTANCE.getLabour_RefitPeople();
+
+		/**
+		 * The meta object literal for the '<em><b>Refit Dry Days</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__REFIT_DRY_DAYS = eINSTANCE.getLabour_RefitDryDays();
+
+		/**
+		 * The meta object literal for the '<em><b>Firings</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__FIRINGS = eINSTANCE.getLabour_Firings();
+
+		/**
+		 * The meta object literal for the '<em><b>Failure Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__FAILURE_SHARE = eINSTANCE.getLabour_FailureShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Assurance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LABOUR__ASSURANCE = eINSTANCE.getLabour_Assurance();
+
+		/**
+		 * The meta object literal for the '<em><b>Permissions</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference LABOUR__PERMISSIONS = eINSTANCE.getLabour_Permissions();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.FrozenPlanImpl <em>Frozen Plan</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.FrozenPlanImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
+		 * @generated
+		 */
+		EClass FROZEN_PLAN = eINSTANCE.getFrozenPlan();
+
+		/**
+		 * The meta object literal for the '<em><b>Aim</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__AIM = eINSTANCE.getFrozenPlan_Aim();
+
+		/**
+		 * The meta object literal for the '<em><b>Seed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__SEED = eINSTANCE.getFrozenPlan_Seed();
+
+		/**
+		 * The meta object literal for the '<em><b>Algorithm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__ALGORITHM = eINSTANCE.getFrozenPlan_Algorithm();
+
+		/**
+		 * The meta object literal for the '<em><b>Version</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__VERSION = eINSTANCE.getFrozenPlan_Version();
+
+		/**
+		 * The meta object literal for the '<em><b>Frozen At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__FROZEN_AT = eINSTANCE.getFrozenPlan_FrozenAt();
+
+		/**
+		 * The meta object literal for the '<em><b>Engine</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__ENGINE = eINSTANCE.getFrozenPlan_Engine();
+
+		/**
+		 * The meta object literal for the '<em><b>Furnace Ratio</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__FURNACE_RATIO = eINSTANCE.getFrozenPlan_FurnaceRatio();
+
+		/**
+		 * The meta object literal for the '<em><b>Restriction</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__RESTRICTION = eINSTANCE.getFrozenPlan_Restriction();
+
+		/**
+		 * The meta object literal for the '<em><b>Reasons</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__REASONS = eINSTANCE.getFrozenPlan_Reasons();
+
+		/**
+		 * The meta object literal for the '<em><b>Runs</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference FROZEN_PLAN__RUNS = eINSTANCE.getFrozenPlan_Runs();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.PlannedRunImpl <em>Planned Run</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.PlannedRunImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
+		 * @generated
+		 */
+		EClass PLANNED_RUN = eINSTANCE.getPlannedRun();
+
+		/**
+		 * The meta object literal for the '<em><b>Place</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANNED_RUN__PLACE = eINSTANCE.getPlannedRun_Place();
+
+		/**
+		 * The meta object literal for the '<em><b>Furnace</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANNED_RUN__FURNACE = eINSTANCE.getPlannedRun_Furnace();
+
+		/**
+		 * The meta object literal for the '<em><b>Trial</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PLANNED_RUN__TRIAL = eINSTANCE.getPlannedRun_Trial();
+
+		/**
+		 * The meta object literal for the '<em><b>Settings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PLANNED_RUN__SETTINGS = eINSTANCE.getPlannedRun_Settings();
+
+		/**
+		 * The meta object literal for the '<em><b>Deviation</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANNED_RUN__DEVIATION = eINSTANCE.getPlannedRun_Deviation();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.RoleAssignmentImpl <em>Role Assignment</em>}' class.

@@ -26,6 +26,11 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Series#getFactors <em>Factors</em>}</li>
  *   <li>{@link daubline.model.Series#getRoles <em>Roles</em>}</li>
  *   <li>{@link daubline.model.Series#getTrials <em>Trials</em>}</li>
+ *   <li>{@link daubline.model.Series#getAim <em>Aim</em>}</li>
+ *   <li>{@link daubline.model.Series#getForbidden <em>Forbidden</em>}</li>
+ *   <li>{@link daubline.model.Series#getProvisions <em>Provisions</em>}</li>
+ *   <li>{@link daubline.model.Series#getLabour <em>Labour</em>}</li>
+ *   <li>{@link daubline.model.Series#getPlans <em>Plans</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getSeries()
@@ -200,5 +205,85 @@ public interface Series extends Named {
 	 * @generated
 	 */
 	EList<Trial> getTrials();
+
+	/**
+	 * Returns the value of the '<em><b>Aim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Aim</em>' attribute.
+	 * @see #setAim(String)
+	 * @see daubline.model.ModelPackage#getSeries_Aim()
+	 * @model
+	 * @generated
+	 */
+	String getAim();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getAim <em>Aim</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Aim</em>' attribute.
+	 * @see #getAim()
+	 * @generated
+	 */
+	void setAim(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Forbidden</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.ForbiddenCombination}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Forbidden</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSeries_Forbidden()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<ForbiddenCombination> getForbidden();
+
+	/**
+	 * Returns the value of the '<em><b>Provisions</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.Provision}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Provisions</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSeries_Provisions()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Provision> getProvisions();
+
+	/**
+	 * Returns the value of the '<em><b>Labour</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Labour</em>' containment reference.
+	 * @see #setLabour(Labour)
+	 * @see daubline.model.ModelPackage#getSeries_Labour()
+	 * @model containment="true"
+	 * @generated
+	 */
+	Labour getLabour();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getLabour <em>Labour</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Labour</em>' containment reference.
+	 * @see #getLabour()
+	 * @generated
+	 */
+	void setLabour(Labour value);
+
+	/**
+	 * Returns the value of the '<em><b>Plans</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.FrozenPlan}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Plans</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSeries_Plans()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<FrozenPlan> getPlans();
 
 } // Series

@@ -22,6 +22,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.FactorImpl#getVariable <em>Variable</em>}</li>
  *   <li>{@link daubline.model.impl.FactorImpl#getLevels <em>Levels</em>}</li>
  *   <li>{@link daubline.model.impl.FactorImpl#isHardToChange <em>Hard To Change</em>}</li>
+ *   <li>{@link daubline.model.impl.FactorImpl#isDaily <em>Daily</em>}</li>
  * </ul>
  *
  * @generated
@@ -86,6 +87,26 @@ public class FactorImpl extends IdentifiedImpl implements Factor {
 	 * @ordered
 	 */
 	protected boolean hardToChange = HARD_TO_CHANGE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isDaily() <em>Daily</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isDaily()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean DAILY_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isDaily() <em>Daily</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isDaily()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean daily = DAILY_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -181,6 +202,29 @@ public class FactorImpl extends IdentifiedImpl implements Factor {
 	 * @generated
 	 */
 	@Override
+	public boolean isDaily() {
+		return daily;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDaily(boolean newDaily) {
+		boolean oldDaily = daily;
+		daily = newDaily;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.FACTOR__DAILY, oldDaily, daily));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.FACTOR__VARIABLE:
@@ -189,6 +233,8 @@ public class FactorImpl extends IdentifiedImpl implements Factor {
 				return getLevels();
 			case ModelPackage.FACTOR__HARD_TO_CHANGE:
 				return isHardToChange();
+			case ModelPackage.FACTOR__DAILY:
+				return isDaily();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -209,6 +255,9 @@ public class FactorImpl extends IdentifiedImpl implements Factor {
 				return;
 			case ModelPackage.FACTOR__HARD_TO_CHANGE:
 				setHardToChange((Boolean)newValue);
+				return;
+			case ModelPackage.FACTOR__DAILY:
+				setDaily((Boolean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -231,6 +280,9 @@ public class FactorImpl extends IdentifiedImpl implements Factor {
 			case ModelPackage.FACTOR__HARD_TO_CHANGE:
 				setHardToChange(HARD_TO_CHANGE_EDEFAULT);
 				return;
+			case ModelPackage.FACTOR__DAILY:
+				setDaily(DAILY_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -249,6 +301,8 @@ public class FactorImpl extends IdentifiedImpl implements Factor {
 				return LEVELS_EDEFAULT == null ? levels != null : !LEVELS_EDEFAULT.equals(levels);
 			case ModelPackage.FACTOR__HARD_TO_CHANGE:
 				return hardToChange != HARD_TO_CHANGE_EDEFAULT;
+			case ModelPackage.FACTOR__DAILY:
+				return daily != DAILY_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -269,6 +323,8 @@ public class FactorImpl extends IdentifiedImpl implements Factor {
 		result.append(levels);
 		result.append(", hardToChange: ");
 		result.append(hardToChange);
+		result.append(", daily: ");
+		result.append(daily);
 		result.append(')');
 		return result.toString();
 	}

@@ -94,6 +94,11 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.FURNACE_BUILD: return createFurnaceBuild();
 			case ModelPackage.SERIES: return createSeries();
 			case ModelPackage.FACTOR: return createFactor();
+			case ModelPackage.FORBIDDEN_COMBINATION: return createForbiddenCombination();
+			case ModelPackage.PROVISION: return createProvision();
+			case ModelPackage.LABOUR: return createLabour();
+			case ModelPackage.FROZEN_PLAN: return createFrozenPlan();
+			case ModelPackage.PLANNED_RUN: return createPlannedRun();
 			case ModelPackage.ROLE_ASSIGNMENT: return createRoleAssignment();
 			case ModelPackage.TRIAL: return createTrial();
 			case ModelPackage.LOG_ENTRY: return createLogEntry();
@@ -469,6 +474,61 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public Factor createFactor() {
 		FactorImpl factor = new FactorImpl();
 		return factor;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ForbiddenCombination createForbiddenCombination() {
+		ForbiddenCombinationImpl forbiddenCombination = new ForbiddenCombinationImpl();
+		return forbiddenCombination;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Provision createProvision() {
+		ProvisionImpl provision = new ProvisionImpl();
+		return provision;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Labour createLabour() {
+		LabourImpl labour = new LabourImpl();
+		return labour;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public FrozenPlan createFrozenPlan() {
+		FrozenPlanImpl frozenPlan = new FrozenPlanImpl();
+		return frozenPlan;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PlannedRun createPlannedRun() {
+		PlannedRunImpl plannedRun = new PlannedRunImpl();
+		return plannedRun;
 	}
 
 	/**

@@ -24,11 +24,14 @@ import daubline.model.Context;
 import daubline.model.DataFile;
 import daubline.model.EvidenceSheet;
 import daubline.model.Factor;
+import daubline.model.ForbiddenCombination;
+import daubline.model.FrozenPlan;
 import daubline.model.FurnaceBuild;
 import daubline.model.Hazard;
 import daubline.model.Identified;
 import daubline.model.ImportMapping;
 import daubline.model.Incident;
+import daubline.model.Labour;
 import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
 import daubline.model.Lot;
@@ -39,7 +42,9 @@ import daubline.model.Named;
 import daubline.model.Permission;
 import daubline.model.Person;
 import daubline.model.Piece;
+import daubline.model.PlannedRun;
 import daubline.model.Prediction;
+import daubline.model.Provision;
 import daubline.model.Reading;
 import daubline.model.Reconstruction;
 import daubline.model.RemainsSheet;
@@ -282,6 +287,41 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass factorEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass forbiddenCombinationEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass provisionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass labourEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass frozenPlanEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass plannedRunEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2473,6 +2513,56 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getSeries_Aim() {
+		return (EAttribute)seriesEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSeries_Forbidden() {
+		return (EReference)seriesEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSeries_Provisions() {
+		return (EReference)seriesEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSeries_Labour() {
+		return (EReference)seriesEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSeries_Plans() {
+		return (EReference)seriesEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getFactor() {
 		return factorEClass;
 	}
@@ -2505,6 +2595,516 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getFactor_HardToChange() {
 		return (EAttribute)factorEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFactor_Daily() {
+		return (EAttribute)factorEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getForbiddenCombination() {
+		return forbiddenCombinationEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getForbiddenCombination_Conditions() {
+		return (EAttribute)forbiddenCombinationEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getForbiddenCombination_Because() {
+		return (EAttribute)forbiddenCombinationEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getProvision() {
+		return provisionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_Unit() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_Available() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_Moisture() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_DryBasis() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_Losses() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_Reserve() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_Once() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_PerTrial() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_PerFurnace() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProvision_PerRefit() {
+		return (EAttribute)provisionEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProvision_Lots() {
+		return (EReference)provisionEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLabour() {
+		return labourEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_Team() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_FirstDay() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_LastDay() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_Weekdays() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_DaysOff() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_BuildDays() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_BuildPeople() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_DryDays() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_BurnDays() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_BurnPeople() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_RefitDays() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_RefitPeople() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_RefitDryDays() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_Firings() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_FailureShare() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLabour_Assurance() {
+		return (EAttribute)labourEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLabour_Permissions() {
+		return (EReference)labourEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getFrozenPlan() {
+		return frozenPlanEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_Aim() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_Seed() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_Algorithm() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_Version() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_FrozenAt() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_Engine() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_FurnaceRatio() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_Restriction() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFrozenPlan_Reasons() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getFrozenPlan_Runs() {
+		return (EReference)frozenPlanEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPlannedRun() {
+		return plannedRunEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlannedRun_Place() {
+		return (EAttribute)plannedRunEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlannedRun_Furnace() {
+		return (EAttribute)plannedRunEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPlannedRun_Trial() {
+		return (EReference)plannedRunEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPlannedRun_Settings() {
+		return (EReference)plannedRunEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlannedRun_Deviation() {
+		return (EAttribute)plannedRunEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -3801,11 +4401,72 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(seriesEClass, SERIES__FACTORS);
 		createEReference(seriesEClass, SERIES__ROLES);
 		createEReference(seriesEClass, SERIES__TRIALS);
+		createEAttribute(seriesEClass, SERIES__AIM);
+		createEReference(seriesEClass, SERIES__FORBIDDEN);
+		createEReference(seriesEClass, SERIES__PROVISIONS);
+		createEReference(seriesEClass, SERIES__LABOUR);
+		createEReference(seriesEClass, SERIES__PLANS);
 
 		factorEClass = createEClass(FACTOR);
 		createEAttribute(factorEClass, FACTOR__VARIABLE);
 		createEAttribute(factorEClass, FACTOR__LEVELS);
 		createEAttribute(factorEClass, FACTOR__HARD_TO_CHANGE);
+		createEAttribute(factorEClass, FACTOR__DAILY);
+
+		forbiddenCombinationEClass = createEClass(FORBIDDEN_COMBINATION);
+		createEAttribute(forbiddenCombinationEClass, FORBIDDEN_COMBINATION__CONDITIONS);
+		createEAttribute(forbiddenCombinationEClass, FORBIDDEN_COMBINATION__BECAUSE);
+
+		provisionEClass = createEClass(PROVISION);
+		createEAttribute(provisionEClass, PROVISION__UNIT);
+		createEAttribute(provisionEClass, PROVISION__AVAILABLE);
+		createEAttribute(provisionEClass, PROVISION__MOISTURE);
+		createEAttribute(provisionEClass, PROVISION__DRY_BASIS);
+		createEAttribute(provisionEClass, PROVISION__LOSSES);
+		createEAttribute(provisionEClass, PROVISION__RESERVE);
+		createEAttribute(provisionEClass, PROVISION__ONCE);
+		createEAttribute(provisionEClass, PROVISION__PER_TRIAL);
+		createEAttribute(provisionEClass, PROVISION__PER_FURNACE);
+		createEAttribute(provisionEClass, PROVISION__PER_REFIT);
+		createEReference(provisionEClass, PROVISION__LOTS);
+
+		labourEClass = createEClass(LABOUR);
+		createEAttribute(labourEClass, LABOUR__TEAM);
+		createEAttribute(labourEClass, LABOUR__FIRST_DAY);
+		createEAttribute(labourEClass, LABOUR__LAST_DAY);
+		createEAttribute(labourEClass, LABOUR__WEEKDAYS);
+		createEAttribute(labourEClass, LABOUR__DAYS_OFF);
+		createEAttribute(labourEClass, LABOUR__BUILD_DAYS);
+		createEAttribute(labourEClass, LABOUR__BUILD_PEOPLE);
+		createEAttribute(labourEClass, LABOUR__DRY_DAYS);
+		createEAttribute(labourEClass, LABOUR__BURN_DAYS);
+		createEAttribute(labourEClass, LABOUR__BURN_PEOPLE);
+		createEAttribute(labourEClass, LABOUR__REFIT_DAYS);
+		createEAttribute(labourEClass, LABOUR__REFIT_PEOPLE);
+		createEAttribute(labourEClass, LABOUR__REFIT_DRY_DAYS);
+		createEAttribute(labourEClass, LABOUR__FIRINGS);
+		createEAttribute(labourEClass, LABOUR__FAILURE_SHARE);
+		createEAttribute(labourEClass, LABOUR__ASSURANCE);
+		createEReference(labourEClass, LABOUR__PERMISSIONS);
+
+		frozenPlanEClass = createEClass(FROZEN_PLAN);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__AIM);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__SEED);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__ALGORITHM);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__VERSION);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__FROZEN_AT);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__ENGINE);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__FURNACE_RATIO);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__RESTRICTION);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__REASONS);
+		createEReference(frozenPlanEClass, FROZEN_PLAN__RUNS);
+
+		plannedRunEClass = createEClass(PLANNED_RUN);
+		createEAttribute(plannedRunEClass, PLANNED_RUN__PLACE);
+		createEAttribute(plannedRunEClass, PLANNED_RUN__FURNACE);
+		createEReference(plannedRunEClass, PLANNED_RUN__TRIAL);
+		createEReference(plannedRunEClass, PLANNED_RUN__SETTINGS);
+		createEAttribute(plannedRunEClass, PLANNED_RUN__DEVIATION);
 
 		roleAssignmentEClass = createEClass(ROLE_ASSIGNMENT);
 		createEAttribute(roleAssignmentEClass, ROLE_ASSIGNMENT__ROLE);
@@ -3984,6 +4645,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		furnaceBuildEClass.getESuperTypes().add(this.getNamed());
 		seriesEClass.getESuperTypes().add(this.getNamed());
 		factorEClass.getESuperTypes().add(this.getIdentified());
+		forbiddenCombinationEClass.getESuperTypes().add(this.getIdentified());
+		provisionEClass.getESuperTypes().add(this.getNamed());
+		labourEClass.getESuperTypes().add(this.getIdentified());
+		frozenPlanEClass.getESuperTypes().add(this.getNamed());
+		plannedRunEClass.getESuperTypes().add(this.getIdentified());
 		roleAssignmentEClass.getESuperTypes().add(this.getIdentified());
 		trialEClass.getESuperTypes().add(this.getNamed());
 		logEntryEClass.getESuperTypes().add(this.getIdentified());
@@ -4224,11 +4890,72 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getSeries_Factors(), this.getFactor(), null, "factors", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSeries_Roles(), this.getRoleAssignment(), null, "roles", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSeries_Trials(), this.getTrial(), null, "trials", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSeries_Aim(), ecorePackage.getEString(), "aim", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSeries_Forbidden(), this.getForbiddenCombination(), null, "forbidden", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSeries_Provisions(), this.getProvision(), null, "provisions", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSeries_Labour(), this.getLabour(), null, "labour", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSeries_Plans(), this.getFrozenPlan(), null, "plans", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(factorEClass, Factor.class, "Factor", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFactor_Variable(), ecorePackage.getEString(), "variable", null, 0, 1, Factor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFactor_Levels(), ecorePackage.getEString(), "levels", null, 0, 1, Factor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFactor_HardToChange(), ecorePackage.getEBoolean(), "hardToChange", null, 0, 1, Factor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFactor_Daily(), ecorePackage.getEBoolean(), "daily", null, 0, 1, Factor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(forbiddenCombinationEClass, ForbiddenCombination.class, "ForbiddenCombination", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getForbiddenCombination_Conditions(), ecorePackage.getEString(), "conditions", null, 0, 1, ForbiddenCombination.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getForbiddenCombination_Because(), ecorePackage.getEString(), "because", null, 0, 1, ForbiddenCombination.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(provisionEClass, Provision.class, "Provision", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getProvision_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_Available(), ecorePackage.getEDoubleObject(), "available", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_Moisture(), ecorePackage.getEDoubleObject(), "moisture", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_DryBasis(), ecorePackage.getEBoolean(), "dryBasis", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_Losses(), ecorePackage.getEString(), "losses", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_Reserve(), ecorePackage.getEDoubleObject(), "reserve", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_Once(), ecorePackage.getEDoubleObject(), "once", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_PerTrial(), ecorePackage.getEDoubleObject(), "perTrial", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_PerFurnace(), ecorePackage.getEDoubleObject(), "perFurnace", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProvision_PerRefit(), ecorePackage.getEDoubleObject(), "perRefit", null, 0, 1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProvision_Lots(), this.getLot(), null, "lots", null, 0, -1, Provision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(labourEClass, Labour.class, "Labour", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLabour_Team(), ecorePackage.getEIntegerObject(), "team", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_FirstDay(), ecorePackage.getEString(), "firstDay", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_LastDay(), ecorePackage.getEString(), "lastDay", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_Weekdays(), ecorePackage.getEString(), "weekdays", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_DaysOff(), ecorePackage.getEString(), "daysOff", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_BuildDays(), ecorePackage.getEIntegerObject(), "buildDays", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_BuildPeople(), ecorePackage.getEIntegerObject(), "buildPeople", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_DryDays(), ecorePackage.getEIntegerObject(), "dryDays", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_BurnDays(), ecorePackage.getEIntegerObject(), "burnDays", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_BurnPeople(), ecorePackage.getEIntegerObject(), "burnPeople", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_RefitDays(), ecorePackage.getEIntegerObject(), "refitDays", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_RefitPeople(), ecorePackage.getEIntegerObject(), "refitPeople", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_RefitDryDays(), ecorePackage.getEIntegerObject(), "refitDryDays", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_Firings(), ecorePackage.getEIntegerObject(), "firings", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_FailureShare(), ecorePackage.getEDoubleObject(), "failureShare", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLabour_Assurance(), ecorePackage.getEDoubleObject(), "assurance", null, 0, 1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLabour_Permissions(), this.getPermission(), null, "permissions", null, 0, -1, Labour.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(frozenPlanEClass, FrozenPlan.class, "FrozenPlan", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFrozenPlan_Aim(), ecorePackage.getEString(), "aim", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_Seed(), ecorePackage.getELongObject(), "seed", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_Algorithm(), ecorePackage.getEString(), "algorithm", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_Version(), ecorePackage.getEString(), "version", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_FrozenAt(), ecorePackage.getEString(), "frozenAt", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_Engine(), ecorePackage.getEString(), "engine", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_FurnaceRatio(), ecorePackage.getEDoubleObject(), "furnaceRatio", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_Restriction(), ecorePackage.getEString(), "restriction", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_Reasons(), ecorePackage.getEString(), "reasons", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getFrozenPlan_Runs(), this.getPlannedRun(), null, "runs", null, 0, -1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(plannedRunEClass, PlannedRun.class, "PlannedRun", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPlannedRun_Place(), ecorePackage.getEIntegerObject(), "place", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlannedRun_Furnace(), ecorePackage.getEIntegerObject(), "furnace", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPlannedRun_Trial(), this.getTrial(), null, "trial", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPlannedRun_Settings(), this.getReading(), null, "settings", null, 0, -1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlannedRun_Deviation(), ecorePackage.getEString(), "deviation", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(roleAssignmentEClass, RoleAssignment.class, "RoleAssignment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getRoleAssignment_Role(), ecorePackage.getEString(), "role", null, 0, 1, RoleAssignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -3,7 +3,11 @@
 package daubline.model.impl;
 
 import daubline.model.Factor;
+import daubline.model.ForbiddenCombination;
+import daubline.model.FrozenPlan;
+import daubline.model.Labour;
 import daubline.model.ModelPackage;
+import daubline.model.Provision;
 import daubline.model.RoleAssignment;
 import daubline.model.Series;
 import daubline.model.Trial;
@@ -40,6 +44,11 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.SeriesImpl#getFactors <em>Factors</em>}</li>
  *   <li>{@link daubline.model.impl.SeriesImpl#getRoles <em>Roles</em>}</li>
  *   <li>{@link daubline.model.impl.SeriesImpl#getTrials <em>Trials</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getAim <em>Aim</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getForbidden <em>Forbidden</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getProvisions <em>Provisions</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getLabour <em>Labour</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getPlans <em>Plans</em>}</li>
  * </ul>
  *
  * @generated
@@ -194,6 +203,66 @@ public class SeriesImpl extends NamedImpl implements Series {
 	 * @ordered
 	 */
 	protected EList<Trial> trials;
+
+	/**
+	 * The default value of the '{@link #getAim() <em>Aim</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAim()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String AIM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAim() <em>Aim</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAim()
+	 * @generated
+	 * @ordered
+	 */
+	protected String aim = AIM_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getForbidden() <em>Forbidden</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getForbidden()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ForbiddenCombination> forbidden;
+
+	/**
+	 * The cached value of the '{@link #getProvisions() <em>Provisions</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getProvisions()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Provision> provisions;
+
+	/**
+	 * The cached value of the '{@link #getLabour() <em>Labour</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLabour()
+	 * @generated
+	 * @ordered
+	 */
+	protected Labour labour;
+
+	/**
+	 * The cached value of the '{@link #getPlans() <em>Plans</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlans()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<FrozenPlan> plans;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -397,6 +466,113 @@ public class SeriesImpl extends NamedImpl implements Series {
 	 * @generated
 	 */
 	@Override
+	public String getAim() {
+		return aim;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAim(String newAim) {
+		String oldAim = aim;
+		aim = newAim;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__AIM, oldAim, aim));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ForbiddenCombination> getForbidden() {
+		if (forbidden == null) {
+			forbidden = new EObjectContainmentEList<ForbiddenCombination>(ForbiddenCombination.class, this, ModelPackage.SERIES__FORBIDDEN);
+		}
+		return forbidden;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Provision> getProvisions() {
+		if (provisions == null) {
+			provisions = new EObjectContainmentEList<Provision>(Provision.class, this, ModelPackage.SERIES__PROVISIONS);
+		}
+		return provisions;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Labour getLabour() {
+		return labour;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetLabour(Labour newLabour, NotificationChain msgs) {
+		Labour oldLabour = labour;
+		labour = newLabour;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__LABOUR, oldLabour, newLabour);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLabour(Labour newLabour) {
+		if (newLabour != labour) {
+			NotificationChain msgs = null;
+			if (labour != null)
+				msgs = ((InternalEObject)labour).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - ModelPackage.SERIES__LABOUR, null, msgs);
+			if (newLabour != null)
+				msgs = ((InternalEObject)newLabour).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - ModelPackage.SERIES__LABOUR, null, msgs);
+			msgs = basicSetLabour(newLabour, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__LABOUR, newLabour, newLabour));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<FrozenPlan> getPlans() {
+		if (plans == null) {
+			plans = new EObjectContainmentEList<FrozenPlan>(FrozenPlan.class, this, ModelPackage.SERIES__PLANS);
+		}
+		return plans;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.SERIES__FACTORS:
@@ -405,6 +581,14 @@ public class SeriesImpl extends NamedImpl implements Series {
 				return ((InternalEList<?>)getRoles()).basicRemove(otherEnd, msgs);
 			case ModelPackage.SERIES__TRIALS:
 				return ((InternalEList<?>)getTrials()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SERIES__FORBIDDEN:
+				return ((InternalEList<?>)getForbidden()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SERIES__PROVISIONS:
+				return ((InternalEList<?>)getProvisions()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SERIES__LABOUR:
+				return basicSetLabour(null, msgs);
+			case ModelPackage.SERIES__PLANS:
+				return ((InternalEList<?>)getPlans()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -435,6 +619,16 @@ public class SeriesImpl extends NamedImpl implements Series {
 				return getRoles();
 			case ModelPackage.SERIES__TRIALS:
 				return getTrials();
+			case ModelPackage.SERIES__AIM:
+				return getAim();
+			case ModelPackage.SERIES__FORBIDDEN:
+				return getForbidden();
+			case ModelPackage.SERIES__PROVISIONS:
+				return getProvisions();
+			case ModelPackage.SERIES__LABOUR:
+				return getLabour();
+			case ModelPackage.SERIES__PLANS:
+				return getPlans();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -478,6 +672,24 @@ public class SeriesImpl extends NamedImpl implements Series {
 				getTrials().clear();
 				getTrials().addAll((Collection<? extends Trial>)newValue);
 				return;
+			case ModelPackage.SERIES__AIM:
+				setAim((String)newValue);
+				return;
+			case ModelPackage.SERIES__FORBIDDEN:
+				getForbidden().clear();
+				getForbidden().addAll((Collection<? extends ForbiddenCombination>)newValue);
+				return;
+			case ModelPackage.SERIES__PROVISIONS:
+				getProvisions().clear();
+				getProvisions().addAll((Collection<? extends Provision>)newValue);
+				return;
+			case ModelPackage.SERIES__LABOUR:
+				setLabour((Labour)newValue);
+				return;
+			case ModelPackage.SERIES__PLANS:
+				getPlans().clear();
+				getPlans().addAll((Collection<? extends FrozenPlan>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -517,6 +729,21 @@ public class SeriesImpl extends NamedImpl implements Series {
 			case ModelPackage.SERIES__TRIALS:
 				getTrials().clear();
 				return;
+			case ModelPackage.SERIES__AIM:
+				setAim(AIM_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__FORBIDDEN:
+				getForbidden().clear();
+				return;
+			case ModelPackage.SERIES__PROVISIONS:
+				getProvisions().clear();
+				return;
+			case ModelPackage.SERIES__LABOUR:
+				setLabour((Labour)null);
+				return;
+			case ModelPackage.SERIES__PLANS:
+				getPlans().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -547,6 +774,16 @@ public class SeriesImpl extends NamedImpl implements Series {
 				return roles != null && !roles.isEmpty();
 			case ModelPackage.SERIES__TRIALS:
 				return trials != null && !trials.isEmpty();
+			case ModelPackage.SERIES__AIM:
+				return AIM_EDEFAULT == null ? aim != null : !AIM_EDEFAULT.equals(aim);
+			case ModelPackage.SERIES__FORBIDDEN:
+				return forbidden != null && !forbidden.isEmpty();
+			case ModelPackage.SERIES__PROVISIONS:
+				return provisions != null && !provisions.isEmpty();
+			case ModelPackage.SERIES__LABOUR:
+				return labour != null;
+			case ModelPackage.SERIES__PLANS:
+				return plans != null && !plans.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -573,6 +810,8 @@ public class SeriesImpl extends NamedImpl implements Series {
 		result.append(seed);
 		result.append(", stopCriteria: ");
 		result.append(stopCriteria);
+		result.append(", aim: ");
+		result.append(aim);
 		result.append(')');
 		return result.toString();
 	}

@@ -188,6 +188,26 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createFactorAdapter();
 			}
 			@Override
+			public Adapter caseForbiddenCombination(ForbiddenCombination object) {
+				return createForbiddenCombinationAdapter();
+			}
+			@Override
+			public Adapter caseProvision(Provision object) {
+				return createProvisionAdapter();
+			}
+			@Override
+			public Adapter caseLabour(Labour object) {
+				return createLabourAdapter();
+			}
+			@Override
+			public Adapter caseFrozenPlan(FrozenPlan object) {
+				return createFrozenPlanAdapter();
+			}
+			@Override
+			public Adapter casePlannedRun(PlannedRun object) {
+				return createPlannedRunAdapter();
+			}
+			@Override
 			public Adapter caseRoleAssignment(RoleAssignment object) {
 				return createRoleAssignmentAdapter();
 			}
@@ -676,6 +696,76 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createFactorAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.ForbiddenCombination <em>Forbidden Combination</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.ForbiddenCombination
+	 * @generated
+	 */
+	public Adapter createForbiddenCombinationAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.Provision <em>Provision</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.Provision
+	 * @generated
+	 */
+	public Adapter createProvisionAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.Labour <em>Labour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.Labour
+	 * @generated
+	 */
+	public Adapter createLabourAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.FrozenPlan <em>Frozen Plan</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.FrozenPlan
+	 * @generated
+	 */
+	public Adapter createFrozenPlanAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.PlannedRun <em>Planned Run</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.PlannedRun
+	 * @generated
+	 */
+	public Adapter createPlannedRunAdapter() {
 		return null;
 	}
 
