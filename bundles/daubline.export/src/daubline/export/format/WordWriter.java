@@ -27,6 +27,7 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableCell;
+import org.apache.poi.xwpf.usermodel.XWPFTableRow;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
@@ -100,16 +101,18 @@ public final class WordWriter implements AutoCloseable {
   private void fill(XWPFTable grid, Table table) {
     threeRules(grid);
     setWidths(grid, table);
-    grid.getRow(0).setRepeatHeader(true);
+    // asking the grid for its n-th row counts all rows before it each time
+    List<XWPFTableRow> lines = grid.getRows();
+    lines.get(0).setRepeatHeader(true);
     for (int c = 0; c < table.columns().size(); c++) {
       Column column = table.columns().get(c);
-      cell(grid.getRow(0).getCell(c), column, column.fullHeading(), 0).setBold(true);
+      cell(lines.get(0).getCell(c), column, column.fullHeading(), 0).setBold(true);
     }
     for (int r = 0; r < table.rows().size(); r++) {
       List<Cell> row = table.rows().get(r);
-      grid.getRow(r + 1).setCantSplitRow(true);
+      lines.get(r + 1).setCantSplitRow(true);
       for (int c = 0; c < row.size(); c++) {
-        cell(grid.getRow(r + 1).getCell(c), table.columns().get(c), style.print(row.get(c)), row.get(c).note());
+        cell(lines.get(r + 1).getCell(c), table.columns().get(c), style.print(row.get(c)), row.get(c).note());
       }
     }
   }
