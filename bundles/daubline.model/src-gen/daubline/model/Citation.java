@@ -26,6 +26,9 @@ package daubline.model;
  *   <li>{@link daubline.model.Citation#getDoi <em>Doi</em>}</li>
  *   <li>{@link daubline.model.Citation#getUrl <em>Url</em>}</li>
  *   <li>{@link daubline.model.Citation#getKind <em>Kind</em>}</li>
+ *   <li>{@link daubline.model.Citation#getEditors <em>Editors</em>}</li>
+ *   <li>{@link daubline.model.Citation#getIssue <em>Issue</em>}</li>
+ *   <li>{@link daubline.model.Citation#getPlace <em>Place</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getCitation()
@@ -252,5 +255,71 @@ public interface Citation extends Named {
 	 * @generated
 	 */
 	void setKind(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Editors</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Editors</em>' attribute.
+	 * @see #setEditors(String)
+	 * @see daubline.model.ModelPackage#getCitation_Editors()
+	 * @model
+	 * @generated
+	 */
+	String getEditors();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Citation#getEditors <em>Editors</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Editors</em>' attribute.
+	 * @see #getEditors()
+	 * @generated
+	 */
+	void setEditors(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Issue</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Issue</em>' attribute.
+	 * @see #setIssue(String)
+	 * @see daubline.model.ModelPackage#getCitation_Issue()
+	 * @model
+	 * @generated
+	 */
+	String getIssue();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Citation#getIssue <em>Issue</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Issue</em>' attribute.
+	 * @see #getIssue()
+	 * @generated
+	 */
+	void setIssue(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Place</em>' attribute.
+	 * @see #setPlace(String)
+	 * @see daubline.model.ModelPackage#getCitation_Place()
+	 * @model
+	 * @generated
+	 */
+	String getPlace();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Citation#getPlace <em>Place</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Place</em>' attribute.
+	 * @see #getPlace()
+	 * @generated
+	 */
+	void setPlace(String value);
 
 } // Citation

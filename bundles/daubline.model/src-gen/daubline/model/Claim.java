@@ -17,6 +17,8 @@ package daubline.model;
  * </p>
  * <ul>
  *   <li>{@link daubline.model.Claim#getPreservationLimit <em>Preservation Limit</em>}</li>
+ *   <li>{@link daubline.model.Claim#getLimitBecause <em>Limit Because</em>}</li>
+ *   <li>{@link daubline.model.Claim#getMeasurement <em>Measurement</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getClaim()
@@ -45,5 +47,49 @@ public interface Claim extends Reading {
 	 * @generated
 	 */
 	void setPreservationLimit(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Limit Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Limit Because</em>' attribute.
+	 * @see #setLimitBecause(String)
+	 * @see daubline.model.ModelPackage#getClaim_LimitBecause()
+	 * @model
+	 * @generated
+	 */
+	String getLimitBecause();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Claim#getLimitBecause <em>Limit Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Limit Because</em>' attribute.
+	 * @see #getLimitBecause()
+	 * @generated
+	 */
+	void setLimitBecause(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Measurement</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Measurement</em>' reference.
+	 * @see #setMeasurement(Measurement)
+	 * @see daubline.model.ModelPackage#getClaim_Measurement()
+	 * @model
+	 * @generated
+	 */
+	Measurement getMeasurement();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Claim#getMeasurement <em>Measurement</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Measurement</em>' reference.
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	void setMeasurement(Measurement value);
 
 } // Claim

@@ -27,6 +27,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Lot#getValues <em>Values</em>}</li>
  *   <li>{@link daubline.model.Lot#getTreatments <em>Treatments</em>}</li>
  *   <li>{@link daubline.model.Lot#getAnalyses <em>Analyses</em>}</li>
+ *   <li>{@link daubline.model.Lot#getMoistureBasis <em>Moisture Basis</em>}</li>
+ *   <li>{@link daubline.model.Lot#getRecipe <em>Recipe</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getLot()
@@ -169,5 +171,39 @@ public interface Lot extends Named {
 	 * @generated
 	 */
 	EList<Analysis> getAnalyses();
+
+	/**
+	 * Returns the value of the '<em><b>Moisture Basis</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Moisture Basis</em>' attribute.
+	 * @see #setMoistureBasis(String)
+	 * @see daubline.model.ModelPackage#getLot_MoistureBasis()
+	 * @model
+	 * @generated
+	 */
+	String getMoistureBasis();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Lot#getMoistureBasis <em>Moisture Basis</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Moisture Basis</em>' attribute.
+	 * @see #getMoistureBasis()
+	 * @generated
+	 */
+	void setMoistureBasis(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Recipe</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.MixPart}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Recipe</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getLot_Recipe()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<MixPart> getRecipe();
 
 } // Lot

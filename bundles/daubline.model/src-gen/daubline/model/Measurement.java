@@ -20,6 +20,7 @@ package daubline.model;
  *   <li>{@link daubline.model.Measurement#getY1 <em>Y1</em>}</li>
  *   <li>{@link daubline.model.Measurement#getX2 <em>X2</em>}</li>
  *   <li>{@link daubline.model.Measurement#getY2 <em>Y2</em>}</li>
+ *   <li>{@link daubline.model.Measurement#isScale <em>Scale</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getMeasurement()
@@ -114,5 +115,27 @@ public interface Measurement extends Reading {
 	 * @generated
 	 */
 	void setY2(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Scale</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Scale</em>' attribute.
+	 * @see #setScale(boolean)
+	 * @see daubline.model.ModelPackage#getMeasurement_Scale()
+	 * @model
+	 * @generated
+	 */
+	boolean isScale();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Measurement#isScale <em>Scale</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Scale</em>' attribute.
+	 * @see #isScale()
+	 * @generated
+	 */
+	void setScale(boolean value);
 
 } // Measurement

@@ -238,6 +238,24 @@ public interface ModelFactory extends EFactory {
 	Treatment createTreatment();
 
 	/**
+	 * Returns a new object of class '<em>Size Band</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Size Band</em>'.
+	 * @generated
+	 */
+	SizeBand createSizeBand();
+
+	/**
+	 * Returns a new object of class '<em>Mix Part</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Mix Part</em>'.
+	 * @generated
+	 */
+	MixPart createMixPart();
+
+	/**
 	 * Returns a new object of class '<em>Furnace Build</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -557,13 +557,40 @@ public interface ModelPackage extends EPackage {
 	int CITATION__KIND = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Editors</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CITATION__EDITORS = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Issue</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CITATION__ISSUE = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CITATION__PLACE = NAMED_FEATURE_COUNT + 12;
+
+	/**
 	 * The number of structural features of the '<em>Citation</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CITATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int CITATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.VariableDefinitionImpl <em>Variable Definition</em>}' class.
@@ -1474,13 +1501,31 @@ public interface ModelPackage extends EPackage {
 	int CLAIM__PRESERVATION_LIMIT = READING_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Limit Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__LIMIT_BECAUSE = READING_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Measurement</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__MEASUREMENT = READING_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Claim</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 1;
+	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.StagedValueImpl <em>Staged Value</em>}' class.
@@ -2161,13 +2206,22 @@ public interface ModelPackage extends EPackage {
 	int PREDICTION__ENGINE = READING_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Revises</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREDICTION__REVISES = READING_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Prediction</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PREDICTION_FEATURE_COUNT = READING_FEATURE_COUNT + 4;
+	int PREDICTION_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ResidueMassImpl <em>Residue Mass</em>}' class.
@@ -3566,13 +3620,31 @@ public interface ModelPackage extends EPackage {
 	int LOT__ANALYSES = NAMED_FEATURE_COUNT + 7;
 
 	/**
+	 * The feature id for the '<em><b>Moisture Basis</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__MOISTURE_BASIS = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Recipe</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOT__RECIPE = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Lot</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int LOT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
+	int LOT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.TreatmentImpl <em>Treatment</em>}' class.
@@ -3675,13 +3747,501 @@ public interface ModelPackage extends EPackage {
 	int TREATMENT__VALUES = NAMED_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Bands</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TREATMENT__BANDS = NAMED_FEATURE_COUNT + 7;
+
+	/**
 	 * The number of structural features of the '<em>Treatment</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TREATMENT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 7;
+	int TREATMENT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.SizeBandImpl <em>Size Band</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.SizeBandImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getSizeBand()
+	 * @generated
+	 */
+	int SIZE_BAND = 27;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__ID = READING__ID;
+
+	/**
+	 * The feature id for the '<em><b>Variable</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__VARIABLE = READING__VARIABLE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__KIND = READING__KIND;
+
+	/**
+	 * The feature id for the '<em><b>Typed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__TYPED = READING__TYPED;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__UNIT = READING__UNIT;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__VALUE = READING__VALUE;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__LOW = READING__LOW;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__HIGH = READING__HIGH;
+
+	/**
+	 * The feature id for the '<em><b>Sigma</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__SIGMA = READING__SIGMA;
+
+	/**
+	 * The feature id for the '<em><b>Category</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__CATEGORY = READING__CATEGORY;
+
+	/**
+	 * The feature id for the '<em><b>How</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__HOW = READING__HOW;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__BY = READING__BY;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__AT = READING__AT;
+
+	/**
+	 * The feature id for the '<em><b>Citation</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__CITATION = READING__CITATION;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__PAGE = READING__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Verbatim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__VERBATIM = READING__VERBATIM;
+
+	/**
+	 * The feature id for the '<em><b>Confidence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__CONFIDENCE = READING__CONFIDENCE;
+
+	/**
+	 * The feature id for the '<em><b>Sampling Fraction</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__SAMPLING_FRACTION = READING__SAMPLING_FRACTION;
+
+	/**
+	 * The feature id for the '<em><b>Picked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__PICKED = READING__PICKED;
+
+	/**
+	 * The feature id for the '<em><b>Picked Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__PICKED_BECAUSE = READING__PICKED_BECAUSE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__NOTE = READING__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Mesh From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__MESH_FROM = READING_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Mesh To</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__MESH_TO = READING_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__LOT = READING_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Size Band</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND_FEATURE_COUNT = READING_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.MixPartImpl <em>Mix Part</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.MixPartImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getMixPart()
+	 * @generated
+	 */
+	int MIX_PART = 28;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__ID = READING__ID;
+
+	/**
+	 * The feature id for the '<em><b>Variable</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__VARIABLE = READING__VARIABLE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__KIND = READING__KIND;
+
+	/**
+	 * The feature id for the '<em><b>Typed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__TYPED = READING__TYPED;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__UNIT = READING__UNIT;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__VALUE = READING__VALUE;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__LOW = READING__LOW;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__HIGH = READING__HIGH;
+
+	/**
+	 * The feature id for the '<em><b>Sigma</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__SIGMA = READING__SIGMA;
+
+	/**
+	 * The feature id for the '<em><b>Category</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__CATEGORY = READING__CATEGORY;
+
+	/**
+	 * The feature id for the '<em><b>How</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__HOW = READING__HOW;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__BY = READING__BY;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__AT = READING__AT;
+
+	/**
+	 * The feature id for the '<em><b>Citation</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__CITATION = READING__CITATION;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__PAGE = READING__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Verbatim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__VERBATIM = READING__VERBATIM;
+
+	/**
+	 * The feature id for the '<em><b>Confidence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__CONFIDENCE = READING__CONFIDENCE;
+
+	/**
+	 * The feature id for the '<em><b>Sampling Fraction</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__SAMPLING_FRACTION = READING__SAMPLING_FRACTION;
+
+	/**
+	 * The feature id for the '<em><b>Picked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__PICKED = READING__PICKED;
+
+	/**
+	 * The feature id for the '<em><b>Picked Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__PICKED_BECAUSE = READING__PICKED_BECAUSE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__NOTE = READING__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Part</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__PART = READING_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__LOT = READING_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>By Volume</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__BY_VOLUME = READING_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Bulk Density</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__BULK_DENSITY = READING_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Mix Part</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART_FEATURE_COUNT = READING_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.FurnaceBuildImpl <em>Furnace Build</em>}' class.
@@ -3691,7 +4251,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFurnaceBuild()
 	 * @generated
 	 */
-	int FURNACE_BUILD = 27;
+	int FURNACE_BUILD = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3782,7 +4342,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSeries()
 	 * @generated
 	 */
-	int SERIES = 28;
+	int SERIES = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3954,7 +4514,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFactor()
 	 * @generated
 	 */
-	int FACTOR = 29;
+	int FACTOR = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4018,7 +4578,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
 	 * @generated
 	 */
-	int FORBIDDEN_COMBINATION = 30;
+	int FORBIDDEN_COMBINATION = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4064,7 +4624,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getProvision()
 	 * @generated
 	 */
-	int PROVISION = 31;
+	int PROVISION = 33;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4209,7 +4769,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLabour()
 	 * @generated
 	 */
-	int LABOUR = 32;
+	int LABOUR = 34;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4390,7 +4950,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
 	 * @generated
 	 */
-	int FROZEN_PLAN = 33;
+	int FROZEN_PLAN = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4526,7 +5086,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
 	 * @generated
 	 */
-	int PLANNED_RUN = 34;
+	int PLANNED_RUN = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4599,7 +5159,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 35;
+	int ROLE_ASSIGNMENT = 37;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4663,7 +5223,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrial()
 	 * @generated
 	 */
-	int TRIAL = 36;
+	int TRIAL = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4900,13 +5460,22 @@ public interface ModelPackage extends EPackage {
 	int TRIAL__VISITS = NAMED_FEATURE_COUNT + 22;
 
 	/**
+	 * The feature id for the '<em><b>Ready Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__READY_BECAUSE = NAMED_FEATURE_COUNT + 23;
+
+	/**
 	 * The number of structural features of the '<em>Trial</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TRIAL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 23;
+	int TRIAL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 24;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.LogEntryImpl <em>Log Entry</em>}' class.
@@ -4916,7 +5485,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLogEntry()
 	 * @generated
 	 */
-	int LOG_ENTRY = 37;
+	int LOG_ENTRY = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5034,7 +5603,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 38;
+	int CHARGE = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5161,7 +5730,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChargeItem()
 	 * @generated
 	 */
-	int CHARGE_ITEM = 39;
+	int CHARGE_ITEM = 41;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5405,7 +5974,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIncident()
 	 * @generated
 	 */
-	int INCIDENT = 40;
+	int INCIDENT = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5541,7 +6110,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getDataFile()
 	 * @generated
 	 */
-	int DATA_FILE = 41;
+	int DATA_FILE = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5677,7 +6246,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 42;
+	int MEASUREMENT = 44;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5905,13 +6474,22 @@ public interface ModelPackage extends EPackage {
 	int MEASUREMENT__Y2 = READING_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Scale</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__SCALE = READING_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Measurement</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 4;
+	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.
@@ -5921,7 +6499,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLoggerFile()
 	 * @generated
 	 */
-	int LOGGER_FILE = 43;
+	int LOGGER_FILE = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6129,7 +6707,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChannel()
 	 * @generated
 	 */
-	int CHANNEL = 44;
+	int CHANNEL = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6202,7 +6780,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 45;
+	int PIECE = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6275,7 +6853,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSample()
 	 * @generated
 	 */
-	int SAMPLE = 46;
+	int SAMPLE = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6375,7 +6953,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getVisit()
 	 * @generated
 	 */
-	int VISIT = 47;
+	int VISIT = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6457,7 +7035,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBasis()
 	 * @generated
 	 */
-	int BASIS = 48;
+	int BASIS = 50;
 
 	/**
 	 * The meta object id for the '<em>Confidence</em>' data type.
@@ -6467,7 +7045,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getConfidence()
 	 * @generated
 	 */
-	int CONFIDENCE = 49;
+	int CONFIDENCE = 51;
 
 	/**
 	 * The meta object id for the '<em>How Got</em>' data type.
@@ -6477,7 +7055,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getHowGot()
 	 * @generated
 	 */
-	int HOW_GOT = 50;
+	int HOW_GOT = 52;
 
 	/**
 	 * The meta object id for the '<em>Iron Basis</em>' data type.
@@ -6487,7 +7065,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIronBasis()
 	 * @generated
 	 */
-	int IRON_BASIS = 51;
+	int IRON_BASIS = 53;
 
 	/**
 	 * The meta object id for the '<em>Material</em>' data type.
@@ -6497,7 +7075,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 52;
+	int MATERIAL = 54;
 
 	/**
 	 * The meta object id for the '<em>Stage</em>' data type.
@@ -6507,7 +7085,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 53;
+	int STAGE = 55;
 
 	/**
 	 * The meta object id for the '<em>Trial Kind</em>' data type.
@@ -6517,7 +7095,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialKind()
 	 * @generated
 	 */
-	int TRIAL_KIND = 54;
+	int TRIAL_KIND = 56;
 
 	/**
 	 * The meta object id for the '<em>Trial Status</em>' data type.
@@ -6527,7 +7105,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialStatus()
 	 * @generated
 	 */
-	int TRIAL_STATUS = 55;
+	int TRIAL_STATUS = 57;
 
 	/**
 	 * The meta object id for the '<em>Value Kind</em>' data type.
@@ -6537,7 +7115,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getValueKind()
 	 * @generated
 	 */
-	int VALUE_KIND = 56;
+	int VALUE_KIND = 58;
 
 
 	/**
@@ -6985,6 +7563,39 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getCitation_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Citation#getEditors <em>Editors</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Editors</em>'.
+	 * @see daubline.model.Citation#getEditors()
+	 * @see #getCitation()
+	 * @generated
+	 */
+	EAttribute getCitation_Editors();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Citation#getIssue <em>Issue</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Issue</em>'.
+	 * @see daubline.model.Citation#getIssue()
+	 * @see #getCitation()
+	 * @generated
+	 */
+	EAttribute getCitation_Issue();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Citation#getPlace <em>Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Place</em>'.
+	 * @see daubline.model.Citation#getPlace()
+	 * @see #getCitation()
+	 * @generated
+	 */
+	EAttribute getCitation_Place();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.VariableDefinition <em>Variable Definition</em>}'.
@@ -7628,6 +8239,28 @@ public interface ModelPackage extends EPackage {
 	EAttribute getClaim_PreservationLimit();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Claim#getLimitBecause <em>Limit Because</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Limit Because</em>'.
+	 * @see daubline.model.Claim#getLimitBecause()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EAttribute getClaim_LimitBecause();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Claim#getMeasurement <em>Measurement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Measurement</em>'.
+	 * @see daubline.model.Claim#getMeasurement()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EReference getClaim_Measurement();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.StagedValue <em>Staged Value</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -7733,6 +8366,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPrediction_Engine();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Prediction#getRevises <em>Revises</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Revises</em>'.
+	 * @see daubline.model.Prediction#getRevises()
+	 * @see #getPrediction()
+	 * @generated
+	 */
+	EReference getPrediction_Revises();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.ResidueMass <em>Residue Mass</em>}'.
@@ -8418,6 +9062,28 @@ public interface ModelPackage extends EPackage {
 	EReference getLot_Analyses();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Lot#getMoistureBasis <em>Moisture Basis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Moisture Basis</em>'.
+	 * @see daubline.model.Lot#getMoistureBasis()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EAttribute getLot_MoistureBasis();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Lot#getRecipe <em>Recipe</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Recipe</em>'.
+	 * @see daubline.model.Lot#getRecipe()
+	 * @see #getLot()
+	 * @generated
+	 */
+	EReference getLot_Recipe();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Treatment <em>Treatment</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8503,6 +9169,114 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getTreatment_Values();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Treatment#getBands <em>Bands</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Bands</em>'.
+	 * @see daubline.model.Treatment#getBands()
+	 * @see #getTreatment()
+	 * @generated
+	 */
+	EReference getTreatment_Bands();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.SizeBand <em>Size Band</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Size Band</em>'.
+	 * @see daubline.model.SizeBand
+	 * @generated
+	 */
+	EClass getSizeBand();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.SizeBand#getMeshFrom <em>Mesh From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Mesh From</em>'.
+	 * @see daubline.model.SizeBand#getMeshFrom()
+	 * @see #getSizeBand()
+	 * @generated
+	 */
+	EAttribute getSizeBand_MeshFrom();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.SizeBand#getMeshTo <em>Mesh To</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Mesh To</em>'.
+	 * @see daubline.model.SizeBand#getMeshTo()
+	 * @see #getSizeBand()
+	 * @generated
+	 */
+	EAttribute getSizeBand_MeshTo();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.SizeBand#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Lot</em>'.
+	 * @see daubline.model.SizeBand#getLot()
+	 * @see #getSizeBand()
+	 * @generated
+	 */
+	EReference getSizeBand_Lot();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.MixPart <em>Mix Part</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Mix Part</em>'.
+	 * @see daubline.model.MixPart
+	 * @generated
+	 */
+	EClass getMixPart();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.MixPart#getPart <em>Part</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Part</em>'.
+	 * @see daubline.model.MixPart#getPart()
+	 * @see #getMixPart()
+	 * @generated
+	 */
+	EAttribute getMixPart_Part();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.MixPart#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Lot</em>'.
+	 * @see daubline.model.MixPart#getLot()
+	 * @see #getMixPart()
+	 * @generated
+	 */
+	EReference getMixPart_Lot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.MixPart#isByVolume <em>By Volume</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>By Volume</em>'.
+	 * @see daubline.model.MixPart#isByVolume()
+	 * @see #getMixPart()
+	 * @generated
+	 */
+	EAttribute getMixPart_ByVolume();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.MixPart#getBulkDensity <em>Bulk Density</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bulk Density</em>'.
+	 * @see daubline.model.MixPart#getBulkDensity()
+	 * @see #getMixPart()
+	 * @generated
+	 */
+	EAttribute getMixPart_BulkDensity();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.FurnaceBuild <em>Furnace Build</em>}'.
@@ -9650,6 +10424,17 @@ public interface ModelPackage extends EPackage {
 	EReference getTrial_Visits();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Trial#getReadyBecause <em>Ready Because</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ready Because</em>'.
+	 * @see daubline.model.Trial#getReadyBecause()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EAttribute getTrial_ReadyBecause();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.LogEntry <em>Log Entry</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10049,6 +10834,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMeasurement_Y2();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Measurement#isScale <em>Scale</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Scale</em>'.
+	 * @see daubline.model.Measurement#isScale()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EAttribute getMeasurement_Scale();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.LoggerFile <em>Logger File</em>}'.
@@ -10824,6 +11620,30 @@ public interface ModelPackage extends EPackage {
 		EAttribute CITATION__KIND = eINSTANCE.getCitation_Kind();
 
 		/**
+		 * The meta object literal for the '<em><b>Editors</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CITATION__EDITORS = eINSTANCE.getCitation_Editors();
+
+		/**
+		 * The meta object literal for the '<em><b>Issue</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CITATION__ISSUE = eINSTANCE.getCitation_Issue();
+
+		/**
+		 * The meta object literal for the '<em><b>Place</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CITATION__PLACE = eINSTANCE.getCitation_Place();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.VariableDefinitionImpl <em>Variable Definition</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -11312,6 +12132,22 @@ public interface ModelPackage extends EPackage {
 		EAttribute CLAIM__PRESERVATION_LIMIT = eINSTANCE.getClaim_PreservationLimit();
 
 		/**
+		 * The meta object literal for the '<em><b>Limit Because</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLAIM__LIMIT_BECAUSE = eINSTANCE.getClaim_LimitBecause();
+
+		/**
+		 * The meta object literal for the '<em><b>Measurement</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CLAIM__MEASUREMENT = eINSTANCE.getClaim_Measurement();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.StagedValueImpl <em>Staged Value</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -11396,6 +12232,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PREDICTION__ENGINE = eINSTANCE.getPrediction_Engine();
+
+		/**
+		 * The meta object literal for the '<em><b>Revises</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PREDICTION__REVISES = eINSTANCE.getPrediction_Revises();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ResidueMassImpl <em>Residue Mass</em>}' class.
@@ -11922,6 +12766,22 @@ public interface ModelPackage extends EPackage {
 		EReference LOT__ANALYSES = eINSTANCE.getLot_Analyses();
 
 		/**
+		 * The meta object literal for the '<em><b>Moisture Basis</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOT__MOISTURE_BASIS = eINSTANCE.getLot_MoistureBasis();
+
+		/**
+		 * The meta object literal for the '<em><b>Recipe</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference LOT__RECIPE = eINSTANCE.getLot_Recipe();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.TreatmentImpl <em>Treatment</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -11986,6 +12846,90 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference TREATMENT__VALUES = eINSTANCE.getTreatment_Values();
+
+		/**
+		 * The meta object literal for the '<em><b>Bands</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TREATMENT__BANDS = eINSTANCE.getTreatment_Bands();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.SizeBandImpl <em>Size Band</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.SizeBandImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getSizeBand()
+		 * @generated
+		 */
+		EClass SIZE_BAND = eINSTANCE.getSizeBand();
+
+		/**
+		 * The meta object literal for the '<em><b>Mesh From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIZE_BAND__MESH_FROM = eINSTANCE.getSizeBand_MeshFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Mesh To</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SIZE_BAND__MESH_TO = eINSTANCE.getSizeBand_MeshTo();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SIZE_BAND__LOT = eINSTANCE.getSizeBand_Lot();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.MixPartImpl <em>Mix Part</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.MixPartImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getMixPart()
+		 * @generated
+		 */
+		EClass MIX_PART = eINSTANCE.getMixPart();
+
+		/**
+		 * The meta object literal for the '<em><b>Part</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_PART__PART = eINSTANCE.getMixPart_Part();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MIX_PART__LOT = eINSTANCE.getMixPart_Lot();
+
+		/**
+		 * The meta object literal for the '<em><b>By Volume</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_PART__BY_VOLUME = eINSTANCE.getMixPart_ByVolume();
+
+		/**
+		 * The meta object literal for the '<em><b>Bulk Density</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_PART__BULK_DENSITY = eINSTANCE.getMixPart_BulkDensity();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.FurnaceBuildImpl <em>Furnace Build</em>}' class.
@@ -12848,6 +13792,14 @@ public interface ModelPackage extends EPackage {
 		EReference TRIAL__VISITS = eINSTANCE.getTrial_Visits();
 
 		/**
+		 * The meta object literal for the '<em><b>Ready Because</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TRIAL__READY_BECAUSE = eINSTANCE.getTrial_ReadyBecause();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.LogEntryImpl <em>Log Entry</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -13154,6 +14106,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MEASUREMENT__Y2 = eINSTANCE.getMeasurement_Y2();
+
+		/**
+		 * The meta object literal for the '<em><b>Scale</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASUREMENT__SCALE = eINSTANCE.getMeasurement_Scale();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.

@@ -20,6 +20,7 @@ package daubline.model;
  *   <li>{@link daubline.model.Prediction#isLocked <em>Locked</em>}</li>
  *   <li>{@link daubline.model.Prediction#getReconstruction <em>Reconstruction</em>}</li>
  *   <li>{@link daubline.model.Prediction#getEngine <em>Engine</em>}</li>
+ *   <li>{@link daubline.model.Prediction#getRevises <em>Revises</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getPrediction()
@@ -114,5 +115,27 @@ public interface Prediction extends Reading {
 	 * @generated
 	 */
 	void setEngine(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Revises</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Revises</em>' reference.
+	 * @see #setRevises(Prediction)
+	 * @see daubline.model.ModelPackage#getPrediction_Revises()
+	 * @model
+	 * @generated
+	 */
+	Prediction getRevises();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Prediction#getRevises <em>Revises</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Revises</em>' reference.
+	 * @see #getRevises()
+	 * @generated
+	 */
+	void setRevises(Prediction value);
 
 } // Prediction

@@ -24,6 +24,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Treatment#getLost <em>Lost</em>}</li>
  *   <li>{@link daubline.model.Treatment#getSigma <em>Sigma</em>}</li>
  *   <li>{@link daubline.model.Treatment#getValues <em>Values</em>}</li>
+ *   <li>{@link daubline.model.Treatment#getBands <em>Bands</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getTreatment()
@@ -174,5 +175,17 @@ public interface Treatment extends Named {
 	 * @generated
 	 */
 	EList<Reading> getValues();
+
+	/**
+	 * Returns the value of the '<em><b>Bands</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.SizeBand}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Bands</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getTreatment_Bands()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<SizeBand> getBands();
 
 } // Treatment

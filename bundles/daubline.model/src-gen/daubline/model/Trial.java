@@ -43,6 +43,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Trial#getAnalyses <em>Analyses</em>}</li>
  *   <li>{@link daubline.model.Trial#getFiles <em>Files</em>}</li>
  *   <li>{@link daubline.model.Trial#getVisits <em>Visits</em>}</li>
+ *   <li>{@link daubline.model.Trial#getReadyBecause <em>Ready Because</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getTrial()
@@ -445,5 +446,27 @@ public interface Trial extends Named {
 	 * @generated
 	 */
 	EList<Visit> getVisits();
+
+	/**
+	 * Returns the value of the '<em><b>Ready Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Ready Because</em>' attribute.
+	 * @see #setReadyBecause(String)
+	 * @see daubline.model.ModelPackage#getTrial_ReadyBecause()
+	 * @model
+	 * @generated
+	 */
+	String getReadyBecause();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Trial#getReadyBecause <em>Ready Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Ready Because</em>' attribute.
+	 * @see #getReadyBecause()
+	 * @generated
+	 */
+	void setReadyBecause(String value);
 
 } // Trial

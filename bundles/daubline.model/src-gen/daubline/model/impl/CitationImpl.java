@@ -29,6 +29,9 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.CitationImpl#getDoi <em>Doi</em>}</li>
  *   <li>{@link daubline.model.impl.CitationImpl#getUrl <em>Url</em>}</li>
  *   <li>{@link daubline.model.impl.CitationImpl#getKind <em>Kind</em>}</li>
+ *   <li>{@link daubline.model.impl.CitationImpl#getEditors <em>Editors</em>}</li>
+ *   <li>{@link daubline.model.impl.CitationImpl#getIssue <em>Issue</em>}</li>
+ *   <li>{@link daubline.model.impl.CitationImpl#getPlace <em>Place</em>}</li>
  * </ul>
  *
  * @generated
@@ -233,6 +236,66 @@ public class CitationImpl extends NamedImpl implements Citation {
 	 * @ordered
 	 */
 	protected String kind = KIND_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getEditors() <em>Editors</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEditors()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String EDITORS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getEditors() <em>Editors</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEditors()
+	 * @generated
+	 * @ordered
+	 */
+	protected String editors = EDITORS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getIssue() <em>Issue</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIssue()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ISSUE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getIssue() <em>Issue</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIssue()
+	 * @generated
+	 * @ordered
+	 */
+	protected String issue = ISSUE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPlace() <em>Place</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlace()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String PLACE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPlace() <em>Place</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlace()
+	 * @generated
+	 * @ordered
+	 */
+	protected String place = PLACE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -489,6 +552,75 @@ public class CitationImpl extends NamedImpl implements Citation {
 	 * @generated
 	 */
 	@Override
+	public String getEditors() {
+		return editors;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEditors(String newEditors) {
+		String oldEditors = editors;
+		editors = newEditors;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CITATION__EDITORS, oldEditors, editors));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getIssue() {
+		return issue;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setIssue(String newIssue) {
+		String oldIssue = issue;
+		issue = newIssue;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CITATION__ISSUE, oldIssue, issue));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getPlace() {
+		return place;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPlace(String newPlace) {
+		String oldPlace = place;
+		place = newPlace;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CITATION__PLACE, oldPlace, place));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.CITATION__AUTHORS:
@@ -511,6 +643,12 @@ public class CitationImpl extends NamedImpl implements Citation {
 				return getUrl();
 			case ModelPackage.CITATION__KIND:
 				return getKind();
+			case ModelPackage.CITATION__EDITORS:
+				return getEditors();
+			case ModelPackage.CITATION__ISSUE:
+				return getIssue();
+			case ModelPackage.CITATION__PLACE:
+				return getPlace();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -552,6 +690,15 @@ public class CitationImpl extends NamedImpl implements Citation {
 				return;
 			case ModelPackage.CITATION__KIND:
 				setKind((String)newValue);
+				return;
+			case ModelPackage.CITATION__EDITORS:
+				setEditors((String)newValue);
+				return;
+			case ModelPackage.CITATION__ISSUE:
+				setIssue((String)newValue);
+				return;
+			case ModelPackage.CITATION__PLACE:
+				setPlace((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -595,6 +742,15 @@ public class CitationImpl extends NamedImpl implements Citation {
 			case ModelPackage.CITATION__KIND:
 				setKind(KIND_EDEFAULT);
 				return;
+			case ModelPackage.CITATION__EDITORS:
+				setEditors(EDITORS_EDEFAULT);
+				return;
+			case ModelPackage.CITATION__ISSUE:
+				setIssue(ISSUE_EDEFAULT);
+				return;
+			case ModelPackage.CITATION__PLACE:
+				setPlace(PLACE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -627,6 +783,12 @@ public class CitationImpl extends NamedImpl implements Citation {
 				return URL_EDEFAULT == null ? url != null : !URL_EDEFAULT.equals(url);
 			case ModelPackage.CITATION__KIND:
 				return KIND_EDEFAULT == null ? kind != null : !KIND_EDEFAULT.equals(kind);
+			case ModelPackage.CITATION__EDITORS:
+				return EDITORS_EDEFAULT == null ? editors != null : !EDITORS_EDEFAULT.equals(editors);
+			case ModelPackage.CITATION__ISSUE:
+				return ISSUE_EDEFAULT == null ? issue != null : !ISSUE_EDEFAULT.equals(issue);
+			case ModelPackage.CITATION__PLACE:
+				return PLACE_EDEFAULT == null ? place != null : !PLACE_EDEFAULT.equals(place);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -661,6 +823,12 @@ public class CitationImpl extends NamedImpl implements Citation {
 		result.append(url);
 		result.append(", kind: ");
 		result.append(kind);
+		result.append(", editors: ");
+		result.append(editors);
+		result.append(", issue: ");
+		result.append(issue);
+		result.append(", place: ");
+		result.append(place);
 		result.append(')');
 		return result.toString();
 	}

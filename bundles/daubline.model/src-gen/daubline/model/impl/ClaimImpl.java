@@ -3,11 +3,13 @@
 package daubline.model.impl;
 
 import daubline.model.Claim;
+import daubline.model.Measurement;
 import daubline.model.ModelPackage;
 
 import org.eclipse.emf.common.notify.Notification;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
@@ -20,6 +22,8 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  * </p>
  * <ul>
  *   <li>{@link daubline.model.impl.ClaimImpl#getPreservationLimit <em>Preservation Limit</em>}</li>
+ *   <li>{@link daubline.model.impl.ClaimImpl#getLimitBecause <em>Limit Because</em>}</li>
+ *   <li>{@link daubline.model.impl.ClaimImpl#getMeasurement <em>Measurement</em>}</li>
  * </ul>
  *
  * @generated
@@ -44,6 +48,36 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 	 * @ordered
 	 */
 	protected Double preservationLimit = PRESERVATION_LIMIT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLimitBecause() <em>Limit Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLimitBecause()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String LIMIT_BECAUSE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLimitBecause() <em>Limit Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLimitBecause()
+	 * @generated
+	 * @ordered
+	 */
+	protected String limitBecause = LIMIT_BECAUSE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMeasurement() <em>Measurement</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasurement()
+	 * @generated
+	 * @ordered
+	 */
+	protected Measurement measurement;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -93,10 +127,78 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 	 * @generated
 	 */
 	@Override
+	public String getLimitBecause() {
+		return limitBecause;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLimitBecause(String newLimitBecause) {
+		String oldLimitBecause = limitBecause;
+		limitBecause = newLimitBecause;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CLAIM__LIMIT_BECAUSE, oldLimitBecause, limitBecause));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Measurement getMeasurement() {
+		if (measurement != null && measurement.eIsProxy()) {
+			InternalEObject oldMeasurement = (InternalEObject)measurement;
+			measurement = (Measurement)eResolveProxy(oldMeasurement);
+			if (measurement != oldMeasurement) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.CLAIM__MEASUREMENT, oldMeasurement, measurement));
+			}
+		}
+		return measurement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Measurement basicGetMeasurement() {
+		return measurement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMeasurement(Measurement newMeasurement) {
+		Measurement oldMeasurement = measurement;
+		measurement = newMeasurement;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CLAIM__MEASUREMENT, oldMeasurement, measurement));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.CLAIM__PRESERVATION_LIMIT:
 				return getPreservationLimit();
+			case ModelPackage.CLAIM__LIMIT_BECAUSE:
+				return getLimitBecause();
+			case ModelPackage.CLAIM__MEASUREMENT:
+				if (resolve) return getMeasurement();
+				return basicGetMeasurement();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -111,6 +213,12 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 		switch (featureID) {
 			case ModelPackage.CLAIM__PRESERVATION_LIMIT:
 				setPreservationLimit((Double)newValue);
+				return;
+			case ModelPackage.CLAIM__LIMIT_BECAUSE:
+				setLimitBecause((String)newValue);
+				return;
+			case ModelPackage.CLAIM__MEASUREMENT:
+				setMeasurement((Measurement)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -127,6 +235,12 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 			case ModelPackage.CLAIM__PRESERVATION_LIMIT:
 				setPreservationLimit(PRESERVATION_LIMIT_EDEFAULT);
 				return;
+			case ModelPackage.CLAIM__LIMIT_BECAUSE:
+				setLimitBecause(LIMIT_BECAUSE_EDEFAULT);
+				return;
+			case ModelPackage.CLAIM__MEASUREMENT:
+				setMeasurement((Measurement)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -141,6 +255,10 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 		switch (featureID) {
 			case ModelPackage.CLAIM__PRESERVATION_LIMIT:
 				return PRESERVATION_LIMIT_EDEFAULT == null ? preservationLimit != null : !PRESERVATION_LIMIT_EDEFAULT.equals(preservationLimit);
+			case ModelPackage.CLAIM__LIMIT_BECAUSE:
+				return LIMIT_BECAUSE_EDEFAULT == null ? limitBecause != null : !LIMIT_BECAUSE_EDEFAULT.equals(limitBecause);
+			case ModelPackage.CLAIM__MEASUREMENT:
+				return measurement != null;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -157,6 +275,8 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 		StringBuilder result = new StringBuilder(super.toString());
 		result.append(" (preservationLimit: ");
 		result.append(preservationLimit);
+		result.append(", limitBecause: ");
+		result.append(limitBecause);
 		result.append(')');
 		return result.toString();
 	}

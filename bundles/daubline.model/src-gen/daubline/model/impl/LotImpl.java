@@ -6,6 +6,7 @@ import daubline.base.Material;
 
 import daubline.model.Analysis;
 import daubline.model.Lot;
+import daubline.model.MixPart;
 import daubline.model.ModelPackage;
 import daubline.model.Reading;
 import daubline.model.Treatment;
@@ -42,6 +43,8 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.LotImpl#getValues <em>Values</em>}</li>
  *   <li>{@link daubline.model.impl.LotImpl#getTreatments <em>Treatments</em>}</li>
  *   <li>{@link daubline.model.impl.LotImpl#getAnalyses <em>Analyses</em>}</li>
+ *   <li>{@link daubline.model.impl.LotImpl#getMoistureBasis <em>Moisture Basis</em>}</li>
+ *   <li>{@link daubline.model.impl.LotImpl#getRecipe <em>Recipe</em>}</li>
  * </ul>
  *
  * @generated
@@ -166,6 +169,36 @@ public class LotImpl extends NamedImpl implements Lot {
 	 * @ordered
 	 */
 	protected EList<Analysis> analyses;
+
+	/**
+	 * The default value of the '{@link #getMoistureBasis() <em>Moisture Basis</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoistureBasis()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String MOISTURE_BASIS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMoistureBasis() <em>Moisture Basis</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoistureBasis()
+	 * @generated
+	 * @ordered
+	 */
+	protected String moistureBasis = MOISTURE_BASIS_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getRecipe() <em>Recipe</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRecipe()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<MixPart> recipe;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -336,6 +369,42 @@ public class LotImpl extends NamedImpl implements Lot {
 	 * @generated
 	 */
 	@Override
+	public String getMoistureBasis() {
+		return moistureBasis;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMoistureBasis(String newMoistureBasis) {
+		String oldMoistureBasis = moistureBasis;
+		moistureBasis = newMoistureBasis;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.LOT__MOISTURE_BASIS, oldMoistureBasis, moistureBasis));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<MixPart> getRecipe() {
+		if (recipe == null) {
+			recipe = new EObjectContainmentEList<MixPart>(MixPart.class, this, ModelPackage.LOT__RECIPE);
+		}
+		return recipe;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.LOT__VALUES:
@@ -344,6 +413,8 @@ public class LotImpl extends NamedImpl implements Lot {
 				return ((InternalEList<?>)getTreatments()).basicRemove(otherEnd, msgs);
 			case ModelPackage.LOT__ANALYSES:
 				return ((InternalEList<?>)getAnalyses()).basicRemove(otherEnd, msgs);
+			case ModelPackage.LOT__RECIPE:
+				return ((InternalEList<?>)getRecipe()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -372,6 +443,10 @@ public class LotImpl extends NamedImpl implements Lot {
 				return getTreatments();
 			case ModelPackage.LOT__ANALYSES:
 				return getAnalyses();
+			case ModelPackage.LOT__MOISTURE_BASIS:
+				return getMoistureBasis();
+			case ModelPackage.LOT__RECIPE:
+				return getRecipe();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -413,6 +488,13 @@ public class LotImpl extends NamedImpl implements Lot {
 				getAnalyses().clear();
 				getAnalyses().addAll((Collection<? extends Analysis>)newValue);
 				return;
+			case ModelPackage.LOT__MOISTURE_BASIS:
+				setMoistureBasis((String)newValue);
+				return;
+			case ModelPackage.LOT__RECIPE:
+				getRecipe().clear();
+				getRecipe().addAll((Collection<? extends MixPart>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -449,6 +531,12 @@ public class LotImpl extends NamedImpl implements Lot {
 			case ModelPackage.LOT__ANALYSES:
 				getAnalyses().clear();
 				return;
+			case ModelPackage.LOT__MOISTURE_BASIS:
+				setMoistureBasis(MOISTURE_BASIS_EDEFAULT);
+				return;
+			case ModelPackage.LOT__RECIPE:
+				getRecipe().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -477,6 +565,10 @@ public class LotImpl extends NamedImpl implements Lot {
 				return treatments != null && !treatments.isEmpty();
 			case ModelPackage.LOT__ANALYSES:
 				return analyses != null && !analyses.isEmpty();
+			case ModelPackage.LOT__MOISTURE_BASIS:
+				return MOISTURE_BASIS_EDEFAULT == null ? moistureBasis != null : !MOISTURE_BASIS_EDEFAULT.equals(moistureBasis);
+			case ModelPackage.LOT__RECIPE:
+				return recipe != null && !recipe.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -499,6 +591,8 @@ public class LotImpl extends NamedImpl implements Lot {
 		result.append(origin);
 		result.append(", deliveredOn: ");
 		result.append(deliveredOn);
+		result.append(", moistureBasis: ");
+		result.append(moistureBasis);
 		result.append(')');
 		return result.toString();
 	}

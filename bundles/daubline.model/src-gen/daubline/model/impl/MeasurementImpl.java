@@ -23,6 +23,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.MeasurementImpl#getY1 <em>Y1</em>}</li>
  *   <li>{@link daubline.model.impl.MeasurementImpl#getX2 <em>X2</em>}</li>
  *   <li>{@link daubline.model.impl.MeasurementImpl#getY2 <em>Y2</em>}</li>
+ *   <li>{@link daubline.model.impl.MeasurementImpl#isScale <em>Scale</em>}</li>
  * </ul>
  *
  * @generated
@@ -107,6 +108,26 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 	 * @ordered
 	 */
 	protected Double y2 = Y2_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isScale() <em>Scale</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isScale()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean SCALE_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isScale() <em>Scale</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isScale()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean scale = SCALE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -225,6 +246,29 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 	 * @generated
 	 */
 	@Override
+	public boolean isScale() {
+		return scale;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setScale(boolean newScale) {
+		boolean oldScale = scale;
+		scale = newScale;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MEASUREMENT__SCALE, oldScale, scale));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.MEASUREMENT__X1:
@@ -235,6 +279,8 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return getX2();
 			case ModelPackage.MEASUREMENT__Y2:
 				return getY2();
+			case ModelPackage.MEASUREMENT__SCALE:
+				return isScale();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -258,6 +304,9 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return;
 			case ModelPackage.MEASUREMENT__Y2:
 				setY2((Double)newValue);
+				return;
+			case ModelPackage.MEASUREMENT__SCALE:
+				setScale((Boolean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -283,6 +332,9 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 			case ModelPackage.MEASUREMENT__Y2:
 				setY2(Y2_EDEFAULT);
 				return;
+			case ModelPackage.MEASUREMENT__SCALE:
+				setScale(SCALE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -303,6 +355,8 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return X2_EDEFAULT == null ? x2 != null : !X2_EDEFAULT.equals(x2);
 			case ModelPackage.MEASUREMENT__Y2:
 				return Y2_EDEFAULT == null ? y2 != null : !Y2_EDEFAULT.equals(y2);
+			case ModelPackage.MEASUREMENT__SCALE:
+				return scale != SCALE_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -325,6 +379,8 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 		result.append(x2);
 		result.append(", y2: ");
 		result.append(y2);
+		result.append(", scale: ");
+		result.append(scale);
 		result.append(')');
 		return result.toString();
 	}

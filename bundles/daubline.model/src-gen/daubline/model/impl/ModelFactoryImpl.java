@@ -91,6 +91,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.RECONSTRUCTION: return createReconstruction();
 			case ModelPackage.LOT: return createLot();
 			case ModelPackage.TREATMENT: return createTreatment();
+			case ModelPackage.SIZE_BAND: return createSizeBand();
+			case ModelPackage.MIX_PART: return createMixPart();
 			case ModelPackage.FURNACE_BUILD: return createFurnaceBuild();
 			case ModelPackage.SERIES: return createSeries();
 			case ModelPackage.FACTOR: return createFactor();
@@ -441,6 +443,28 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public Treatment createTreatment() {
 		TreatmentImpl treatment = new TreatmentImpl();
 		return treatment;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SizeBand createSizeBand() {
+		SizeBandImpl sizeBand = new SizeBandImpl();
+		return sizeBand;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MixPart createMixPart() {
+		MixPartImpl mixPart = new MixPartImpl();
+		return mixPart;
 	}
 
 	/**

@@ -36,6 +36,7 @@ import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
 import daubline.model.Lot;
 import daubline.model.Measurement;
+import daubline.model.MixPart;
 import daubline.model.ModelFactory;
 import daubline.model.ModelPackage;
 import daubline.model.Named;
@@ -56,6 +57,7 @@ import daubline.model.Series;
 import daubline.model.Setting;
 import daubline.model.Sheet;
 import daubline.model.Site;
+import daubline.model.SizeBand;
 import daubline.model.StagedValue;
 import daubline.model.Study;
 import daubline.model.Treatment;
@@ -266,6 +268,20 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass treatmentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass sizeBandEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass mixPartEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -953,6 +969,36 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getCitation_Editors() {
+		return (EAttribute)citationEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCitation_Issue() {
+		return (EAttribute)citationEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCitation_Place() {
+		return (EAttribute)citationEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getVariableDefinition() {
 		return variableDefinitionEClass;
 	}
@@ -1543,6 +1589,26 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getClaim_LimitBecause() {
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getClaim_Measurement() {
+		return (EReference)claimEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStagedValue() {
 		return stagedValueEClass;
 	}
@@ -1635,6 +1701,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getPrediction_Engine() {
 		return (EAttribute)predictionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPrediction_Revises() {
+		return (EReference)predictionEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -2273,6 +2349,26 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getLot_MoistureBasis() {
+		return (EAttribute)lotEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLot_Recipe() {
+		return (EReference)lotEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getTreatment() {
 		return treatmentEClass;
 	}
@@ -2345,6 +2441,106 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getTreatment_Values() {
 		return (EReference)treatmentEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTreatment_Bands() {
+		return (EReference)treatmentEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSizeBand() {
+		return sizeBandEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSizeBand_MeshFrom() {
+		return (EAttribute)sizeBandEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSizeBand_MeshTo() {
+		return (EAttribute)sizeBandEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSizeBand_Lot() {
+		return (EReference)sizeBandEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMixPart() {
+		return mixPartEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixPart_Part() {
+		return (EAttribute)mixPartEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMixPart_Lot() {
+		return (EReference)mixPartEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixPart_ByVolume() {
+		return (EAttribute)mixPartEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixPart_BulkDensity() {
+		return (EAttribute)mixPartEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -3403,6 +3599,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getTrial_ReadyBecause() {
+		return (EAttribute)trialEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getLogEntry() {
 		return logEntryEClass;
 	}
@@ -3765,6 +3971,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getMeasurement_Y2() {
 		return (EAttribute)measurementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasurement_Scale() {
+		return (EAttribute)measurementEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -4221,6 +4437,9 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(citationEClass, CITATION__DOI);
 		createEAttribute(citationEClass, CITATION__URL);
 		createEAttribute(citationEClass, CITATION__KIND);
+		createEAttribute(citationEClass, CITATION__EDITORS);
+		createEAttribute(citationEClass, CITATION__ISSUE);
+		createEAttribute(citationEClass, CITATION__PLACE);
 
 		variableDefinitionEClass = createEClass(VARIABLE_DEFINITION);
 		createEAttribute(variableDefinitionEClass, VARIABLE_DEFINITION__NAME);
@@ -4288,6 +4507,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 
 		claimEClass = createEClass(CLAIM);
 		createEAttribute(claimEClass, CLAIM__PRESERVATION_LIMIT);
+		createEAttribute(claimEClass, CLAIM__LIMIT_BECAUSE);
+		createEReference(claimEClass, CLAIM__MEASUREMENT);
 
 		stagedValueEClass = createEClass(STAGED_VALUE);
 		createEAttribute(stagedValueEClass, STAGED_VALUE__STAGE);
@@ -4301,6 +4522,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(predictionEClass, PREDICTION__LOCKED);
 		createEReference(predictionEClass, PREDICTION__RECONSTRUCTION);
 		createEAttribute(predictionEClass, PREDICTION__ENGINE);
+		createEReference(predictionEClass, PREDICTION__REVISES);
 
 		residueMassEClass = createEClass(RESIDUE_MASS);
 		createEReference(residueMassEClass, RESIDUE_MASS__RESIDUE_CLASS);
@@ -4374,6 +4596,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(lotEClass, LOT__VALUES);
 		createEReference(lotEClass, LOT__TREATMENTS);
 		createEReference(lotEClass, LOT__ANALYSES);
+		createEAttribute(lotEClass, LOT__MOISTURE_BASIS);
+		createEReference(lotEClass, LOT__RECIPE);
 
 		treatmentEClass = createEClass(TREATMENT);
 		createEAttribute(treatmentEClass, TREATMENT__STEP);
@@ -4383,6 +4607,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(treatmentEClass, TREATMENT__LOST);
 		createEAttribute(treatmentEClass, TREATMENT__SIGMA);
 		createEReference(treatmentEClass, TREATMENT__VALUES);
+		createEReference(treatmentEClass, TREATMENT__BANDS);
+
+		sizeBandEClass = createEClass(SIZE_BAND);
+		createEAttribute(sizeBandEClass, SIZE_BAND__MESH_FROM);
+		createEAttribute(sizeBandEClass, SIZE_BAND__MESH_TO);
+		createEReference(sizeBandEClass, SIZE_BAND__LOT);
+
+		mixPartEClass = createEClass(MIX_PART);
+		createEAttribute(mixPartEClass, MIX_PART__PART);
+		createEReference(mixPartEClass, MIX_PART__LOT);
+		createEAttribute(mixPartEClass, MIX_PART__BY_VOLUME);
+		createEAttribute(mixPartEClass, MIX_PART__BULK_DENSITY);
 
 		furnaceBuildEClass = createEClass(FURNACE_BUILD);
 		createEReference(furnaceBuildEClass, FURNACE_BUILD__RECONSTRUCTION);
@@ -4498,6 +4734,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(trialEClass, TRIAL__ANALYSES);
 		createEReference(trialEClass, TRIAL__FILES);
 		createEReference(trialEClass, TRIAL__VISITS);
+		createEAttribute(trialEClass, TRIAL__READY_BECAUSE);
 
 		logEntryEClass = createEClass(LOG_ENTRY);
 		createEAttribute(logEntryEClass, LOG_ENTRY__AT);
@@ -4541,6 +4778,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(measurementEClass, MEASUREMENT__Y1);
 		createEAttribute(measurementEClass, MEASUREMENT__X2);
 		createEAttribute(measurementEClass, MEASUREMENT__Y2);
+		createEAttribute(measurementEClass, MEASUREMENT__SCALE);
 
 		loggerFileEClass = createEClass(LOGGER_FILE);
 		createEAttribute(loggerFileEClass, LOGGER_FILE__DELIMITER);
@@ -4642,6 +4880,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		reconstructionEClass.getESuperTypes().add(this.getNamed());
 		lotEClass.getESuperTypes().add(this.getNamed());
 		treatmentEClass.getESuperTypes().add(this.getNamed());
+		sizeBandEClass.getESuperTypes().add(this.getReading());
+		mixPartEClass.getESuperTypes().add(this.getReading());
 		furnaceBuildEClass.getESuperTypes().add(this.getNamed());
 		seriesEClass.getESuperTypes().add(this.getNamed());
 		factorEClass.getESuperTypes().add(this.getIdentified());
@@ -4710,6 +4950,9 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getCitation_Doi(), ecorePackage.getEString(), "doi", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCitation_Url(), ecorePackage.getEString(), "url", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCitation_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCitation_Editors(), ecorePackage.getEString(), "editors", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCitation_Issue(), ecorePackage.getEString(), "issue", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCitation_Place(), ecorePackage.getEString(), "place", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(variableDefinitionEClass, VariableDefinition.class, "VariableDefinition", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getVariableDefinition_Name(), ecorePackage.getEString(), "name", null, 0, 1, VariableDefinition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4777,6 +5020,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 
 		initEClass(claimEClass, Claim.class, "Claim", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getClaim_PreservationLimit(), ecorePackage.getEDoubleObject(), "preservationLimit", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_LimitBecause(), ecorePackage.getEString(), "limitBecause", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getClaim_Measurement(), this.getMeasurement(), null, "measurement", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stagedValueEClass, StagedValue.class, "StagedValue", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStagedValue_Stage(), this.getStage(), "stage", null, 0, 1, StagedValue.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4790,6 +5035,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getPrediction_Locked(), ecorePackage.getEBoolean(), "locked", null, 0, 1, Prediction.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPrediction_Reconstruction(), this.getReconstruction(), null, "reconstruction", null, 0, 1, Prediction.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPrediction_Engine(), ecorePackage.getEString(), "engine", null, 0, 1, Prediction.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPrediction_Revises(), this.getPrediction(), null, "revises", null, 0, 1, Prediction.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(residueMassEClass, ResidueMass.class, "ResidueMass", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getResidueMass_ResidueClass(), this.getResidueClass(), null, "residueClass", null, 0, 1, ResidueMass.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4863,6 +5109,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getLot_Values(), this.getReading(), null, "values", null, 0, -1, Lot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLot_Treatments(), this.getTreatment(), null, "treatments", null, 0, -1, Lot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLot_Analyses(), this.getAnalysis(), null, "analyses", null, 0, -1, Lot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLot_MoistureBasis(), ecorePackage.getEString(), "moistureBasis", null, 0, 1, Lot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLot_Recipe(), this.getMixPart(), null, "recipe", null, 0, -1, Lot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(treatmentEClass, Treatment.class, "Treatment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTreatment_Step(), ecorePackage.getEString(), "step", null, 0, 1, Treatment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4872,6 +5120,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getTreatment_Lost(), ecorePackage.getEDoubleObject(), "lost", null, 0, 1, Treatment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getTreatment_Sigma(), ecorePackage.getEDoubleObject(), "sigma", null, 0, 1, Treatment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTreatment_Values(), this.getReading(), null, "values", null, 0, -1, Treatment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTreatment_Bands(), this.getSizeBand(), null, "bands", null, 0, -1, Treatment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(sizeBandEClass, SizeBand.class, "SizeBand", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSizeBand_MeshFrom(), ecorePackage.getEDoubleObject(), "meshFrom", null, 0, 1, SizeBand.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSizeBand_MeshTo(), ecorePackage.getEDoubleObject(), "meshTo", null, 0, 1, SizeBand.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSizeBand_Lot(), this.getLot(), null, "lot", null, 0, 1, SizeBand.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(mixPartEClass, MixPart.class, "MixPart", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMixPart_Part(), ecorePackage.getEString(), "part", null, 0, 1, MixPart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMixPart_Lot(), this.getLot(), null, "lot", null, 0, 1, MixPart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixPart_ByVolume(), ecorePackage.getEBoolean(), "byVolume", null, 0, 1, MixPart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixPart_BulkDensity(), ecorePackage.getEDoubleObject(), "bulkDensity", null, 0, 1, MixPart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(furnaceBuildEClass, FurnaceBuild.class, "FurnaceBuild", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getFurnaceBuild_Reconstruction(), this.getReconstruction(), null, "reconstruction", null, 0, 1, FurnaceBuild.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4987,6 +5247,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getTrial_Analyses(), this.getAnalysis(), null, "analyses", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Files(), this.getDataFile(), null, "files", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Visits(), this.getVisit(), null, "visits", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTrial_ReadyBecause(), ecorePackage.getEString(), "readyBecause", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(logEntryEClass, LogEntry.class, "LogEntry", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLogEntry_At(), ecorePackage.getEString(), "at", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5030,6 +5291,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getMeasurement_Y1(), ecorePackage.getEDoubleObject(), "y1", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_X2(), ecorePackage.getEDoubleObject(), "x2", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_Y2(), ecorePackage.getEDoubleObject(), "y2", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasurement_Scale(), ecorePackage.getEBoolean(), "scale", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(loggerFileEClass, LoggerFile.class, "LoggerFile", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLoggerFile_Delimiter(), ecorePackage.getEString(), "delimiter", null, 0, 1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -25,6 +25,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.PredictionImpl#isLocked <em>Locked</em>}</li>
  *   <li>{@link daubline.model.impl.PredictionImpl#getReconstruction <em>Reconstruction</em>}</li>
  *   <li>{@link daubline.model.impl.PredictionImpl#getEngine <em>Engine</em>}</li>
+ *   <li>{@link daubline.model.impl.PredictionImpl#getRevises <em>Revises</em>}</li>
  * </ul>
  *
  * @generated
@@ -99,6 +100,16 @@ public class PredictionImpl extends ReadingImpl implements Prediction {
 	 * @ordered
 	 */
 	protected String engine = ENGINE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getRevises() <em>Revises</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRevises()
+	 * @generated
+	 * @ordered
+	 */
+	protected Prediction revises;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -234,6 +245,46 @@ public class PredictionImpl extends ReadingImpl implements Prediction {
 	 * @generated
 	 */
 	@Override
+	public Prediction getRevises() {
+		if (revises != null && revises.eIsProxy()) {
+			InternalEObject oldRevises = (InternalEObject)revises;
+			revises = (Prediction)eResolveProxy(oldRevises);
+			if (revises != oldRevises) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.PREDICTION__REVISES, oldRevises, revises));
+			}
+		}
+		return revises;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Prediction basicGetRevises() {
+		return revises;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRevises(Prediction newRevises) {
+		Prediction oldRevises = revises;
+		revises = newRevises;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PREDICTION__REVISES, oldRevises, revises));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.PREDICTION__STATED_ON:
@@ -245,6 +296,9 @@ public class PredictionImpl extends ReadingImpl implements Prediction {
 				return basicGetReconstruction();
 			case ModelPackage.PREDICTION__ENGINE:
 				return getEngine();
+			case ModelPackage.PREDICTION__REVISES:
+				if (resolve) return getRevises();
+				return basicGetRevises();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -268,6 +322,9 @@ public class PredictionImpl extends ReadingImpl implements Prediction {
 				return;
 			case ModelPackage.PREDICTION__ENGINE:
 				setEngine((String)newValue);
+				return;
+			case ModelPackage.PREDICTION__REVISES:
+				setRevises((Prediction)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -293,6 +350,9 @@ public class PredictionImpl extends ReadingImpl implements Prediction {
 			case ModelPackage.PREDICTION__ENGINE:
 				setEngine(ENGINE_EDEFAULT);
 				return;
+			case ModelPackage.PREDICTION__REVISES:
+				setRevises((Prediction)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -313,6 +373,8 @@ public class PredictionImpl extends ReadingImpl implements Prediction {
 				return reconstruction != null;
 			case ModelPackage.PREDICTION__ENGINE:
 				return ENGINE_EDEFAULT == null ? engine != null : !ENGINE_EDEFAULT.equals(engine);
+			case ModelPackage.PREDICTION__REVISES:
+				return revises != null;
 		}
 		return super.eIsSet(featureID);
 	}

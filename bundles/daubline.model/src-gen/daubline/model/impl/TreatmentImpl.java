@@ -4,6 +4,7 @@ package daubline.model.impl;
 
 import daubline.model.ModelPackage;
 import daubline.model.Reading;
+import daubline.model.SizeBand;
 import daubline.model.Treatment;
 
 import java.util.Collection;
@@ -36,6 +37,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.TreatmentImpl#getLost <em>Lost</em>}</li>
  *   <li>{@link daubline.model.impl.TreatmentImpl#getSigma <em>Sigma</em>}</li>
  *   <li>{@link daubline.model.impl.TreatmentImpl#getValues <em>Values</em>}</li>
+ *   <li>{@link daubline.model.impl.TreatmentImpl#getBands <em>Bands</em>}</li>
  * </ul>
  *
  * @generated
@@ -170,6 +172,16 @@ public class TreatmentImpl extends NamedImpl implements Treatment {
 	 * @ordered
 	 */
 	protected EList<Reading> values;
+
+	/**
+	 * The cached value of the '{@link #getBands() <em>Bands</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBands()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<SizeBand> bands;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -347,10 +359,25 @@ public class TreatmentImpl extends NamedImpl implements Treatment {
 	 * @generated
 	 */
 	@Override
+	public EList<SizeBand> getBands() {
+		if (bands == null) {
+			bands = new EObjectContainmentEList<SizeBand>(SizeBand.class, this, ModelPackage.TREATMENT__BANDS);
+		}
+		return bands;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.TREATMENT__VALUES:
 				return ((InternalEList<?>)getValues()).basicRemove(otherEnd, msgs);
+			case ModelPackage.TREATMENT__BANDS:
+				return ((InternalEList<?>)getBands()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -377,6 +404,8 @@ public class TreatmentImpl extends NamedImpl implements Treatment {
 				return getSigma();
 			case ModelPackage.TREATMENT__VALUES:
 				return getValues();
+			case ModelPackage.TREATMENT__BANDS:
+				return getBands();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -412,6 +441,10 @@ public class TreatmentImpl extends NamedImpl implements Treatment {
 				getValues().clear();
 				getValues().addAll((Collection<? extends Reading>)newValue);
 				return;
+			case ModelPackage.TREATMENT__BANDS:
+				getBands().clear();
+				getBands().addAll((Collection<? extends SizeBand>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -445,6 +478,9 @@ public class TreatmentImpl extends NamedImpl implements Treatment {
 			case ModelPackage.TREATMENT__VALUES:
 				getValues().clear();
 				return;
+			case ModelPackage.TREATMENT__BANDS:
+				getBands().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -471,6 +507,8 @@ public class TreatmentImpl extends NamedImpl implements Treatment {
 				return SIGMA_EDEFAULT == null ? sigma != null : !SIGMA_EDEFAULT.equals(sigma);
 			case ModelPackage.TREATMENT__VALUES:
 				return values != null && !values.isEmpty();
+			case ModelPackage.TREATMENT__BANDS:
+				return bands != null && !bands.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

@@ -69,6 +69,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.TrialImpl#getAnalyses <em>Analyses</em>}</li>
  *   <li>{@link daubline.model.impl.TrialImpl#getFiles <em>Files</em>}</li>
  *   <li>{@link daubline.model.impl.TrialImpl#getVisits <em>Visits</em>}</li>
+ *   <li>{@link daubline.model.impl.TrialImpl#getReadyBecause <em>Ready Because</em>}</li>
  * </ul>
  *
  * @generated
@@ -373,6 +374,26 @@ public class TrialImpl extends NamedImpl implements Trial {
 	 * @ordered
 	 */
 	protected EList<Visit> visits;
+
+	/**
+	 * The default value of the '{@link #getReadyBecause() <em>Ready Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReadyBecause()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String READY_BECAUSE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getReadyBecause() <em>Ready Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReadyBecause()
+	 * @generated
+	 * @ordered
+	 */
+	protected String readyBecause = READY_BECAUSE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -908,6 +929,29 @@ public class TrialImpl extends NamedImpl implements Trial {
 	 * @generated
 	 */
 	@Override
+	public String getReadyBecause() {
+		return readyBecause;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setReadyBecause(String newReadyBecause) {
+		String oldReadyBecause = readyBecause;
+		readyBecause = newReadyBecause;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.TRIAL__READY_BECAUSE, oldReadyBecause, readyBecause));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.TRIAL__VALUES:
@@ -992,6 +1036,8 @@ public class TrialImpl extends NamedImpl implements Trial {
 				return getFiles();
 			case ModelPackage.TRIAL__VISITS:
 				return getVisits();
+			case ModelPackage.TRIAL__READY_BECAUSE:
+				return getReadyBecause();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1085,6 +1131,9 @@ public class TrialImpl extends NamedImpl implements Trial {
 				getVisits().clear();
 				getVisits().addAll((Collection<? extends Visit>)newValue);
 				return;
+			case ModelPackage.TRIAL__READY_BECAUSE:
+				setReadyBecause((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1166,6 +1215,9 @@ public class TrialImpl extends NamedImpl implements Trial {
 			case ModelPackage.TRIAL__VISITS:
 				getVisits().clear();
 				return;
+			case ModelPackage.TRIAL__READY_BECAUSE:
+				setReadyBecause(READY_BECAUSE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1224,6 +1276,8 @@ public class TrialImpl extends NamedImpl implements Trial {
 				return files != null && !files.isEmpty();
 			case ModelPackage.TRIAL__VISITS:
 				return visits != null && !visits.isEmpty();
+			case ModelPackage.TRIAL__READY_BECAUSE:
+				return READY_BECAUSE_EDEFAULT == null ? readyBecause != null : !READY_BECAUSE_EDEFAULT.equals(readyBecause);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1252,6 +1306,8 @@ public class TrialImpl extends NamedImpl implements Trial {
 		result.append(excludedBecause);
 		result.append(", conclusion: ");
 		result.append(conclusion);
+		result.append(", readyBecause: ");
+		result.append(readyBecause);
 		result.append(')');
 		return result.toString();
 	}

@@ -176,6 +176,14 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createTreatmentAdapter();
 			}
 			@Override
+			public Adapter caseSizeBand(SizeBand object) {
+				return createSizeBandAdapter();
+			}
+			@Override
+			public Adapter caseMixPart(MixPart object) {
+				return createMixPartAdapter();
+			}
+			@Override
 			public Adapter caseFurnaceBuild(FurnaceBuild object) {
 				return createFurnaceBuildAdapter();
 			}
@@ -654,6 +662,34 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createTreatmentAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.SizeBand <em>Size Band</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.SizeBand
+	 * @generated
+	 */
+	public Adapter createSizeBandAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.MixPart <em>Mix Part</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.MixPart
+	 * @generated
+	 */
+	public Adapter createMixPartAdapter() {
 		return null;
 	}
 

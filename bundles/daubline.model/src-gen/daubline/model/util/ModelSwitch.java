@@ -277,6 +277,22 @@ public class ModelSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.SIZE_BAND: {
+				SizeBand sizeBand = (SizeBand)theEObject;
+				T result = caseSizeBand(sizeBand);
+				if (result == null) result = caseReading(sizeBand);
+				if (result == null) result = caseIdentified(sizeBand);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.MIX_PART: {
+				MixPart mixPart = (MixPart)theEObject;
+				T result = caseMixPart(mixPart);
+				if (result == null) result = caseReading(mixPart);
+				if (result == null) result = caseIdentified(mixPart);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case ModelPackage.FURNACE_BUILD: {
 				FurnaceBuild furnaceBuild = (FurnaceBuild)theEObject;
 				T result = caseFurnaceBuild(furnaceBuild);
@@ -846,6 +862,36 @@ public class ModelSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseTreatment(Treatment object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Size Band</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Size Band</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseSizeBand(SizeBand object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Mix Part</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Mix Part</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseMixPart(MixPart object) {
 		return null;
 	}
 
