@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
     description = "Smelting trials against excavated evidence.",
     subcommands = {WorkupCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, RanksCommand.class, CriteriaCommand.class, VariablesCommand.class,
         WhereCommand.class, ForecastCommand.class, TemplateCommand.class, ImportCommand.class, LoggerCommand.class,
-        NewCommand.class})
+        ValidateCommand.class, NewCommand.class})
 public final class Daubline implements Runnable {
 
   @Spec

@@ -38,7 +38,8 @@ class HouseRulesTest {
       Map.entry("export", List.of("base", "analysis", "engine.stats", "engine.process", "engine.design", "engine.inference")),
       Map.entry("charts", List.of("base", "analysis", "engine.stats", "engine.process", "engine.design", "engine.inference")),
       Map.entry("publication", List.of("base", "analysis", "export", "charts", "engine.inference", "session")),
-      Map.entry("cli", List.of("base", "analysis", "export", "charts", "publication", "intake", "session", "model", "criteria",
+      Map.entry("validation", List.of("base", "analysis", "charts", "criteria", "engine.stats", "engine.process", "engine.design", "engine.inference")),
+      Map.entry("cli", List.of("validation", "base", "analysis", "export", "charts", "publication", "intake", "session", "model", "criteria",
           "engine.stats", "engine.process", "engine.design", "engine.inference"))));
 
   private static JavaClasses house;
