@@ -14,10 +14,18 @@ final class ComparisonText {
 
   private final boolean reasons;
   private final boolean trail;
+  private final int most;
 
+  /** All trials. */
   ComparisonText(boolean reasons, boolean trail) {
+    this(reasons, trail, Integer.MAX_VALUE);
+  }
+
+  /** No more than so many trials under each sheet. */
+  ComparisonText(boolean reasons, boolean trail, int most) {
     this.reasons = reasons;
     this.trail = trail;
+    this.most = most;
   }
 
   void print(StudyResults results) {
@@ -40,7 +48,10 @@ final class ComparisonText {
       Out.line("  nothing here could be compared with any trial%s", reasons ? "" : " (--reasons says why)");
     } else {
       Out.line("  %-24s %-22s %-9s %-16s %s", "trial", "agreement (5–95 %)", "coverage", "a reproduction", "consistent / not / not tested");
-      ranked.stream().filter(Comparison::isTested).forEach(ComparisonText::line);
+      ranked.stream().filter(Comparison::isTested).limit(most).forEach(ComparisonText::line);
+      if (ranked.size() - untested > most) {
+        Out.line("  and %d more, see the table ranking", ranked.size() - untested - most);
+      }
       if (untested > 0) {
         Out.line("  %d more could not be compared at all", untested);
       }

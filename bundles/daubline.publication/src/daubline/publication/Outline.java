@@ -5,6 +5,7 @@ import daubline.analysis.record.SeriesData;
 import daubline.base.Printed;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.Verdict;
+import daubline.export.Discretion;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,6 +34,11 @@ final class Outline {
    * @param figures ids of the figures placed here
    */
   record Part(String heading, List<String> paragraphs, List<String> tables, List<String> figures) {
+
+    /** The same without the names of people who did not consent. */
+    Part with(Discretion discretion) {
+      return new Part(heading, paragraphs.stream().map(discretion::text).toList(), tables, figures);
+    }
   }
 
   /** The parts in order. */

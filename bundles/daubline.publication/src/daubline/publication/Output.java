@@ -6,14 +6,15 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.Set;
 
 /** A folder that files are written into, and a list of them. */
 final class Output {
 
   private final Path folder;
-  private final List<Path> files = new ArrayList<>();
+  private final Set<String> names = new LinkedHashSet<>();
 
   Output(Path folder) {
     this.folder = folder;
@@ -23,7 +24,7 @@ final class Output {
   OutputStream file(String name) throws IOException {
     Path file = folder.resolve(name);
     Files.createDirectories(file.getParent());
-    files.add(file);
+    names.add(name);
     return new BufferedOutputStream(Files.newOutputStream(file));
   }
 
@@ -34,12 +35,22 @@ final class Output {
     }
   }
 
+  /** The same folder's part of that name, with a list of its own. */
+  Output part(String name) {
+    return new Output(folder.resolve(name));
+  }
+
+  /** Counts the files of a part as files of this. */
+  void add(String part, Output other) {
+    other.names.forEach(name -> names.add(part + "/" + name));
+  }
+
   Path folder() {
     return folder;
   }
 
-  /** The files in the order in which they were written. */
-  List<Path> files() {
-    return List.copyOf(files);
+  /** The names of the files, with / between folders, in the order in which they were written. */
+  Set<String> names() {
+    return Collections.unmodifiableSet(names);
   }
 }

@@ -1,16 +1,18 @@
 package daubline.publication;
 
-/** Told what is being written, and asked whether to go on. */
+/** Told what is written next, and asked whether to go on. */
 public interface Progress {
 
-  /** Tells nobody and goes on. */
-  Progress NONE = what -> true;
+  /** Nobody listens, and nothing stops. */
+  Progress NONE = (what, done, all) -> true;
 
   /**
-   * Called before each part.
+   * The next step begins.
    *
-   * @param what what is written next
-   * @return false to stop there; files written before stay
+   * @param what what is written
+   * @param done steps done before
+   * @param all steps in all
+   * @return whether to go on
    */
-  boolean next(String what);
+  boolean next(String what, int done, int all);
 }

@@ -1,6 +1,8 @@
 package daubline.publication;
 
 import daubline.analysis.StudyResults;
+import daubline.analysis.deposit.DepositData;
+import daubline.base.Finding;
 import daubline.charts.Figure;
 import daubline.charts.FigureSpec;
 import daubline.charts.FigureWriter;
@@ -11,44 +13,53 @@ import daubline.charts.SvgWriter;
 import daubline.export.Discretion;
 import daubline.export.Provenance;
 import daubline.export.Table;
+import daubline.export.TableSpec;
 import daubline.export.Tables;
 import daubline.export.format.ArchiveCsv;
 import daubline.export.format.Latex;
 import daubline.export.format.Markdown;
 import daubline.export.format.SpreadsheetCsv;
+import daubline.export.format.TableWriter;
 import daubline.export.format.WordWriter;
 import daubline.export.format.WorkbookWriter;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 
-/** Writes all tables, figures and the report of a study into one folder. The same study and options give the same bytes. */
+/**
+ * Writes everything that leaves a study into one folder: workbook, tables in each form, figures, report, and the deposit
+ * where one is asked for. The same study and options give the same bytes.
+ */
 public final class Publication {
 
+  private static final String DEPOSIT = "deposit";
+  private static final Set<String> ONCE = Set.of("workbook", "document", "report", DEPOSIT);
+
   private final StudyResults results;
-  private final Output output;
   private final PublicationOptions options;
   private final Progress progress;
-  private final List<Table> tables;
+  private final Output output;
+  private final Discretion discretion;
+  private final List<Table> tables = new ArrayList<>();
   private final List<Drawn> figures = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private int done;
 
-  private Publication(StudyResults results, Path folder, PublicationOptions options, Progress progress) {
+  private Publication(StudyResults results, Output output, PublicationOptions options, Progress progress) {
     this.results = results;
-    this.output = new Output(folder);
+    this.output = output;
     this.options = options;
     this.progress = progress;
-    Discretion discretion = new Discretion(results.snapshot().record().people());
-    this.tables = Tables.all().stream().map(spec -> discretion.table(spec.build(results))).toList();
-    for (FigureSpec spec : Figures.all()) {
-      Optional<Figure> figure = spec.build(results);
-      figure.ifPresentOrElse(f -> figures.add(new Drawn(spec.id(), spec.title(), f)),
-          () -> remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it"));
-    }
+    this.discretion = new Discretion(results.snapshot().record().people());
   }
 
   /** A figure of this study with its names. */
@@ -58,45 +69,75 @@ public final class Publication {
   /**
    * What was written.
    *
-   * @param files the files in the order in which they were written
-   * @param remarks what could not be written as it was, and which figures the study has no data for
+   * @param files the names of the files below the folder, with / between folders, in the order in which they were written
+   * @param tables titles of the tables
+   * @param figures titles of the figures
+   * @param remarks what could not be written as it was, which figures the study has no data for, and what the public does not see
+   * @param findings what is wrong with what was written; without errors the deposit was validated and read again without loss
    */
-  public record Written(List<Path> files, List<String> remarks) {
+  public record Written(List<String> files, List<String> tables, List<String> figures, List<String> remarks, List<Finding> findings) {
 
     public Written {
       files = List.copyOf(files);
+      tables = List.copyOf(tables);
+      figures = List.copyOf(figures);
       remarks = List.copyOf(remarks);
+      findings = List.copyOf(findings);
     }
   }
 
-  /** Writes everything without telling how far it has come. */
-  public static Written write(StudyResults results, Path folder, PublicationOptions options) throws IOException {
-    return write(results, folder, options, Progress.NONE);
-  }
-
   /**
-   * Writes the workbook, the tables in each form, the figures and the report.
+   * Writes everything.
    *
    * @param results what was worked out
-   * @param folder where to; made when it does not exist; files of an earlier run are replaced
+   * @param data what of the study may be deposited; needed when the options ask for a deposit
+   * @param folder where to; made when it does not exist; files of an earlier run are replaced, changed ones are kept beside
    * @param options how
    * @param progress told what is written, and asked whether to go on
-   * @throws IOException when a file cannot be written
-   * @throws CancellationException when progress says stop
+   * @throws IOException when a file cannot be written; the folder is then as it was
+   * @throws CancellationException when progress says stop; the folder is then as it was
    */
-  public static Written write(StudyResults results, Path folder, PublicationOptions options, Progress progress) throws IOException {
-    Publication publication = new Publication(results, folder, options, progress);
-    publication.workbook();
-    publication.tables();
-    publication.document();
-    publication.figures();
-    publication.report();
-    return new Written(publication.output.files(), publication.remarks);
+  public static Written write(StudyResults results, Optional<DepositData> data, Path folder, PublicationOptions options, Progress progress)
+      throws IOException {
+    try (Staging staging = new Staging(folder)) {
+      Publication publication = new Publication(results, staging.output(), options, progress);
+      publication.build();
+      publication.workbook();
+      publication.tables();
+      publication.document();
+      publication.figures();
+      publication.report();
+      if (options.deposit().isPresent()) {
+        publication.deposit(data.orElseThrow(() -> new IllegalArgumentException("A deposit needs the study's data")), options.deposit().get());
+      }
+      publication.findings.addAll(staging.finish());
+      staging.strangers(DEPOSIT).forEach(stranger -> publication.findings.add(Finding.warning("publish.stranger", stranger,
+          "it stands among the files of the deposit, but is not described there", "move it away before you hand the deposit over")));
+      return publication.written();
+    }
+  }
+
+  private Written written() {
+    return new Written(List.copyOf(output.names()), tables.stream().map(Table::title).toList(), figures.stream().map(Drawn::title).toList(), remarks, findings);
   }
 
   private void step(String what) {
-    if (!progress.next(what)) {
+    int all = 2 * (Tables.all().size() + Figures.all().size()) + ONCE.size();
+    if (!progress.next(what, done++, all)) {
       throw new CancellationException("Stopped before: " + what);
+    }
+  }
+
+  private void build() {
+    for (TableSpec spec : Tables.all()) {
+      step("table " + spec.title());
+      tables.add(discretion.table(spec.build(results)));
+    }
+    for (FigureSpec spec : Figures.all()) {
+      step("figure " + spec.title());
+      Optional<Figure> figure = spec.build(results);
+      figure.ifPresentOrElse(f -> figures.add(new Drawn(spec.id(), spec.title(), f)),
+          () -> remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it"));
     }
   }
 
@@ -108,17 +149,17 @@ public final class Publication {
   }
 
   private Provenance provenance() {
-    return new Provenance(results.snapshot().name(), results.snapshot().digest(), options.version(), options.settings(), options.when());
+    return new Provenance(discretion.text(results.snapshot().name()), results.snapshot().digest(), options.version(), options.settings(), options.when());
   }
 
   private void tables() throws IOException {
     SpreadsheetCsv spreadsheet = new SpreadsheetCsv(options.style().decimalComma());
     for (Table table : tables) {
       step("table " + table.title());
-      output.text("archive/" + table.id() + ".csv", new ArchiveCsv().text(table));
-      output.text("spreadsheet/" + table.id() + ".csv", spreadsheet.text(table));
-      output.text("markdown/" + table.id() + ".md", new Markdown(options.style()).text(table));
-      output.text("latex/" + table.id() + ".tex", new Latex(options.style()).text(table));
+      write("archive/" + table.id() + ".csv", new ArchiveCsv(), table);
+      write("spreadsheet/" + table.id() + ".csv", spreadsheet, table);
+      write("markdown/" + table.id() + ".md", new Markdown(options.style()), table);
+      write("latex/" + table.id() + ".tex", new Latex(options.style()), table);
     }
     if (!spreadsheet.guarded().isEmpty()) {
       StringBuilder list = new StringBuilder("Text that a spreadsheet might take for a formula has an apostrophe before it in these cells:\n");
@@ -127,10 +168,16 @@ public final class Publication {
     }
   }
 
+  private void write(String name, TableWriter writer, Table table) throws IOException {
+    try (Writer out = new OutputStreamWriter(output.file(name), StandardCharsets.UTF_8)) {
+      writer.write(table, out);
+    }
+  }
+
   private void document() throws IOException {
     step("tables as a document");
     try (OutputStream out = output.file("tables.docx"); WordWriter document = new WordWriter(provenance(), options.style())) {
-      document.heading(results.snapshot().name(), 1);
+      document.heading(provenance().study(), 1);
       for (int i = 0; i < tables.size(); i++) {
         document.table(tables.get(i), i + 1);
       }
@@ -155,20 +202,29 @@ public final class Publication {
   }
 
   private double widthMm(Figure figure) {
-    return Double.isNaN(options.widthMm()) ? figure.widthMm() : options.widthMm();
+    return Double.isNaN(options.figures().widthMm()) ? figure.widthMm() : options.figures().widthMm();
   }
 
   private List<FigureWriter> writers() {
-    List<FigureWriter> writers = List.of(new PngWriter(options.dpi()), new SvgWriter(), new PdfWriter(options.when()));
-    return writers.stream().filter(w -> options.formats().contains(w.ending())).toList();
+    List<FigureWriter> writers = List.of(new PngWriter(options.figures().dpi()), new SvgWriter(), new PdfWriter(options.when()));
+    return writers.stream().filter(w -> options.figures().formats().contains(w.ending())).toList();
   }
 
   private void report() throws IOException {
     step("report");
-    Report report = new Report(results, tables, figures, provenance(), options.style());
+    Report report = new Report(results, discretion, tables, figures, provenance(), options.style());
+    write("archive/where-from.csv", new ArchiveCsv(), report.trails());
     output.text("report.html", report.html());
     try (OutputStream out = output.file("report.docx")) {
       report.word(out);
     }
+  }
+
+  private void deposit(DepositData data, DepositOptions about) throws IOException {
+    step(DEPOSIT);
+    Output part = output.part(DEPOSIT);
+    findings.addAll(new Deposit(data, new DepositMetadata(results.snapshot(), discretion, about, provenance()), part).write(results.checks()));
+    output.add(DEPOSIT, part);
+    data.withheld().forEach(withheld -> remarks.add("Not in the deposit: " + withheld));
   }
 }

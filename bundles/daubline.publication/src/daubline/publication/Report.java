@@ -3,6 +3,7 @@ package daubline.publication;
 import daubline.analysis.StudyResults;
 import daubline.charts.PngWriter;
 import daubline.charts.SvgWriter;
+import daubline.export.Discretion;
 import daubline.export.Provenance;
 import daubline.export.Style;
 import daubline.export.Table;
@@ -23,27 +24,30 @@ final class Report {
 
   private static final int DPI = 200;
   private static final double WIDEST_MM = 170;
+  private static final int MOST_ROWS = 3000;
 
-  private final StudyResults results;
+  private final String title;
   private final List<Table> tables;
   private final List<Drawn> figures;
   private final Provenance provenance;
   private final Style style;
   private final List<Outline.Part> parts;
+  private final Table trails;
   private final List<String> tableOrder = new ArrayList<>();
   private final List<String> figureOrder = new ArrayList<>();
 
-  Report(StudyResults results, List<Table> tables, List<Drawn> figures, Provenance provenance, Style style) {
-    this.results = results;
+  Report(StudyResults results, Discretion discretion, List<Table> tables, List<Drawn> figures, Provenance provenance, Style style) {
+    this.title = provenance.study();
     this.tables = tables;
     this.figures = figures;
     this.provenance = provenance;
     this.style = style;
-    this.parts = new Outline(results).parts();
+    this.parts = new Outline(results).parts().stream().map(p -> p.with(discretion)).toList();
     parts.forEach(part -> {
       part.tables().stream().filter(id -> table(id).isPresent()).forEach(tableOrder::add);
       part.figures().stream().filter(id -> figure(id).isPresent()).forEach(figureOrder::add);
     });
+    this.trails = TrailTable.of(tableOrder.stream().map(id -> table(id).orElseThrow()).toList());
   }
 
   private Optional<Table> table(String id) {
@@ -54,8 +58,19 @@ final class Report {
     return figures.stream().filter(f -> f.id().equals(id)).findFirst();
   }
 
-  private Table trails() {
-    return TrailTable.of(tableOrder.stream().map(id -> table(id).orElseThrow()).toList());
+  /** The trail of every value of the tables as they are numbered in the report. */
+  Table trails() {
+    return trails;
+  }
+
+  /** A report is read by people: of a very long table it shows the beginning and says where the rest is. */
+  private static Table cut(Table table) {
+    if (table.rows().size() <= MOST_ROWS) {
+      return table;
+    }
+    List<String> notes = new ArrayList<>(table.notes());
+    notes.add("The first " + MOST_ROWS + " of " + table.rows().size() + " rows; all are in archive/" + table.id() + ".csv.");
+    return new Table(table.id(), table.title(), table.caption(), table.columns(), table.rows().subList(0, MOST_ROWS), notes);
   }
 
   private String caption(Drawn drawn) {
@@ -64,8 +79,8 @@ final class Report {
 
   /** The report as one HTML file, its figures inside it. */
   String html() throws IOException {
-    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n<title>").append(Html.escape(results.snapshot().name()))
-        .append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<h1>").append(Html.escape(results.snapshot().name())).append("</h1>\n");
+    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n<title>").append(Html.escape(title))
+        .append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<h1>").append(Html.escape(title)).append("</h1>\n");
     for (Outline.Part part : parts) {
       out.append("<h2>").append(Html.escape(part.heading())).append("</h2>\n");
       part.paragraphs().forEach(p -> out.append("<p>").append(Html.escape(p)).append("</p>\n"));
@@ -76,14 +91,15 @@ final class Report {
       }
       part.tables().forEach(id -> table(id).ifPresent(t -> htmlTable(t, out)));
     }
-    out.append("<h2>Appendix</h2>\n").append(new Html(style).text(trails())).append("<h2>Made From</h2>\n<dl>\n");
+    out.append("<h2>Appendix</h2>\n").append(new Html(style).text(cut(trails))).append("<h2>Made From</h2>\n<dl>\n");
     provenance.lines().forEach(l -> out.append("<dt>").append(Html.escape(l.name())).append("</dt><dd>").append(Html.escape(l.value())).append("</dd>\n"));
     return out.append("</dl>\n</body>\n</html>\n").toString();
   }
 
   private void htmlTable(Table table, StringBuilder out) {
-    Table numbered = new Table(table.id(), "Table " + (tableOrder.indexOf(table.id()) + 1) + ". " + table.title(), table.caption(), table.columns(), table.rows(),
-        table.notes());
+    Table shown = cut(table);
+    Table numbered = new Table(table.id(), "Table " + (tableOrder.indexOf(table.id()) + 1) + ". " + table.title(), table.caption(), table.columns(), shown.rows(),
+        shown.notes());
     out.append(new Html(style).text(numbered));
   }
 
@@ -98,21 +114,29 @@ final class Report {
   /** The report as a document. */
   void word(OutputStream out) throws IOException {
     try (WordWriter document = new WordWriter(provenance, style)) {
-      document.heading(results.snapshot().name(), 1);
+      document.heading(title, 1);
       for (Outline.Part part : parts) {
         document.heading(part.heading(), 2);
-        part.paragraphs().forEach(document::paragraph);
+        for (String paragraph : part.paragraphs()) {
+          document.paragraph(paragraph);
+        }
         for (String id : part.figures()) {
           if (figure(id).isPresent()) {
             picture(figure(id).get(), document);
           }
         }
-        part.tables().forEach(id -> table(id).ifPresent(t -> document.table(t, tableOrder.indexOf(id) + 1)));
+        for (String id : part.tables()) {
+          if (table(id).isPresent()) {
+            document.table(cut(table(id).get()), tableOrder.indexOf(id) + 1);
+          }
+        }
       }
       document.heading("Appendix", 2);
-      document.table(trails(), tableOrder.size() + 1);
+      document.table(cut(trails), tableOrder.size() + 1);
       document.heading("Made From", 2);
-      provenance.lines().forEach(l -> document.paragraph(l.name() + ": " + l.value()));
+      for (Provenance.Setting line : provenance.lines()) {
+        document.paragraph(line.name() + ": " + line.value());
+      }
       document.write(out);
     }
   }

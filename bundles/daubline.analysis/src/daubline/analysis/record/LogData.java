@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * One line of a run log.
@@ -29,6 +30,22 @@ public record LogData(String id, String at, double elapsed, String kind, String 
 
   /** One material of a charge: its mass in kilograms, and the name of its lot. */
   public record Charged(Material material, Amount mass, String lot) {
+  }
+
+  private static final Pattern HEALTH = Pattern.compile("\\b(injur|hurt|unwell|first.?aid|hospital|faint|wound|verletz|erste.?hilfe)",
+      Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
+
+  /**
+   * Whether a line concerns the health of a person, by the words in it; such lines are recorded without blame and stay out of
+   * everything that is published.
+   */
+  public static boolean concernsHealth(String kind, String text) {
+    return HEALTH.matcher(kind).find() || HEALTH.matcher(text).find();
+  }
+
+  /** Whether this line may be published. */
+  public boolean isPublic() {
+    return !concernsHealth(kind, text);
   }
 
   public LogData {

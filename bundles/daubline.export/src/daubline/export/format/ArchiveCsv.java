@@ -12,7 +12,7 @@ import java.io.IOException;
  */
 public final class ArchiveCsv implements TableWriter {
 
-  private static final Csv CSV = new Csv(',');
+  private static final CsvLines CSV = new CsvLines(',');
 
   @Override
   public void write(Table table, Appendable out) throws IOException {

@@ -17,7 +17,7 @@ public final class SpreadsheetCsv implements TableWriter {
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final boolean decimalComma;
-  private final Csv csv;
+  private final CsvLines csv;
   private final List<Guarded> guarded = new ArrayList<>();
 
   /**
@@ -37,7 +37,7 @@ public final class SpreadsheetCsv implements TableWriter {
    */
   public SpreadsheetCsv(boolean decimalComma) {
     this.decimalComma = decimalComma;
-    this.csv = new Csv(decimalComma ? ';' : ',');
+    this.csv = new CsvLines(decimalComma ? ';' : ',');
   }
 
   @Override

@@ -8,168 +8,121 @@ import daubline.export.Table;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.math.BigInteger;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Date;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
-import org.apache.poi.ooxml.POIXMLProperties;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.util.Units;
-import org.apache.poi.xwpf.usermodel.Document;
-import org.apache.poi.xwpf.usermodel.ParagraphAlignment;
-import org.apache.poi.xwpf.usermodel.VerticalAlign;
-import org.apache.poi.xwpf.usermodel.XWPFDocument;
-import org.apache.poi.xwpf.usermodel.XWPFParagraph;
-import org.apache.poi.xwpf.usermodel.XWPFRun;
-import org.apache.poi.xwpf.usermodel.XWPFTable;
-import org.apache.poi.xwpf.usermodel.XWPFTableCell;
-import org.apache.poi.xwpf.usermodel.XWPFTableRow;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageMar;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTPageSz;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTSectPr;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTblGrid;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTTblGridCol;
-import org.openxmlformats.schemas.wordprocessingml.x2006.main.STPageOrientation;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 
-/** Writes a document of headings, paragraphs, tables and pictures. The same content gives the same bytes. */
+/**
+ * Writes a document of headings, paragraphs, tables and pictures, part by part, so that long tables need no memory. The same
+ * content gives the same bytes.
+ */
 public final class WordWriter implements AutoCloseable {
 
-  private static final int BODY = 10;
-  private static final int SMALL = 8;
   private static final double WIDEST = 60;
   /** A4 across less two margins of 2 cm, in twentieths of a point. */
   private static final int TEXT_WIDTH = 14_570;
-  private static final int MARGIN = 1_134;
-  private static final long A4_LONG = 16_838;
-  private static final long A4_SHORT = 11_906;
+  private static final int EMU_PER_POINT = 12_700;
+  private static final String SECTION = "<w:sectPr><w:pgSz w:w=\"16838\" w:h=\"11906\" w:orient=\"landscape\"/>"
+      + "<w:pgMar w:top=\"1134\" w:right=\"1134\" w:bottom=\"1134\" w:left=\"1134\" w:header=\"567\" w:footer=\"567\" w:gutter=\"0\"/></w:sectPr>";
+  private static final String TABLE = "<w:tbl><w:tblPr><w:tblW w:w=\"" + TEXT_WIDTH + "\" w:type=\"dxa\"/><w:tblBorders>"
+      + "<w:top w:val=\"single\" w:sz=\"8\" w:space=\"0\" w:color=\"auto\"/><w:bottom w:val=\"single\" w:sz=\"8\" w:space=\"0\" w:color=\"auto\"/>"
+      + "<w:insideH w:val=\"single\" w:sz=\"2\" w:space=\"0\" w:color=\"BBBBBB\"/></w:tblBorders><w:tblLayout w:type=\"fixed\"/>"
+      + "<w:tblCellMar><w:left w:w=\"60\" w:type=\"dxa\"/><w:right w:w=\"60\" w:type=\"dxa\"/></w:tblCellMar>";
 
-  private final XWPFDocument document = new XWPFDocument();
   private final Provenance provenance;
   private final Style style;
+  private final Path folder;
+  private final Writer body;
+  private final List<Path> pictures = new ArrayList<>();
 
   /** A document on A4 in landscape, for wide tables. */
-  public WordWriter(Provenance provenance, Style style) {
+  public WordWriter(Provenance provenance, Style style) throws IOException {
     this.provenance = provenance;
     this.style = style;
-    CTSectPr section = document.getDocument().getBody().addNewSectPr();
-    CTPageSz size = section.addNewPgSz();
-    size.setOrient(STPageOrientation.LANDSCAPE);
-    size.setW(BigInteger.valueOf(A4_LONG));
-    size.setH(BigInteger.valueOf(A4_SHORT));
-    CTPageMar margins = section.addNewPgMar();
-    for (var set : List.<Consumer<Object>>of(margins::setTop, margins::setBottom, margins::setLeft, margins::setRight)) {
-      set.accept(BigInteger.valueOf(MARGIN));
-    }
-    WordStyles.addTo(document);
+    this.folder = Files.createTempDirectory("daubline");
+    this.body = Files.newBufferedWriter(folder.resolve("document.xml"));
+    body.append(WordParts.DECLARATION).append("<w:document ").append(WordParts.NAMESPACES).append("><w:body>\n");
   }
 
   /** Adds a heading of level 1, 2 or 3. */
-  public void heading(String text, int level) {
-    XWPFParagraph paragraph = document.createParagraph();
-    paragraph.setStyle("Heading" + level);
-    keepWithNext(paragraph);
-    put(paragraph, text, 18 - 2 * level).setBold(true);
+  public void heading(String text, int level) throws IOException {
+    paragraph("Heading" + level, WordText.run(text, ""), text);
   }
 
   /** Adds a paragraph. */
-  public void paragraph(String text) {
-    put(document.createParagraph(), text, BODY);
+  public void paragraph(String text) throws IOException {
+    paragraph("Normal", WordText.run(text, ""), text);
+  }
+
+  private void paragraph(String styleId, String runs, String text) throws IOException {
+    body.append("<w:p><w:pPr><w:pStyle w:val=\"").append(styleId).append("\"/>").append(WordText.isRightToLeft(text) ? "<w:bidi/>" : "").append("</w:pPr>")
+        .append(runs).append("</w:p>\n");
   }
 
   /** Adds a table with caption above and notes below. */
-  public void table(Table full, int number) {
+  public void table(Table full, int number) throws IOException {
     Table table = PrintTable.of(full);
-    XWPFParagraph caption = document.createParagraph();
-    keepWithNext(caption);
-    put(caption, "Table " + number + ". " + table.title() + ". ", BODY).setBold(true);
-    put(caption, table.caption(), BODY);
+    paragraph("Caption", WordText.run("Table " + number + ". " + table.title() + ". ", "<w:b/>") + WordText.run(table.caption(), ""), "");
     if (table.rows().isEmpty()) {
       paragraph(PrintTable.nothing());
       return;
     }
-    fill(document.createTable(table.rows().size() + 1, table.columns().size()), table);
-    for (String note : PrintTable.notes(table, style)) {
-      put(document.createParagraph(), note, SMALL);
+    body.append(TABLE).append("<w:tblCaption w:val=\"").append(Html.escape(table.title())).append("\"/></w:tblPr><w:tblGrid>");
+    int[] widths = widths(table);
+    for (int width : widths) {
+      body.append("<w:gridCol w:w=\"").append(Integer.toString(width)).append("\"/>");
     }
-    document.createParagraph();
+    body.append("</w:tblGrid>\n");
+    rows(table, widths);
+    body.append("</w:tbl>\n");
+    for (String note : PrintTable.notes(table, style)) {
+      paragraph("TableNote", WordText.run(note, ""), note);
+    }
+    paragraph("");
   }
 
-  private void fill(XWPFTable grid, Table table) {
-    threeRules(grid);
-    setWidths(grid, table);
-    // asking the grid for its n-th row counts all rows before it each time
-    List<XWPFTableRow> lines = grid.getRows();
-    lines.get(0).setRepeatHeader(true);
-    for (int c = 0; c < table.columns().size(); c++) {
-      Column column = table.columns().get(c);
-      cell(lines.get(0).getCell(c), column, column.fullHeading(), 0).setBold(true);
+  private void rows(Table table, int[] widths) throws IOException {
+    body.append("<w:tr><w:trPr><w:cantSplit/><w:tblHeader/></w:trPr>");
+    for (int c = 0; c < widths.length; c++) {
+      cell(table.columns().get(c), widths[c], WordText.run(table.columns().get(c).fullHeading(), "<w:b/>"), "");
     }
-    for (int r = 0; r < table.rows().size(); r++) {
-      List<Cell> row = table.rows().get(r);
-      lines.get(r + 1).setCantSplitRow(true);
-      for (int c = 0; c < row.size(); c++) {
-        cell(lines.get(r + 1).getCell(c), table.columns().get(c), style.print(row.get(c)), row.get(c).note());
+    body.append("</w:tr>\n");
+    for (List<Cell> row : table.rows()) {
+      body.append("<w:tr><w:trPr><w:cantSplit/></w:trPr>");
+      for (int c = 0; c < widths.length; c++) {
+        String text = style.print(row.get(c));
+        String mark = row.get(c).note() == 0 ? "" : WordText.run(Integer.toString(row.get(c).note()), "<w:vertAlign w:val=\"superscript\"/>");
+        cell(table.columns().get(c), widths[c], WordText.run(text, "") + mark, text);
       }
+      body.append("</w:tr>\n");
     }
+  }
+
+  private void cell(Column column, int width, String runs, String text) throws IOException {
+    body.append("<w:tc><w:tcPr><w:tcW w:w=\"").append(Integer.toString(width)).append("\" w:type=\"dxa\"/></w:tcPr>");
+    paragraph(column.kind() == Column.Kind.NUMBER ? "TableNumber" : "TableText", runs, text);
+    body.append("</w:tc>");
   }
 
   /** Columns as wide as their content asks for, so that long text does not stand in narrow columns. */
-  private static void setWidths(XWPFTable grid, Table table) {
+  private static int[] widths(Table table) {
     double[] wanted = new double[table.columns().size()];
     for (int c = 0; c < wanted.length; c++) {
       int heading = Arrays.stream(table.columns().get(c).fullHeading().split(" ")).mapToInt(String::length).max().orElse(0);
       double mean = table.cells(c).stream().mapToInt(cell -> cell.text().length()).average().orElse(0);
       int longest = table.cells(c).stream().mapToInt(cell -> cell.text().length()).max().orElse(0);
-      wanted[c] = Math.max(Math.max(heading, 4), Math.min(longest, mean < 20 ? longest : mean * 1.3)) + 2;
+      wanted[c] = Math.min(WIDEST, Math.max(Math.max(heading, 4), Math.min(longest, mean < 20 ? longest : mean * 1.3)) + 2);
     }
-    double all = Arrays.stream(wanted).map(w -> Math.min(w, WIDEST)).sum();
-    grid.setWidth(Integer.toString(TEXT_WIDTH));
-    CTTblGrid columns = grid.getCTTbl().getTblGrid() == null ? grid.getCTTbl().addNewTblGrid() : grid.getCTTbl().getTblGrid();
-    for (int c = 0; c < wanted.length; c++) {
-      long width = Math.round(Math.min(wanted[c], WIDEST) / all * TEXT_WIDTH);
-      CTTblGridCol column = c < columns.sizeOfGridColArray() ? columns.getGridColArray(c) : columns.addNewGridCol();
-      column.setW(BigInteger.valueOf(width));
-      for (var row : grid.getRows()) {
-        row.getCell(c).setWidth(Long.toString(width));
-      }
-    }
-  }
-
-  private static void threeRules(XWPFTable grid) {
-    grid.removeBorders();
-    grid.setTopBorder(XWPFTable.XWPFBorderType.SINGLE, 8, 0, "auto");
-    grid.setBottomBorder(XWPFTable.XWPFBorderType.SINGLE, 8, 0, "auto");
-    grid.setInsideHBorder(XWPFTable.XWPFBorderType.SINGLE, 2, 0, "BBBBBB");
-  }
-
-  private static XWPFRun cell(XWPFTableCell cell, Column column, String text, int note) {
-    XWPFParagraph paragraph = cell.getParagraphs().get(0);
-    paragraph.setSpacingAfter(0);
-    if (column.kind() == Column.Kind.NUMBER) {
-      paragraph.setAlignment(ParagraphAlignment.RIGHT);
-    }
-    XWPFRun run = put(paragraph, text, SMALL);
-    if (note > 0) {
-      put(paragraph, Integer.toString(note), SMALL).setSubscript(VerticalAlign.SUPERSCRIPT);
-    }
-    return run;
-  }
-
-  /** The spacing first: it makes the properties that the other call takes for granted. */
-  private static void keepWithNext(XWPFParagraph paragraph) {
-    paragraph.setSpacingAfter(60);
-    paragraph.setKeepNext(true);
-  }
-
-  private static XWPFRun put(XWPFParagraph paragraph, String text, int size) {
-    XWPFRun run = paragraph.createRun();
-    run.setFontSize(size);
-    run.setText(CellText.storable(text));
-    return run;
+    double all = Arrays.stream(wanted).sum();
+    return Arrays.stream(wanted).mapToInt(w -> (int) Math.round(w / all * TEXT_WIDTH)).toArray();
   }
 
   /**
@@ -181,38 +134,63 @@ public final class WordWriter implements AutoCloseable {
    * @param caption the caption, which also stands for the picture where it is read aloud
    */
   public void picture(InputStream png, double widthMm, double aspect, String caption) throws IOException {
-    XWPFParagraph paragraph = document.createParagraph();
-    keepWithNext(paragraph);
-    int width = (int) (widthMm / 25.4 * 72 * Units.EMU_PER_POINT);
-    try {
-      var picture = paragraph.createRun().addPicture(png, Document.PICTURE_TYPE_PNG, "figure.png", width, (int) (width * aspect));
-      picture.getCTPicture().getNvPicPr().getCNvPr().setDescr(CellText.storable(caption));
-    } catch (InvalidFormatException e) {
-      throw new IOException("The picture cannot be put into the document", e);
-    }
-    put(document.createParagraph(), caption, BODY);
+    int number = pictures.size() + 1;
+    Path file = folder.resolve("figure" + number + ".png");
+    Files.copy(png, file);
+    pictures.add(file);
+    long width = (long) (widthMm / 25.4 * 72 * EMU_PER_POINT);
+    String size = " cx=\"" + width + "\" cy=\"" + (long) (width * aspect) + "\"/>";
+    body.append("<w:p><w:pPr><w:keepNext/></w:pPr><w:r><w:drawing><wp:inline distT=\"0\" distB=\"0\" distL=\"0\" distR=\"0\"><wp:extent").append(size)
+        .append("<wp:docPr id=\"" + number + "\" name=\"Figure " + number + "\" descr=\"").append(Html.escape(caption))
+        .append("\"/><a:graphic><a:graphicData uri=\"http://schemas.openxmlformats.org/drawingml/2006/picture\"><pic:pic><pic:nvPicPr><pic:cNvPr id=\"" + number
+            + "\" name=\"figure" + number + ".png\"/><pic:cNvPicPr/></pic:nvPicPr><pic:blipFill><a:blip r:embed=\"" + WordParts.relation(number)
+            + "\"/><a:stretch><a:fillRect/></a:stretch></pic:blipFill><pic:spPr><a:xfrm><a:off x=\"0\" y=\"0\"/><a:ext").append(size)
+        .append("</a:xfrm><a:prstGeom prst=\"rect\"><a:avLst/></a:prstGeom></pic:spPr></pic:pic></a:graphicData></a:graphic></wp:inline></w:drawing></w:r></w:p>\n");
+    paragraph("FigureCaption", WordText.run(caption, ""), "");
   }
 
-  /** Writes the document. */
+  /** Writes the document; nothing can be added after that. */
   public void write(OutputStream out) throws IOException {
-    POIXMLProperties.CoreProperties core = document.getProperties().getCoreProperties();
-    core.setTitle(CellText.storable(provenance.study()));
-    core.setCreator("Daubline " + provenance.version());
-    core.setCreated(Optional.of(Date.from(provenance.when())));
-    core.setModified(Optional.of(Date.from(provenance.when())));
-    Path raw = Files.createTempFile("daubline", ".docx");
-    try {
-      try (OutputStream file = Files.newOutputStream(raw)) {
-        document.write(file);
-      }
-      SteadyZip.copy(raw, provenance.when(), out);
-    } finally {
-      Files.deleteIfExists(raw);
+    body.append(SECTION).append("</w:body></w:document>\n");
+    body.close();
+    ZipOutputStream zip = new ZipOutputStream(out);
+    part(zip, "[Content_Types].xml", WordParts.TYPES);
+    part(zip, "_rels/.rels", WordParts.RELATIONS);
+    part(zip, "docProps/core.xml", WordParts.properties(provenance));
+    part(zip, "word/styles.xml", WordParts.STYLES);
+    part(zip, "word/_rels/document.xml.rels", WordParts.related(pictures.size()));
+    part(zip, "word/document.xml", folder.resolve("document.xml"));
+    for (Path picture : pictures) {
+      part(zip, "word/media/" + picture.getFileName(), picture);
     }
+    zip.finish();
+  }
+
+  private void begin(ZipOutputStream zip, String name) throws IOException {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(LocalDateTime.ofInstant(provenance.when(), ZoneOffset.UTC));
+    zip.putNextEntry(entry);
+  }
+
+  private void part(ZipOutputStream zip, String name, String text) throws IOException {
+    begin(zip, name);
+    zip.write(text.getBytes(StandardCharsets.UTF_8));
+    zip.closeEntry();
+  }
+
+  private void part(ZipOutputStream zip, String name, Path file) throws IOException {
+    begin(zip, name);
+    Files.copy(file, zip);
+    zip.closeEntry();
   }
 
   @Override
   public void close() throws IOException {
-    document.close();
+    body.close();
+    for (Path picture : pictures) {
+      Files.deleteIfExists(picture);
+    }
+    Files.deleteIfExists(folder.resolve("document.xml"));
+    Files.deleteIfExists(folder);
   }
 }

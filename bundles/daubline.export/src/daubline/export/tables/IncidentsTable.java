@@ -14,7 +14,7 @@ public final class IncidentsTable extends RecordTable {
 
   /** The table. */
   public IncidentsTable() {
-    super("incidents", "Incidents and Deviations", "What went otherwise than planned, and what it does to comparison. Nobody is named.");
+    super("incidents", "Incidents and Deviations", "What went otherwise than planned, and what it does to comparison. Nobody is named; what concerns the health of a person is left out.");
   }
 
   @Override
@@ -25,7 +25,7 @@ public final class IncidentsTable extends RecordTable {
 
   @Override
   Stream<List<Cell>> rows(StudyResults results, TrialData trial, TrialRecord record) {
-    return record.log().stream().filter(LogData::incident).map(i -> List.of(Cell.text(trial.name()), Cell.fixed(i.elapsed() / 60, 0),
+    return record.log().stream().filter(LogData::incident).filter(LogData::isPublic).map(i -> List.of(Cell.text(trial.name()), Cell.fixed(i.elapsed() / 60, 0),
         Cell.fixed(i.duration() / 60, 0), Cell.text(i.text()), Cell.text(i.effect())));
   }
 }

@@ -30,7 +30,7 @@ public final class TimelineTable extends RecordTable {
 
   @Override
   Stream<List<Cell>> rows(StudyResults results, TrialData trial, TrialRecord record) {
-    return record.log().stream().filter(e -> !NOT_HERE.contains(e.kind())).map(e -> List.of(Cell.text(trial.name()), Cell.fixed(e.elapsed() / 60, 0),
+    return record.log().stream().filter(e -> !NOT_HERE.contains(e.kind()) && e.isPublic()).map(e -> List.of(Cell.text(trial.name()), Cell.fixed(e.elapsed() / 60, 0),
         Cell.text(e.at()), Cell.text(e.kind()), Cell.text(e.text()), Cell.text(values(results, e)), Cell.text(marks(e))));
   }
 

@@ -7,15 +7,17 @@ import java.util.List;
  * The lines of comma-separated files after RFC 4180: lines end with CR LF; a field with separator, quotation mark or
  * line break stands in quotation marks, and those inside it are doubled.
  */
-final class Csv {
+public final class CsvLines {
 
   private final char separator;
 
-  Csv(char separator) {
+  /** Lines with this sign between the fields. */
+  public CsvLines(char separator) {
     this.separator = separator;
   }
 
-  void line(List<String> fields, Appendable out) throws IOException {
+  /** Writes one line. */
+  public void line(List<String> fields, Appendable out) throws IOException {
     for (int i = 0; i < fields.size(); i++) {
       if (i > 0) {
         out.append(separator);
