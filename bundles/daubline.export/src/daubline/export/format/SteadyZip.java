@@ -38,9 +38,15 @@ public final class SteadyZip {
     }
   }
 
-  private static ZipArchiveEntry steady(ZipArchiveEntry from, Instant when) {
-    ZipArchiveEntry entry = new ZipArchiveEntry(from.getName());
+  /** An entry with a time that depends on no time zone. */
+  static ZipArchiveEntry entry(String name, Instant when) {
+    ZipArchiveEntry entry = new ZipArchiveEntry(name);
     entry.setTimeLocal(when.atOffset(ZoneOffset.UTC).toLocalDateTime());
+    return entry;
+  }
+
+  private static ZipArchiveEntry steady(ZipArchiveEntry from, Instant when) {
+    ZipArchiveEntry entry = entry(from.getName(), when);
     entry.setMethod(from.getMethod());
     entry.setCrc(from.getCrc());
     entry.setSize(from.getSize());

@@ -12,13 +12,10 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
 /**
  * Writes a document of headings, paragraphs, tables and pictures, part by part, so that long tables need no memory. The same
@@ -153,7 +150,7 @@ public final class WordWriter implements AutoCloseable {
   public void write(OutputStream out) throws IOException {
     body.append(SECTION).append("</w:body></w:document>\n");
     body.close();
-    ZipOutputStream zip = new ZipOutputStream(out);
+    ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out);
     part(zip, "[Content_Types].xml", WordParts.TYPES);
     part(zip, "_rels/.rels", WordParts.RELATIONS);
     part(zip, "docProps/core.xml", WordParts.properties(provenance));
@@ -166,22 +163,20 @@ public final class WordWriter implements AutoCloseable {
     zip.finish();
   }
 
-  private void begin(ZipOutputStream zip, String name) throws IOException {
-    ZipEntry entry = new ZipEntry(name);
-    entry.setTimeLocal(LocalDateTime.ofInstant(provenance.when(), ZoneOffset.UTC));
-    zip.putNextEntry(entry);
+  private void begin(ZipArchiveOutputStream zip, String name) throws IOException {
+    zip.putArchiveEntry(SteadyZip.entry(name, provenance.when()));
   }
 
-  private void part(ZipOutputStream zip, String name, String text) throws IOException {
+  private void part(ZipArchiveOutputStream zip, String name, String text) throws IOException {
     begin(zip, name);
     zip.write(text.getBytes(StandardCharsets.UTF_8));
-    zip.closeEntry();
+    zip.closeArchiveEntry();
   }
 
-  private void part(ZipOutputStream zip, String name, Path file) throws IOException {
+  private void part(ZipArchiveOutputStream zip, String name, Path file) throws IOException {
     begin(zip, name);
     Files.copy(file, zip);
-    zip.closeEntry();
+    zip.closeArchiveEntry();
   }
 
   @Override
