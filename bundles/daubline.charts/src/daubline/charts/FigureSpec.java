@@ -1,6 +1,7 @@
 package daubline.charts;
 
 import daubline.analysis.StudyResults;
+import java.util.List;
 import java.util.Optional;
 
 /** How one figure of the publication is made of results; listed in {@link Figures#all()}. */
@@ -18,4 +19,9 @@ public interface FigureSpec {
    * @return empty when the study holds nothing to draw
    */
   Optional<Figure> build(StudyResults results);
+
+  /** All figures of this kind: one unless there is one for each trial or sheet. */
+  default List<NamedFigure> all(StudyResults results) {
+    return build(results).map(figure -> new NamedFigure(id(), title(), figure)).stream().toList();
+  }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 public final class Figures {
 
   private static final List<FigureSpec> ALL = List.of(new RankingFigure(), new AgreementMap(), new VerdictMap(), new SectionFigure(),
-      new TernaryFigure(), new ResidueShares());
+      new RunFigures(), new TernaryFigure(), new BiplotFigure(), new ResidueShares(), new ResidualsFigure());
 
   private Figures() {
   }

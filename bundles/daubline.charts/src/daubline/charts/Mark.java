@@ -21,6 +21,21 @@ enum Mark {
     return values()[Math.floorMod(number, values().length)];
   }
 
+  /** The mark of a series: six shapes in six colours, each pair once before it comes again. */
+  static void series(Pen pen, int number, double x, double y) {
+    of(number).draw(pen.color(pen.palette().color(number + number / values().length)), x, y, 3);
+  }
+
+  /** The cross of an excavated piece, with a rim of paper, so that other marks do not hide it. */
+  static void cross(Pen pen, double x, double y) {
+    cross(pen.color(pen.palette().paper()).line(2f), x, y, 3.4);
+    cross(pen.color(pen.palette().ink()).line(0.9f), x, y, 3);
+  }
+
+  private static void cross(Pen pen, double x, double y, double r) {
+    pen.line(x - r, y - r, x + r, y + r).line(x - r, y + r, x + r, y - r);
+  }
+
   /** Draws it in the colour of the pen. */
   void draw(Pen pen, double x, double y, double radius) {
     draw(pen, x, y, radius, filled);

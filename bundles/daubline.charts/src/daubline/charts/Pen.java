@@ -11,6 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Draws text, lines and hatches of a figure. Sizes are points; no text is smaller than seven. */
 final class Pen {
@@ -25,6 +26,8 @@ final class Pen {
   static final float THIN = 0.5f;
   /** Lines that carry data. */
   static final float THICK = 1.1f;
+
+  private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cntrl}\\p{Cs}\uFFFE\uFFFF]");
 
   private static final FontRenderContext METRICS = new FontRenderContext(new AffineTransform(), true, true);
 
@@ -88,11 +91,17 @@ final class Pen {
 
   /** Text with its baseline at y. */
   Pen text(String text, double x, double y, double size, At at) {
-    if (!text.isEmpty()) {
+    String shown = legible(text);
+    if (!shown.isEmpty()) {
       g.setFont(font(size));
-      g.drawString(text, (float) (x - width(text, size) * at.share), (float) y);
+      g.drawString(shown, (float) (x - width(shown, size) * at.share), (float) y);
     }
     return this;
+  }
+
+  /** The text without control characters and halves of pairs, which no file of a figure can hold. */
+  static String legible(String text) {
+    return UNPRINTABLE.matcher(text).replaceAll("\uFFFD");
   }
 
   /** Text on a piece of paper colour, so that lines behind it do not disturb. */

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -38,8 +39,11 @@ public final class SvgWriter implements FigureWriter {
     root.setAttributeNS(null, "role", "img");
     describe(root, "desc", figure.caption());
     describe(root, "title", title);
+    StringWriter text = new StringWriter();
+    g.stream(root, text, true, false);
     Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    g.stream(root, writer, true, false);
+    // the standard advises against a document type: some readers would fetch it
+    writer.write(text.toString().replaceFirst("<!DOCTYPE[^>]*>\\s*", ""));
     writer.flush();
   }
 
@@ -57,7 +61,7 @@ public final class SvgWriter implements FigureWriter {
 
   private static void describe(Element root, String name, String text) {
     Element element = root.getOwnerDocument().createElementNS(SVG, name);
-    element.setTextContent(text);
+    element.setTextContent(Pen.legible(text));
     root.insertBefore(element, root.getFirstChild());
   }
 

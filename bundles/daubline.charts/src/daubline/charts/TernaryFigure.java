@@ -74,16 +74,11 @@ final class TernaryFigure implements FigureSpec {
       for (int i = 0; i < trials.size(); i++) {
         for (OxideShares slag : trials.get(i).slags()) {
           Point2D p = point(slag, x0, y0, side);
-          mark(pen, i, p.getX(), p.getY());
+          Mark.series(pen, i, p.getX(), p.getY());
         }
       }
       crosses(pen, x0, y0, side);
       key(pen, area, x0 + side * 0.72);
-    }
-
-    /** Six shapes in six colours, each pair once before it comes again. */
-    private static void mark(Pen pen, int number, double x, double y) {
-      Mark.of(number).draw(pen.color(pen.palette().color(number + number / Mark.values().length)), x, y, 3);
     }
 
     /** FeO at the left, SiO2 at the top, Al2O3 at the right. */
@@ -128,28 +123,23 @@ final class TernaryFigure implements FigureSpec {
       pen.color(pen.palette().quiet()).line(0.3f).hatch(hull, 1, 3.5).line(0.7f, 4, 2).draw(hull);
     }
 
-    /** Drawn last and with a rim of paper, so that marks of trials do not hide them. */
+    /** Drawn last, so that marks of trials do not hide them. */
     private void crosses(Pen pen, double x0, double y0, double side) {
       for (OxideShares slag : excavated) {
         Point2D p = point(slag, x0, y0, side);
-        cross(pen.color(pen.palette().paper()).line(2f), p.getX(), p.getY(), 3.4);
-        cross(pen.color(pen.palette().ink()).line(0.9f), p.getX(), p.getY(), 3);
+        Mark.cross(pen, p.getX(), p.getY());
       }
-    }
-
-    private static void cross(Pen pen, double x, double y, double r) {
-      pen.line(x - r, y - r, x + r, y + r).line(x - r, y + r, x + r, y - r);
     }
 
     private void key(Pen pen, Rectangle2D area, double x) {
       double y = area.getY() + 12;
       if (!excavated.isEmpty()) {
-        cross(pen.color(pen.palette().ink()).line(0.9f), x, y - 3, 3);
+        Mark.cross(pen, x, y - 3);
         pen.text("excavated (" + excavated.size() + ")", x + 9, y, Pen.NORMAL, Pen.At.LEFT);
       }
       for (int i = 0; i < Math.min(MOST_NAMES, trials.size()); i++) {
         y += 11;
-        mark(pen, i, x, y - 3);
+        Mark.series(pen, i, x, y - 3);
         pen.color(pen.palette().ink()).text(Pen.fit(trials.get(i).name(), Pen.NORMAL, area.getMaxX() - x - 10), x + 9, y, Pen.NORMAL, Pen.At.LEFT);
       }
     }

@@ -69,7 +69,7 @@ final class DepositMetadata {
   }
 
   List<Map<String, Object>> licences() {
-    return isLicensed() ? List.of(map(isSpdx() ? "name" : "title", licence())) : List.of();
+    return !isLicensed() ? List.of() : List.of(isSpdx() ? map("name", licence()) : map("path", "LICENSE", "title", licence()));
   }
 
   /** Citation File Format 1.2.0. */

@@ -7,6 +7,7 @@ import daubline.charts.Figure;
 import daubline.charts.FigureSpec;
 import daubline.charts.FigureWriter;
 import daubline.charts.Figures;
+import daubline.charts.NamedFigure;
 import daubline.charts.PdfWriter;
 import daubline.charts.PngWriter;
 import daubline.charts.SvgWriter;
@@ -49,7 +50,7 @@ public final class Publication {
   private final Output output;
   private final Discretion discretion;
   private final List<Table> tables = new ArrayList<>();
-  private final List<Drawn> figures = new ArrayList<>();
+  private final List<NamedFigure> figures = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private int done;
@@ -60,10 +61,6 @@ public final class Publication {
     this.options = options;
     this.progress = progress;
     this.discretion = new Discretion(results.snapshot().record().people());
-  }
-
-  /** A figure of this study with its names. */
-  record Drawn(String id, String title, Figure figure) {
   }
 
   /**
@@ -118,7 +115,7 @@ public final class Publication {
   }
 
   private Written written() {
-    return new Written(List.copyOf(output.names()), tables.stream().map(Table::title).toList(), figures.stream().map(Drawn::title).toList(), remarks, findings);
+    return new Written(List.copyOf(output.names()), tables.stream().map(Table::title).toList(), figures.stream().map(NamedFigure::title).toList(), remarks, findings);
   }
 
   private void step(String what) {
@@ -135,9 +132,11 @@ public final class Publication {
     }
     for (FigureSpec spec : Figures.all()) {
       step("figure " + spec.title());
-      Optional<Figure> figure = spec.build(results);
-      figure.ifPresentOrElse(f -> figures.add(new Drawn(spec.id(), spec.title(), f)),
-          () -> remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it"));
+      List<NamedFigure> drawn = spec.all(results);
+      figures.addAll(drawn);
+      if (drawn.isEmpty()) {
+        remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it");
+      }
     }
   }
 
@@ -188,7 +187,7 @@ public final class Publication {
   private void figures() throws IOException {
     StringBuilder captions = new StringBuilder();
     for (int i = 0; i < figures.size(); i++) {
-      Drawn drawn = figures.get(i);
+      NamedFigure drawn = figures.get(i);
       step("figure " + drawn.title());
       for (FigureWriter writer : writers()) {
         try (OutputStream out = output.file("figures/" + drawn.id() + "." + writer.ending())) {

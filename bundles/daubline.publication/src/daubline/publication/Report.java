@@ -1,6 +1,7 @@
 package daubline.publication;
 
 import daubline.analysis.StudyResults;
+import daubline.charts.NamedFigure;
 import daubline.charts.PngWriter;
 import daubline.charts.SvgWriter;
 import daubline.export.Discretion;
@@ -9,7 +10,6 @@ import daubline.export.Style;
 import daubline.export.Table;
 import daubline.export.format.Html;
 import daubline.export.format.WordWriter;
-import daubline.publication.Publication.Drawn;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -28,7 +28,7 @@ final class Report {
 
   private final String title;
   private final List<Table> tables;
-  private final List<Drawn> figures;
+  private final List<NamedFigure> figures;
   private final Provenance provenance;
   private final Style style;
   private final List<Outline.Part> parts;
@@ -36,7 +36,7 @@ final class Report {
   private final List<String> tableOrder = new ArrayList<>();
   private final List<String> figureOrder = new ArrayList<>();
 
-  Report(StudyResults results, Discretion discretion, List<Table> tables, List<Drawn> figures, Provenance provenance, Style style) {
+  Report(StudyResults results, Discretion discretion, List<Table> tables, List<NamedFigure> figures, Provenance provenance, Style style) {
     this.title = provenance.study();
     this.tables = tables;
     this.figures = figures;
@@ -45,7 +45,7 @@ final class Report {
     this.parts = new Outline(results).parts().stream().map(p -> p.with(discretion)).toList();
     parts.forEach(part -> {
       part.tables().stream().filter(id -> table(id).isPresent()).forEach(tableOrder::add);
-      part.figures().stream().filter(id -> figure(id).isPresent()).forEach(figureOrder::add);
+      placed(part).forEach(figure -> figureOrder.add(figure.id()));
     });
     this.trails = TrailTable.of(tableOrder.stream().map(id -> table(id).orElseThrow()).toList());
   }
@@ -54,8 +54,9 @@ final class Report {
     return tables.stream().filter(t -> t.id().equals(id)).findFirst();
   }
 
-  private Optional<Drawn> figure(String id) {
-    return figures.stream().filter(f -> f.id().equals(id)).findFirst();
+  /** The figures of a part; a name stands for one figure or for all whose names begin with it. */
+  private List<NamedFigure> placed(Outline.Part part) {
+    return part.figures().stream().flatMap(id -> figures.stream().filter(f -> f.id().equals(id) || f.id().startsWith(id + "-"))).distinct().toList();
   }
 
   /** The trail of every value of the tables as they are numbered in the report. */
@@ -73,7 +74,7 @@ final class Report {
     return new Table(table.id(), table.title(), table.caption(), table.columns(), table.rows().subList(0, MOST_ROWS), notes);
   }
 
-  private String caption(Drawn drawn) {
+  private String caption(NamedFigure drawn) {
     return "Figure " + (figureOrder.indexOf(drawn.id()) + 1) + ". " + drawn.title() + ". " + drawn.figure().caption();
   }
 
@@ -84,10 +85,8 @@ final class Report {
     for (Outline.Part part : parts) {
       out.append("<h2>").append(Html.escape(part.heading())).append("</h2>\n");
       part.paragraphs().forEach(p -> out.append("<p>").append(Html.escape(p)).append("</p>\n"));
-      for (String id : part.figures()) {
-        if (figure(id).isPresent()) {
-          picture(figure(id).get(), out);
-        }
+      for (NamedFigure figure : placed(part)) {
+        picture(figure, out);
       }
       part.tables().forEach(id -> table(id).ifPresent(t -> htmlTable(t, out)));
     }
@@ -103,7 +102,7 @@ final class Report {
     out.append(new Html(style).text(numbered));
   }
 
-  private void picture(Drawn drawn, StringBuilder out) throws IOException {
+  private void picture(NamedFigure drawn, StringBuilder out) throws IOException {
     ByteArrayOutputStream svg = new ByteArrayOutputStream();
     new SvgWriter().write(drawn.figure(), drawn.title(), Math.min(WIDEST_MM, drawn.figure().widthMm()), svg);
     out.append("<figure><img alt=\"").append(Html.escape(drawn.figure().caption())).append("\" src=\"data:image/svg+xml;base64,")
@@ -120,10 +119,8 @@ final class Report {
         for (String paragraph : part.paragraphs()) {
           document.paragraph(paragraph);
         }
-        for (String id : part.figures()) {
-          if (figure(id).isPresent()) {
-            picture(figure(id).get(), document);
-          }
+        for (NamedFigure figure : placed(part)) {
+          picture(figure, document);
         }
         for (String id : part.tables()) {
           if (table(id).isPresent()) {
@@ -141,7 +138,7 @@ final class Report {
     }
   }
 
-  private void picture(Drawn drawn, WordWriter document) throws IOException {
+  private void picture(NamedFigure drawn, WordWriter document) throws IOException {
     double width = Math.min(WIDEST_MM, drawn.figure().widthMm());
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     new PngWriter(DPI).write(drawn.figure(), drawn.title(), width, png);
