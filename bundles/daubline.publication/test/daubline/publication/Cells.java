@@ -17,6 +17,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Cells as lines of text, sorted, so that two readers can be compared. */
 final class Cells {
 
+  private static final String NUMBER = " number ";
+
   private Cells() {
   }
 
@@ -47,9 +49,19 @@ final class Cells {
     };
   }
 
-  /** A number to twelve digits: spreadsheets write fifteen, the last of them rounded. */
+  /** A cell with a number. */
   static String number(String table, int row, int column, double value) {
-    return table + " " + row + " " + column + " number " + new java.math.BigDecimal(value).round(new java.math.MathContext(12)).stripTrailingZeros().toPlainString();
+    return table + " " + row + " " + column + NUMBER + value;
+  }
+
+  /** Whether two lines say the same, numbers to a part in 10¹²: spreadsheets write fifteen digits, the last of them rounded. */
+  static boolean isAlike(String a, String b) {
+    int at = a.indexOf(NUMBER);
+    if (a.equals(b) || at < 0 || !b.startsWith(a.substring(0, at + NUMBER.length()))) {
+      return a.equals(b);
+    }
+    double first = Double.parseDouble(a.substring(at + NUMBER.length()));
+    return Math.abs(first - Double.parseDouble(b.substring(at + NUMBER.length()))) <= 1e-12 * Math.abs(first);
   }
 
   static String text(String table, int row, int column, String value) {

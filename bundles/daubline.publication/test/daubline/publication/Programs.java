@@ -96,7 +96,7 @@ final class Programs {
     for (int i = 0; i < Math.max(ours.size(), theirs.size()) && found.size() < 5; i++) {
       String a = i < ours.size() ? ours.get(i) : "nothing";
       String b = i < theirs.size() ? theirs.get(i) : "nothing";
-      if (!a.equals(b)) {
+      if (!Cells.isAlike(a, b)) {
         found.add(a + " was read as " + b);
       }
     }
