@@ -10,9 +10,10 @@ import daubline.engine.inference.SettingValues;
 import daubline.engine.inference.SheetData;
 import daubline.engine.inference.kernel.CompositionKernel;
 import daubline.engine.inference.kernel.Kernel;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** A criterion on the composition of slag: log-ratios of the parts that both sides report. */
@@ -40,63 +41,63 @@ abstract class CompositionCriterion extends CardCriterion {
 
   @Override
   public final Assessment assess(SheetData evidence, SheetData found, SettingValues settings) {
-    SlagSample asked = SlagSample.of(evidence, settings.text(SPECIMEN));
-    SlagSample seen = SlagSample.of(found, settings.text(SPECIMEN));
-    Set<String> parts = asked.reported(settings.list(PARTS));
-    parts.retainAll(seen.reported(settings.list(PARTS)));
-    SlagSample askedFull = asked.with(parts);
-    SlagSample seenFull = seen.with(parts);
-    String missing = missing(asked, seen, askedFull, seenFull, parts);
+    SlagTable asked = settings.once(Side.EVIDENCE, evidence, s -> table(s, settings));
+    SlagTable seen = settings.once(Side.TRIAL, found, s -> table(s, settings));
+    int[] parts = asked.shared(seen, settings.list(PARTS).size());
+    SlagTable askedFull = asked.with(parts);
+    SlagTable seenFull = seen.with(parts);
+    String missing = missing(asked, seen, askedFull, seenFull, parts.length);
     if (!missing.isEmpty()) {
-      return Assessment.notTested(() -> explain(missing, asked, seen, Set.of()));
+      return Assessment.notTested(() -> explain(missing, evidence, found, settings, Set.of()));
     }
-    List<String> order = List.copyOf(parts);
-    Kernel kernel = kernel(order, askedFull, seenFull, settings);
-    Supplier<String> reason = () -> parts.size() + " oxides of " + askedFull.analyses().size() + " and " + seenFull.analyses().size()
-        + " analyses compared by log-ratios, " + Words.apart(kernel.sigmas()).replace(" above", " apart");
-    return Assessment.tested(kernel, () -> explain(reason.get(), askedFull, seenFull, parts));
+    Kernel kernel = kernel(parts.length, askedFull, seenFull, settings.number(TOLERANCE));
+    return Assessment.tested(kernel, () -> explain(parts.length + " oxides of " + askedFull.logs().length + " and " + seenFull.logs().length
+        + " analyses compared by log-ratios, " + Words.apart(kernel.sigmas()).replace(" above", " apart"), evidence, found, settings,
+        Arrays.stream(parts).mapToObj(i -> settings.list(PARTS).get(i)).collect(Collectors.toCollection(LinkedHashSet::new))));
   }
 
-  private static String missing(SlagSample asked, SlagSample seen, SlagSample askedFull, SlagSample seenFull, Set<String> parts) {
-    if (asked.analyses().isEmpty() || seen.analyses().isEmpty()) {
-      return (asked.analyses().isEmpty() ? Side.EVIDENCE : Side.TRIAL).word() + " has no slag analysis that fits the settings";
+  private static SlagTable table(SheetData sheet, SettingValues settings) {
+    return SlagTable.of(SlagSample.of(sheet, settings.text(SPECIMEN)), settings.list(PARTS), settings.number(RELATIVE), settings.number(ABSOLUTE));
+  }
+
+  private static String missing(SlagTable asked, SlagTable seen, SlagTable askedFull, SlagTable seenFull, int parts) {
+    if (asked.isEmpty() || seen.isEmpty()) {
+      return (asked.isEmpty() ? Side.EVIDENCE : Side.TRIAL).word() + " has no slag analysis that fits the settings";
     }
-    if (parts.size() < 2) {
+    if (parts < 2) {
       return "fewer than two of the oxides asked for are reported on both sides";
     }
-    return askedFull.analyses().isEmpty() || seenFull.analyses().isEmpty() ? "no analysis of one side reports all oxides compared" : "";
+    return askedFull.isEmpty() || seenFull.isEmpty() ? "no analysis of one side reports all oxides compared" : "";
   }
 
-  private static Kernel kernel(List<String> parts, SlagSample asked, SlagSample seen, SettingValues settings) {
-    int n = parts.size();
-    double relative = settings.number(RELATIVE);
-    double absolute = settings.number(ABSOLUTE);
+  private static Kernel kernel(int n, SlagTable asked, SlagTable seen, double tolerance) {
     double[] difference = new double[n];
     double[] sigma = new double[n];
     boolean[] below = new boolean[n];
     double[][] covariance = new double[n][n];
     for (int i = 0; i < n; i++) {
-      String part = parts.get(i);
-      difference[i] = seen.meanLog(part) - asked.meanLog(part);
-      below[i] = seen.isBelow(part);
-      sigma[i] = Math.sqrt(seen.variance(part, relative, absolute));
-      covariance[i][i] = asked.variance(part, relative, absolute) + Math.pow(settings.number(TOLERANCE), 2);
+      difference[i] = seen.mean(i) - asked.mean(i);
+      below[i] = seen.isBelow(i);
+      sigma[i] = Math.sqrt(seen.variance(i));
+      covariance[i][i] = asked.variance(i) + tolerance * tolerance;
     }
-    if (asked.analyses().size() >= ENOUGH_FOR_COVARIANCE) {
-      addBetweenFragments(covariance, parts, asked);
+    if (asked.logs().length >= ENOUGH_FOR_COVARIANCE) {
+      addBetweenFragments(covariance, asked);
     }
     return new CompositionKernel(difference, covariance, sigma, below);
   }
 
-  private static void addBetweenFragments(double[][] covariance, List<String> parts, SlagSample asked) {
-    for (int i = 0; i < parts.size(); i++) {
-      for (int j = 0; j < parts.size(); j++) {
-        covariance[i][j] += asked.covariance(parts.get(i), parts.get(j));
+  private static void addBetweenFragments(double[][] covariance, SlagTable asked) {
+    for (int i = 0; i < covariance.length; i++) {
+      for (int j = 0; j < covariance.length; j++) {
+        covariance[i][j] += asked.covariance(i, j);
       }
     }
   }
 
-  private static Explanation explain(String reason, SlagSample asked, SlagSample seen, Set<String> parts) {
+  private static Explanation explain(String reason, SheetData evidence, SheetData found, SettingValues settings, Set<String> parts) {
+    SlagSample asked = SlagSample.of(evidence, settings.text(SPECIMEN)).with(parts);
+    SlagSample seen = SlagSample.of(found, settings.text(SPECIMEN)).with(parts);
     String left = printed(asked, parts);
     String right = printed(seen, parts);
     return new Explanation(reason, left, right, Trail.of("Compared", "", asked.trail(Side.EVIDENCE, left), seen.trail(Side.TRIAL, right)));

@@ -30,7 +30,9 @@ abstract class NumberCriterion extends CardCriterion {
   @Override
   public final Assessment assess(SheetData evidence, SheetData found, SettingValues settings) {
     NumberPair pair = new NumberPair(variable, scale, settings.number(TOLERANCE));
-    return pair.assess(statements(evidence, Side.EVIDENCE, settings), statements(found, Side.TRIAL, settings));
+    Claims asked = settings.once(Side.EVIDENCE, evidence, s -> pair.claims(statements(s, Side.EVIDENCE, settings), Side.EVIDENCE));
+    Claims seen = settings.once(Side.TRIAL, found, s -> pair.claims(statements(s, Side.TRIAL, settings), Side.TRIAL));
+    return pair.assess(asked, seen);
   }
 
   /** The variable compared. */

@@ -24,8 +24,14 @@ import java.util.Optional;
 record NumberPair(String variable, Scale scale, double tolerance) {
 
   Assessment assess(List<Statement> evidence, List<Statement> found) {
-    Claims asked = Claims.of(evidence, Side.EVIDENCE, this::fits);
-    Claims seen = Claims.of(found, Side.TRIAL, this::fits);
+    return assess(claims(evidence, Side.EVIDENCE), claims(found, Side.TRIAL));
+  }
+
+  Claims claims(List<Statement> statements, Side side) {
+    return Claims.of(statements, side, this::fits);
+  }
+
+  Assessment assess(Claims asked, Claims seen) {
     if (asked.isEmpty() || seen.isEmpty()) {
       return Words.missing(asked, seen, this::printed);
     }
@@ -69,7 +75,7 @@ record NumberPair(String variable, Scale scale, double tolerance) {
     if (seen.isUndecidedAgainst(asked)) {
       return Optional.empty();
     }
-    double spread = Math.hypot(asked.sigma(), tolerance);
+    double spread = Math.sqrt(asked.sigma() * asked.sigma() + tolerance * tolerance);
     return Optional.of(new IntervalKernel(asked.low(), asked.high(), spread, seen.centre(), seen.sigma(), seen.half()));
   }
 

@@ -36,8 +36,8 @@ public final class ResidueShares extends CardCriterion {
 
   @Override
   public Assessment assess(SheetData evidence, SheetData found, SettingValues settings) {
-    ResidueTable asked = ResidueTable.of(evidence);
-    ResidueTable seen = ResidueTable.of(found);
+    ResidueTable asked = settings.once(Side.EVIDENCE, evidence, ResidueTable::of);
+    ResidueTable seen = settings.once(Side.TRIAL, found, ResidueTable::of);
     Set<String> classes = new TreeSet<>(asked.masses().keySet());
     classes.addAll(seen.masses().keySet());
     classes.removeAll(asked.unknown());

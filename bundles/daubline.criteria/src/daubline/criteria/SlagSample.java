@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * The slag analyses of one sheet, recast, as replicates of one slag.
@@ -22,18 +21,6 @@ record SlagSample(List<Recast> analyses) {
     return new SlagSample(sheet.analyses().stream().filter(a -> a.material() == Material.SLAG)
         .filter(a -> a.specimen().toLowerCase(Locale.ROOT).contains(specimen.strip().toLowerCase(Locale.ROOT)))
         .sorted(Comparator.comparing(AnalysisData::id)).map(Recast::of).toList());
-  }
-
-  /** Of the parts asked for those that at least half of the analyses report. */
-  Set<String> reported(List<String> asked) {
-    Set<String> parts = new TreeSet<>();
-    for (String part : asked) {
-      long count = analyses.stream().filter(a -> a.parts().containsKey(part)).count();
-      if (count > 0 && 2 * count >= analyses.size()) {
-        parts.add(part);
-      }
-    }
-    return parts;
   }
 
   /** The analyses that report every one of some parts. */

@@ -106,8 +106,7 @@ final class PairScorer {
       int criterion = c;
       Assessment answer = assess(sheet, c);
       if (answer instanceof Assessment.Tested known) {
-        known.kernel().logs(draws[c].against(() -> sheetKey(sheet, criterion)), one);
-        addFloored(sum, one, weights[c]);
+        known.kernel().addTo(draws[c].against(() -> sheetKey(sheet, criterion)), weights[c], Pool.LOG_FLOOR, sum, one);
         tested += weights[c];
         all += weights[c];
       } else {
@@ -123,12 +122,6 @@ final class PairScorer {
 
   private static double percent(double log) {
     return 100 * Math.exp(log);
-  }
-
-  private static void addFloored(double[] sum, double[] logs, double weight) {
-    for (int m = 0; m < sum.length; m++) {
-      sum[m] += weight * Math.max(logs[m], Pool.LOG_FLOOR);
-    }
   }
 
   private static void fillMissing(double[][] figures, int c) {

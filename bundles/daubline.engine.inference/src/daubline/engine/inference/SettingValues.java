@@ -3,16 +3,24 @@ package daubline.engine.inference;
 import daubline.base.DecimalSign;
 import daubline.base.Numbers;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
-/** The values of a criterion's settings: the user's where there are some, otherwise the standard ones. */
+/**
+ * The values of a criterion's settings: the user's where there are some, otherwise the standard ones. Also keeps what was
+ * read of a sheet under these settings, so that it is read once for many pairs; so not for several threads at once.
+ */
 public final class SettingValues {
 
   private final Map<String, String> texts = new LinkedHashMap<>();
   private final Map<String, Double> numbers = new LinkedHashMap<>();
+  private final Map<String, List<String>> lists = new HashMap<>();
+  private final Map<Object, Map<SheetData, Object>> read = new HashMap<>();
 
   private SettingValues(List<Setting> settings, Map<String, String> chosen) {
     for (Setting setting : settings) {
@@ -57,7 +65,23 @@ public final class SettingValues {
 
   /** The parts of a text separated by semicolons. */
   public List<String> list(String key) {
-    return Arrays.stream(text(key).split(";")).map(String::strip).filter(s -> !s.isEmpty()).toList();
+    return lists.computeIfAbsent(key, k -> Arrays.stream(text(k).split(";")).map(String::strip).filter(s -> !s.isEmpty()).toList());
+  }
+
+  /**
+   * What a reader makes of a sheet under these settings; read once.
+   *
+   * @param what what is read, such as the side of the comparison
+   */
+  @SuppressWarnings("unchecked")
+  public <T> T once(Object what, SheetData sheet, Function<SheetData, T> reader) {
+    Map<SheetData, Object> known = read.computeIfAbsent(what, w -> new IdentityHashMap<>());
+    Object value = known.get(sheet);
+    if (value == null) {
+      value = reader.apply(sheet);
+      known.put(sheet, value);
+    }
+    return (T) value;
   }
 
   private static <T> T required(Map<String, T> values, String key) {

@@ -126,6 +126,21 @@ public final class IntervalKernel implements Kernel {
   }
 
   @Override
+  public void addTo(Draws draws, double weight, double floor, double[] sums, double[] scratch) {
+    if (half > 0 || sigma == 0 || low != high) {
+      Kernel.super.addTo(draws, weight, floor, sums, scratch);
+      return;
+    }
+    double start = (found - low) / scale;
+    double step = sigma / scale;
+    double[] z = draws.normals(0);
+    for (int m = 0; m < sums.length; m++) {
+      double difference = start + step * z[m];
+      sums[m] += weight * Math.max(-0.5 * difference * difference, floor);
+    }
+  }
+
+  @Override
   public void reproduce(Draws draws, double[] into) {
     double[] z = draws.normals(0);
     double[] u = isRange() ? draws.uniforms(0) : null;

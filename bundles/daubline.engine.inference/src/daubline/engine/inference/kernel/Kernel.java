@@ -20,6 +20,18 @@ public interface Kernel {
    */
   void logs(Draws draws, double[] into);
 
+  /**
+   * Adds weight × log agreement, floored, of every draw to sums; a kernel may do it in one pass.
+   *
+   * @param scratch as long as the sums, overwritten
+   */
+  default void addTo(Draws draws, double weight, double floor, double[] sums, double[] scratch) {
+    logs(draws, scratch);
+    for (int m = 0; m < sums.length; m++) {
+      sums[m] += weight * Math.max(scratch[m], floor);
+    }
+  }
+
   /** Logarithms of the agreement when trial and evidence are drawn from one common truth: a true reproduction. */
   void reproduce(Draws draws, double[] into);
 }
