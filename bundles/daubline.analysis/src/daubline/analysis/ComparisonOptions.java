@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.engine.inference.ComparisonSettings;
 import daubline.engine.inference.SheetData;
 import java.util.List;
 
@@ -8,12 +9,15 @@ import java.util.List;
  *
  * @param withDemonstrations whether demonstrations take part
  * @param trials ids or names of the trials to compare; empty for all
- * @param sheets ids or names of the sheets to compare with; empty for all
+ * @param sheets ids or names of the sheets (or sites) to compare with; empty for all
  * @param draws Monte Carlo draws
  * @param seed seed of all random numbers
  * @param threads threads to use; changes no result
+ * @param against what the trials are compared with
+ * @param repeatsAsTolerance whether the spread of repeats replaces the tolerances that it is known for
  */
-public record ComparisonOptions(boolean withDemonstrations, List<String> trials, List<String> sheets, int draws, long seed, int threads) {
+public record ComparisonOptions(boolean withDemonstrations, List<String> trials, List<String> sheets, int draws, long seed, int threads,
+    Against against, boolean repeatsAsTolerance) {
 
   private static final int DRAWS = 10_000;
   private static final long SEED = 20_260_101;
@@ -26,20 +30,50 @@ public record ComparisonOptions(boolean withDemonstrations, List<String> trials,
     }
   }
 
+  /** Against each evidence sheet, with the tolerances of the study. */
+  public ComparisonOptions(boolean withDemonstrations, List<String> trials, List<String> sheets, int draws, long seed, int threads) {
+    this(withDemonstrations, trials, sheets, draws, seed, threads, Against.SHEET, false);
+  }
+
   /** Everything but demonstrations, with the standard draws and seed, on all cores. */
   public static ComparisonOptions standard() {
     return new ComparisonOptions(false, List.of(), List.of(), DRAWS, SEED, Runtime.getRuntime().availableProcessors());
   }
 
-  /** The remains of the trials that these options ask for. */
-  List<SheetData> trialsOf(StudySnapshot snapshot) {
-    return snapshot.trials().stream().filter(t -> t.isCompared(withDemonstrations)).filter(t -> isWanted(trials, t.id(), t.name()))
-        .map(TrialData::found).toList();
+  /** The same against something else. */
+  public ComparisonOptions against(Against other) {
+    return new ComparisonOptions(withDemonstrations, trials, sheets, draws, seed, threads, other, repeatsAsTolerance);
   }
 
-  /** The evidence sheets that these options ask for. */
-  List<SheetData> sheetsOf(StudySnapshot snapshot) {
-    return snapshot.sheets().stream().map(EvidenceData::sheet).filter(s -> isWanted(sheets, s.id(), s.name())).toList();
+  /** The same with the spread of repeats as tolerance, or without. */
+  public ComparisonOptions repeatsAsTolerance(boolean wanted) {
+    return new ComparisonOptions(withDemonstrations, trials, sheets, draws, seed, threads, against, wanted);
+  }
+
+  /** The settings of the engine for a study under these options. */
+  public ComparisonSettings settingsOf(StudySnapshot snapshot) {
+    ComparisonSettings settings = snapshot.settings().with(draws, seed, threads);
+    return repeatsAsTolerance ? StudyRepeats.of(snapshot, this).applyTo(settings) : settings;
+  }
+
+  /** The trials that these options ask for. */
+  public List<TrialData> comparedTrials(StudySnapshot snapshot) {
+    return snapshot.trials().stream().filter(t -> t.isCompared(withDemonstrations)).filter(t -> isWanted(trials, t.id(), t.name())).toList();
+  }
+
+  /** The remains of the trials that these options ask for. */
+  List<SheetData> trialsOf(StudySnapshot snapshot) {
+    return comparedTrials(snapshot).stream().map(TrialData::found).toList();
+  }
+
+  /** What these options compare the trials with. */
+  public List<Target> targets(StudySnapshot snapshot) {
+    if (against == Against.TRIAL) {
+      return Targets.ofTrials(snapshot.trials().stream().filter(t -> t.isCompared(withDemonstrations)).filter(t -> isWanted(sheets, t.id(), t.name()))
+          .map(TrialData::found).toList());
+    }
+    return Targets.of(against, snapshot.sheets().stream().filter(e -> isWanted(sheets, e.sheet().id(), e.sheet().name())
+        || !sheets.isEmpty() && isWanted(sheets, e.siteId(), e.site())).toList());
   }
 
   private static boolean isWanted(List<String> wanted, String id, String name) {

@@ -69,7 +69,8 @@ public final class Snapshots {
   }
 
   private EvidenceData evidence(Site site, Context context, EvidenceSheet sheet) {
-    return new EvidenceData(sheet(sheet, sheet.getId(), name(sheet), List.of()), name(site), site.getId(), text(context.getPeriod()), text(sheet.getFeature()));
+    return new EvidenceData(sheet(sheet, sheet.getId(), name(sheet), List.of()), name(site), site.getId(), text(site.getRegion()),
+        text(context.getPhase()), text(context.getPeriod()), text(sheet.getFeature()));
   }
 
   private TrialData trial(Series series, Trial trial) {

@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.analysis.ComparisonOptions;
 import daubline.analysis.StudyComparison;
 import daubline.analysis.StudyResults;
 import daubline.session.StudySession;
@@ -8,8 +9,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Compares trials with evidence and prints the ranking. */
-@Command(name = "compare", mixinStandardHelpOptions = true, description = "Compare the remains of each trial with each evidence sheet.")
+/** Compares trials with evidence and prints agreement and coverage, with reasons and origins when asked. */
+@Command(name = "compare", mixinStandardHelpOptions = true, description = "Compare the remains of each trial, as found, with each evidence sheet, "
+    + "with sites, phases, periods or regions, or with each other trial.")
 final class CompareCommand implements Callable<Integer> {
 
   @Mixin
@@ -18,27 +20,28 @@ final class CompareCommand implements Callable<Integer> {
   @Mixin
   private ComparisonArguments arguments;
 
-  @Option(names = "--reasons", description = "say for each criterion why")
+  @Option(names = "--reasons", description = "say for each criterion how and why: agreement, difference, compatibility, tolerance, reason")
   private boolean reasons;
 
-  @Option(names = "--trail", description = "say for each criterion where both values come from")
+  @Option(names = "--trail", description = "say also where both values come from, down to citation or person")
   private boolean trail;
 
-  @Option(names = "--json", description = "write everything, trails too, as JSON")
+  @Option(names = "--json", description = "write everything, trails too, as JSON (docs/results-as-json.md)")
   private boolean json;
 
   @Override
   public Integer call() throws Exception {
     try (StudySession session = study.read()) {
-      StudyResults results = StudyComparison.of(session, arguments.options());
+      ComparisonOptions options = arguments.options();
+      StudyResults results = StudyComparison.of(session, options);
       if (results.comparisons().isEmpty()) {
         Out.line("nothing to compare: the study needs a fired trial and an evidence sheet, and the names given must exist");
         return Out.WRONG;
       }
       if (json) {
-        ComparisonJson.write(results, System.out);
+        ResultJson.write(System.out, "daubline comparison 1", results.snapshot(), options, new ComparisonJson(results, options));
       } else {
-        new ComparisonText(reasons, trail).print(results);
+        new ComparisonText(results, options, reasons || trail, trail).print();
       }
       return Out.DONE;
     }

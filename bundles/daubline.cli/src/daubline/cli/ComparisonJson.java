@@ -1,106 +1,97 @@
 package daubline.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import daubline.analysis.ComparisonOptions;
 import daubline.analysis.StudyResults;
+import daubline.analysis.Target;
 import daubline.base.Trail;
-import daubline.base.Version;
 import daubline.engine.inference.Comparison;
+import daubline.engine.inference.ComparisonSettings;
 import daubline.engine.inference.CriterionResult;
+import daubline.engine.inference.Exclusion;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.util.List;
 
-/** Writes a comparison with every trail as JSON. */
-final class ComparisonJson {
+/** A comparison with every trail as JSON. */
+final class ComparisonJson implements ResultJson.Body {
 
-  private final JsonGenerator json;
+  private final StudyResults results;
+  private final ComparisonSettings settings;
+  private final List<Target> targets;
 
-  private ComparisonJson(JsonGenerator json) {
-    this.json = json;
+  ComparisonJson(StudyResults results, ComparisonOptions options) {
+    this.results = results;
+    this.settings = options.settingsOf(results.snapshot());
+    this.targets = options.targets(results.snapshot());
   }
 
-  /** Writes to a stream, which stays open. */
-  static void write(StudyResults results, OutputStream out) throws IOException {
-    try (JsonGenerator json = new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).useDefaultPrettyPrinter()) {
-      new ComparisonJson(json).write(results);
-    }
-    out.write('\n');
-    out.flush();
-  }
-
-  private void write(StudyResults results) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("study", results.snapshot().name());
-    json.writeStringField("digest", results.snapshot().digest());
-    json.writeStringField("version", Version.NUMBER);
+  @Override
+  public void write(JsonGenerator json) throws IOException {
+    CriteriaJson.write(json, settings);
     json.writeArrayFieldStart("comparisons");
     for (Comparison comparison : results.comparisons()) {
-      write(comparison);
+      write(json, comparison);
     }
     json.writeEndArray();
-    json.writeEndObject();
   }
 
-  private void write(Comparison c) throws IOException {
+  private void write(JsonGenerator json, Comparison c) throws IOException {
+    Target target = targets.stream().filter(t -> t.sheet().id().equals(c.sheet())).findFirst().orElseThrow();
     json.writeStartObject();
     json.writeStringField("trial", c.trial());
     json.writeStringField("trialName", c.trialName());
     json.writeStringField("sheet", c.sheet());
     json.writeStringField("sheetName", c.sheetName());
-    number("agreement", c.agreement());
-    number("low", c.low());
-    number("high", c.high());
-    number("coverage", c.coverage());
-    number("boundLow", c.boundLow());
-    number("boundHigh", c.boundHigh());
-    number("bandLow", c.bandLow());
-    number("bandHigh", c.bandHigh());
+    json.writeStringField("place", target.place());
+    ResultJson.texts(json, "features", target.features());
+    ResultJson.number(json, "agreement", c.agreement());
+    ResultJson.number(json, "low", c.low());
+    ResultJson.number(json, "high", c.high());
+    ResultJson.number(json, "coverage", c.coverage());
+    ResultJson.number(json, "boundLow", c.boundLow());
+    ResultJson.number(json, "boundHigh", c.boundHigh());
+    ResultJson.number(json, "bandLow", c.bandLow());
+    ResultJson.number(json, "bandHigh", c.bandHigh());
+    Exclusion exclusion = Exclusion.of(c, settings.alpha());
+    ResultJson.texts(json, "ruledOutBy", exclusion.criteria().stream().map(CriterionResult::criterion).toList());
+    ResultJson.number(json, "chanceOfSuchAList", exclusion.probability());
     json.writeArrayFieldStart("criteria");
     for (CriterionResult result : c.criteria()) {
-      write(result);
+      write(json, result);
     }
     json.writeEndArray();
     json.writeEndObject();
   }
 
-  private void write(CriterionResult r) throws IOException {
+  private static void write(JsonGenerator json, CriterionResult r) throws IOException {
     json.writeStartObject();
     json.writeStringField("criterion", r.criterion());
     json.writeStringField("group", r.group().word());
     json.writeStringField("verdict", r.verdict().word());
     json.writeStringField("reason", r.reason());
-    number("agreement", r.agreement());
-    number("low", r.low());
-    number("high", r.high());
-    number("sigmas", r.sigmas());
-    number("compatibility", r.compatibility());
-    number("weight", r.weight());
+    ResultJson.number(json, "agreement", r.agreement());
+    ResultJson.number(json, "low", r.low());
+    ResultJson.number(json, "high", r.high());
+    ResultJson.number(json, "sigmas", r.sigmas());
+    ResultJson.number(json, "compatibility", r.compatibility());
+    ResultJson.number(json, "weight", r.weight());
     json.writeStringField("evidence", r.evidence());
     json.writeStringField("found", r.found());
     json.writeFieldName("trail");
-    write(r.trail());
+    write(json, r.trail());
     json.writeEndObject();
   }
 
-  private void write(Trail trail) throws IOException {
+  private static void write(JsonGenerator json, Trail trail) throws IOException {
     json.writeStartObject();
     json.writeStringField("what", trail.what());
     json.writeStringField("value", trail.value());
     json.writeStringField("subject", trail.subject());
     json.writeArrayFieldStart("from");
     for (Trail from : trail.from()) {
-      write(from);
+      write(json, from);
     }
     json.writeEndArray();
     json.writeEndObject();
-  }
-
-  /** JSON has no NaN: what there is no number for is null. */
-  private void number(String name, double value) throws IOException {
-    if (Double.isFinite(value)) {
-      json.writeNumberField(name, value);
-    } else {
-      json.writeNullField(name);
-    }
   }
 }

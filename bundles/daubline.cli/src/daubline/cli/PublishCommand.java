@@ -95,7 +95,7 @@ final class PublishCommand implements Callable<Integer> {
       Optional<DepositData> data = withoutDeposit ? Optional.empty() : Optional.of(DepositData.of(session, new Disclosure(degrees, allSites)));
       Publication.Written written = Publication.write(results, data, folder, options, Progress.NONE);
       Out.line("");
-      new ComparisonText(false, false, RANKED).print(results);
+      new ComparisonText(results, comparison, false, false, RANKED).print();
       return Math.max(wrong, PublicationText.print(written, folder));
     }
   }
@@ -115,6 +115,7 @@ final class PublishCommand implements Callable<Integer> {
   /** What the results depend on besides the study, for the notes sheet. */
   static List<Setting> settings(ComparisonOptions options) {
     return List.of(new Setting("draws", Integer.toString(options.draws())), new Setting("seed", Long.toString(options.seed())),
-        new Setting("demonstrations", options.withDemonstrations() ? "compared" : "left out"));
+        new Setting("demonstrations", options.withDemonstrations() ? "compared" : "left out"), new Setting("compared with", options.against().word()),
+        new Setting("tolerances", options.repeatsAsTolerance() ? "spread of repeats where it is known" : "those of the study"));
   }
 }

@@ -7,9 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import daubline.base.Version;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,37 +17,17 @@ import picocli.CommandLine;
 
 class CommandsTest {
 
-  /** What a command printed, and its exit code. */
-  private record Run(int exit, String out, String err) {
-  }
-
   @TempDir
   Path temporary;
 
-  private static Run run(String... arguments) {
-    PrintStream out = System.out;
-    PrintStream err = System.err;
-    ByteArrayOutputStream printed = new ByteArrayOutputStream();
-    ByteArrayOutputStream complained = new ByteArrayOutputStream();
-    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
-    System.setErr(new PrintStream(complained, true, StandardCharsets.UTF_8));
-    try {
-      int exit = Commands.run(arguments);
-      return new Run(exit, printed.toString(StandardCharsets.UTF_8), complained.toString(StandardCharsets.UTF_8));
-    } finally {
-      System.setOut(out);
-      System.setErr(err);
-    }
-  }
-
   @Test
   void helpListsEveryCommandAndEachExplainsItself() {
-    String help = run("--help").out();
+    String help = Run.of("--help").out();
     List<String> names = new CommandLine(new Daubline()).getSubcommands().keySet().stream().toList();
     assertTrue(names.size() > 5);
     for (String name : names) {
       assertTrue(help.contains(name), name);
-      Run explained = run(name, "--help");
+      Run explained = Run.of(name, "--help");
       assertEquals(0, explained.exit(), name);
       assertTrue(explained.out().contains("Usage"), name);
     }
@@ -58,39 +35,39 @@ class CommandsTest {
 
   @Test
   void answersItsVersionWithAndWithoutTheParser() {
-    assertEquals(Version.line(), run("--version").out().strip());
+    assertEquals(Version.line(), Run.of("--version").out().strip());
   }
 
   @Test
   void makesChecksAndRefusesToOverwriteAStudy() {
     String folder = temporary.resolve("mine").toString();
-    assertEquals(0, run("new", folder, "My valley").exit());
-    assertEquals(0, run("check", folder).exit());
-    Run again = run("new", folder, "My valley");
+    assertEquals(0, Run.of("new", folder, "My valley").exit());
+    assertEquals(0, Run.of("check", folder).exit());
+    Run again = Run.of("new", folder, "My valley");
     assertEquals(1, again.exit());
     assertTrue(again.err().contains("holds files already"), again.err());
-    Run nothing = run("compare", folder);
+    Run nothing = Run.of("compare", folder);
     assertEquals(1, nothing.exit());
     assertTrue(nothing.out().contains("nothing to compare"));
   }
 
   @Test
   void saysWhatIsWrongWithAFolderOrAnArgument() throws Exception {
-    Run nowhere = run("check", temporary.resolve("nowhere").toString());
+    Run nowhere = Run.of("check", temporary.resolve("nowhere").toString());
     assertEquals(1, nowhere.exit());
     assertTrue(nowhere.err().contains("holds no study") && !nowhere.err().contains("\tat "), nowhere.err());
-    assertEquals(2, run("compare").exit());
-    assertEquals(2, run("no-such-command").exit());
+    assertEquals(2, Run.of("compare").exit());
+    assertEquals(2, Run.of("no-such-command").exit());
     Files.createDirectories(temporary.resolve("broken"));
     Files.writeString(temporary.resolve("broken/study.xmi"), "<x");
-    assertEquals(1, run("check", temporary.resolve("broken").toString()).exit());
+    assertEquals(1, Run.of("check", temporary.resolve("broken").toString()).exit());
   }
 
   @Test
   void explainsVariables() {
-    assertTrue(run("variables").out().contains("base_internal_diameter"));
-    assertTrue(run("variables", "base_internal_diameter").out().contains("source:"));
-    assertEquals(1, run("variables", "zzzz").exit());
+    assertTrue(Run.of("variables").out().contains("base_internal_diameter"));
+    assertTrue(Run.of("variables", "base_internal_diameter").out().contains("source:"));
+    assertEquals(1, Run.of("variables", "zzzz").exit());
   }
 
   @Test
@@ -98,9 +75,9 @@ class CommandsTest {
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.ENGLISH);
-      Run one = run("compare", "seeds/open-smelts", "--draws", "200", "--threads", "1", "--json");
+      Run one = Run.of("compare", "seeds/open-smelts", "--draws", "200", "--threads", "1", "--json");
       Locale.setDefault(Locale.GERMANY);
-      Run two = run("compare", "seeds/open-smelts", "--draws", "200", "--threads", "2", "--json");
+      Run two = Run.of("compare", "seeds/open-smelts", "--draws", "200", "--threads", "2", "--json");
       assertEquals(0, one.exit(), one.err());
       assertEquals(one.out(), two.out());
     } finally {
@@ -110,7 +87,7 @@ class CommandsTest {
 
   @Test
   void writesValidJsonWithATrailForEveryCriterion() throws Exception {
-    Run json = run("compare", "seeds/open-smelts", "--draws", "100", "--json");
+    Run json = Run.of("compare", "seeds/open-smelts", "--draws", "100", "--json");
     int criteria = 0;
     int trails = 0;
     try (JsonParser parser = new JsonFactory().createParser(json.out())) {
@@ -125,7 +102,7 @@ class CommandsTest {
 
   @Test
   void neverSaysThatAnythingWasProved() {
-    String text = (run("compare", "seeds/open-smelts", "--draws", "100", "--reasons", "--trail").out()).toLowerCase(Locale.ROOT);
+    String text = (Run.of("compare", "seeds/open-smelts", "--draws", "100", "--reasons", "--trail").out()).toLowerCase(Locale.ROOT);
     for (String word : List.of("proved", "proven", "match", " true ")) {
       assertFalse(text.contains(word), word);
     }
@@ -136,17 +113,17 @@ class CommandsTest {
   void takesATableOverOnlyWhenAsked() throws Exception {
     String study = temporary.resolve("mine").toString();
     Path table = temporary.resolve("trials.csv");
-    run("new", study, "My valley");
-    assertEquals(0, run("template", "trials", temporary.resolve("empty.xlsx").toString()).exit());
+    Run.of("new", study, "My valley");
+    assertEquals(0, Run.of("template", "trials", temporary.resolve("empty.xlsx").toString()).exit());
     Files.writeString(table, "series,name,found:base_internal_diameter [mm]\nSummer,G1,255\n");
-    Run looked = run("import", study, table.toString(), "--as", "trials");
+    Run looked = Run.of("import", study, table.toString(), "--as", "trials");
     assertTrue(looked.out().contains("nothing was changed; --apply takes it over"), looked.out() + looked.err());
-    assertFalse(run("where", study, "base_internal_diameter").out().contains("255"));
-    assertTrue(run("import", study, table.toString(), "--as", "trials", "--apply").out().contains("done and saved"));
-    assertTrue(run("where", study, "base_internal_diameter").out().contains("255"));
-    assertTrue(run("import", study, table.toString(), "--as", "trials", "--apply").out().contains("nothing to do"));
+    assertFalse(Run.of("where", study, "base_internal_diameter").out().contains("255"));
+    assertTrue(Run.of("import", study, table.toString(), "--as", "trials", "--apply").out().contains("done and saved"));
+    assertTrue(Run.of("where", study, "base_internal_diameter").out().contains("255"));
+    assertTrue(Run.of("import", study, table.toString(), "--as", "trials", "--apply").out().contains("nothing to do"));
     Files.writeString(table, "series,name,found:base_internal_diameter [mm]\nSummer,G2,25x\n");
-    Run refused = run("import", study, table.toString(), "--as", "trials", "--apply");
+    Run refused = Run.of("import", study, table.toString(), "--as", "trials", "--apply");
     assertEquals(1, refused.exit());
     assertTrue(refused.out().contains("mend the errors first"), refused.out());
   }

@@ -8,6 +8,7 @@ import daubline.engine.inference.Explanation;
 import daubline.engine.inference.Setting;
 import daubline.engine.inference.SettingValues;
 import daubline.engine.inference.SheetData;
+import daubline.engine.inference.SheetGroup;
 import daubline.engine.inference.kernel.CompositionKernel;
 import daubline.engine.inference.kernel.Kernel;
 import java.util.Arrays;
@@ -25,6 +26,8 @@ abstract class CompositionCriterion extends CardCriterion {
   private static final String RELATIVE = "analytical_relative";
   private static final String ABSOLUTE = "analytical_absolute";
   private static final int ENOUGH_FOR_COVARIANCE = 8;
+  /** Keeps the covariance regular when tolerance and uncertainties are set to zero. */
+  private static final double NEVER_CERTAIN = 1e-12;
 
   CompositionCriterion(Card card, String parts) {
     super(card, List.of(), List.of(
@@ -50,10 +53,11 @@ abstract class CompositionCriterion extends CardCriterion {
     if (!missing.isEmpty()) {
       return Assessment.notTested(() -> explain(missing, evidence, found, settings, Set.of()));
     }
-    Kernel kernel = kernel(parts.length, askedFull, seenFull, settings.number(TOLERANCE));
+    List<String> names = Arrays.stream(parts).mapToObj(settings.list(PARTS)::get).toList();
+    Kernel kernel = kernel(names, askedFull, seenFull, settings.number(TOLERANCE), betweenFeatures(evidence, settings, parts));
     return Assessment.tested(kernel, () -> explain(parts.length + " oxides of " + askedFull.logs().length + " and " + seenFull.logs().length
         + " analyses compared by log-ratios, " + Words.apart(kernel.sigmas()).replace(" above", " apart"), evidence, found, settings,
-        Arrays.stream(parts).mapToObj(i -> settings.list(PARTS).get(i)).collect(Collectors.toCollection(LinkedHashSet::new))));
+        new LinkedHashSet<>(names)));
   }
 
   private static SlagTable table(SheetData sheet, SettingValues settings) {
@@ -70,7 +74,8 @@ abstract class CompositionCriterion extends CardCriterion {
     return askedFull.isEmpty() || seenFull.isEmpty() ? "no analysis of one side reports all oxides compared" : "";
   }
 
-  private static Kernel kernel(int n, SlagTable asked, SlagTable seen, double tolerance) {
+  private static Kernel kernel(List<String> parts, SlagTable asked, SlagTable seen, double tolerance, double[] between) {
+    int n = parts.size();
     double[] difference = new double[n];
     double[] sigma = new double[n];
     boolean[] below = new boolean[n];
@@ -79,12 +84,23 @@ abstract class CompositionCriterion extends CardCriterion {
       difference[i] = seen.mean(i) - asked.mean(i);
       below[i] = seen.isBelow(i);
       sigma[i] = Math.sqrt(seen.variance(i));
-      covariance[i][i] = asked.variance(i) + tolerance * tolerance;
+      covariance[i][i] = Math.max(NEVER_CERTAIN, asked.variance(i) + tolerance * tolerance + between[i]);
     }
     if (asked.logs().length >= ENOUGH_FOR_COVARIANCE) {
       addBetweenFragments(covariance, asked);
     }
-    return new CompositionKernel(difference, covariance, sigma, below);
+    return new CompositionKernel(parts, difference, covariance, sigma, below);
+  }
+
+  /** Variance of each logarithm that one more feature of a group adds; zero for a sheet of its own. */
+  private static double[] betweenFeatures(SheetData evidence, SettingValues settings, int[] parts) {
+    List<SlagTable> features = evidence.features().stream().map(f -> table(f, settings).with(parts)).filter(t -> !t.isEmpty()).toList();
+    double[] between = new double[parts.length];
+    if (features.size() > 1) {
+      SlagTable means = SlagTable.ofMeans(features, parts.length);
+      Arrays.setAll(between, i -> means.covariance(i, i) * SheetGroup.oneMore(features.size()));
+    }
+    return between;
   }
 
   private static void addBetweenFragments(double[][] covariance, SlagTable asked) {

@@ -18,7 +18,7 @@ final class Literature {
   /** The agreement kernel. */
   static final Source KERNEL = Source.derived("normal likelihood over its maximum, exp(−z²/2)");
   /** The agreement with a limit. */
-  static final Source LIMIT = Source.derived("probability that the true value lies on the allowed side, Φ(z)");
+  static final Source LIMIT = Source.derived("probability that the value behind it lies on the allowed side, Φ(z)");
 
   private Literature() {
   }

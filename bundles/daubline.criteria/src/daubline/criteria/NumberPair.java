@@ -10,6 +10,7 @@ import daubline.engine.inference.Statement;
 import daubline.engine.inference.kernel.AlternativesKernel;
 import daubline.engine.inference.kernel.IntervalKernel;
 import daubline.engine.inference.kernel.Kernel;
+import daubline.engine.inference.kernel.Mixture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +21,13 @@ import java.util.Optional;
  * @param variable id of the variable
  * @param scale by difference or by ratio
  * @param tolerance one standard deviation, absolute or relative as the scale asks
+ * @param mixture where the random numbers of the trial's value come from
  */
-record NumberPair(String variable, Scale scale, double tolerance) {
+record NumberPair(String variable, Scale scale, double tolerance, Mixture mixture) {
+
+  NumberPair(String variable, Scale scale, double tolerance) {
+    this(variable, scale, tolerance, Mixture.OWN);
+  }
 
   Assessment assess(List<Statement> evidence, List<Statement> found) {
     return assess(claims(evidence, Side.EVIDENCE), claims(found, Side.TRIAL));
@@ -76,7 +82,7 @@ record NumberPair(String variable, Scale scale, double tolerance) {
       return Optional.empty();
     }
     double spread = Math.sqrt(asked.sigma() * asked.sigma() + tolerance * tolerance);
-    return Optional.of(new IntervalKernel(asked.low(), asked.high(), spread, seen.centre(), seen.sigma(), seen.half()));
+    return Optional.of(new IntervalKernel(mixture, asked.low(), asked.high(), spread, seen.centre(), seen.sigma(), seen.half()));
   }
 
   private String printed(Amount amount) {

@@ -7,6 +7,7 @@ import daubline.engine.inference.Group;
 import daubline.engine.inference.SettingValues;
 import daubline.engine.inference.SheetData;
 import daubline.engine.inference.Statement;
+import daubline.engine.inference.kernel.Mixture;
 import java.util.List;
 import java.util.Set;
 
@@ -29,11 +30,21 @@ public final class ReducibleIronIndex extends NumberCriterion {
         Shown.relative(20, "slag of one furnace differs from piece to piece by this much"));
   }
 
+  /** The oxides that the criteria on composition read too; a fault of one is a fault of all. */
+  @Override
+  Mixture mixture(SheetData found) {
+    return isStated(found) ? Mixture.OWN : Mixture.ratio("FeO", "SiO2");
+  }
+
+  private static boolean isStated(SheetData sheet) {
+    return sheet.about("chem_rii").stream().anyMatch(s -> s.amount().isNumber());
+  }
+
   @Override
   List<Statement> statements(SheetData sheet, Side side, SettingValues settings) {
     List<Statement> stated = sheet.about("chem_rii");
     SlagSample slag = SlagSample.of(sheet, "").with(Set.of("FeO", "SiO2"));
-    if (stated.stream().anyMatch(s -> s.amount().isNumber()) || slag.analyses().isEmpty()) {
+    if (isStated(sheet) || slag.analyses().isEmpty()) {
       return stated;
     }
     double index = slag.mean("FeO") / (FAYALITE * slag.mean("SiO2"));

@@ -27,7 +27,11 @@ import java.util.Optional;
  */
 public record Repeats(String criterion, double spread, int freedom, double low, double high, int recipes) {
 
+  /** Key of the setting that the spread may become. */
+  public static final String SETTING = NumberCriterion.TOLERANCE;
+
   private static final double COVERAGE = 0.90;
+  private static final double NORMAL = 1.959963984540054;
 
   /**
    * The spread of every criterion on a number that was repeated.
@@ -79,10 +83,15 @@ public record Repeats(String criterion, double spread, int freedom, double low, 
     return amount.kind() == ValueKind.EXACT || amount.kind() == ValueKind.PLUS_MINUS || amount.kind() == ValueKind.RANGE;
   }
 
-  /** Settings of the criteria in which the tolerance is the spread of the repeats that the user chose. */
+  /** The tolerance that the spread makes: widened by Student's 97.5 % point over the normal one, for few repeats show little of it. */
+  public double tolerance() {
+    return spread * Student.quantile(0.975, freedom) / NORMAL;
+  }
+
+  /** Settings of the criteria in which the tolerance is that of the repeats that the user chose. */
   public static Map<String, Map<String, String>> asSettings(List<Repeats> chosen) {
     Map<String, Map<String, String>> settings = new LinkedHashMap<>();
-    chosen.forEach(r -> settings.put(r.criterion(), Map.of(NumberCriterion.TOLERANCE, Double.toString(r.spread()))));
+    chosen.forEach(r -> settings.put(r.criterion(), Map.of(NumberCriterion.TOLERANCE, Double.toString(r.tolerance()))));
     return settings;
   }
 }

@@ -27,7 +27,7 @@ public final class ResidueCounts extends CardCriterion {
 
   @Override
   public Assessment assess(SheetData evidence, SheetData found, SettingValues settings) {
-    Map<String, Integer> asked = counts(evidence);
+    Map<String, Integer> asked = expected(evidence);
     Map<String, Integer> seen = counts(found);
     List<String> classes = asked.keySet().stream().filter(seen::containsKey).toList();
     int sumAsked = classes.stream().mapToInt(asked::get).sum();
@@ -40,6 +40,16 @@ public final class ResidueCounts extends CardCriterion {
     CountsKernel kernel = new CountsKernel(classes.stream().mapToInt(asked::get).toArray(), classes.stream().mapToInt(seen::get).toArray());
     return Assessment.tested(kernel, () -> explain(sumSeen + " pieces of " + classes.size() + " classes as found against " + sumAsked, evidence,
         found, classes));
+  }
+
+  /** The pieces of the sheet, or of a group the mean of its features that counted a class, so that many features do not seem one large heap. */
+  private static Map<String, Integer> expected(SheetData evidence) {
+    Map<String, Integer> counts = counts(evidence);
+    counts.replaceAll((c, n) -> {
+      long counted = evidence.features().stream().filter(f -> counts(f).containsKey(c)).count();
+      return counted < 2 ? n : (int) Math.round((double) n / counted);
+    });
+    return counts;
   }
 
   private static Map<String, Integer> counts(SheetData sheet) {

@@ -9,8 +9,11 @@ import daubline.engine.inference.Group;
 import daubline.engine.inference.Setting;
 import daubline.engine.inference.SettingValues;
 import daubline.engine.inference.SheetData;
+import daubline.engine.inference.SheetGroup;
 import daubline.engine.inference.kernel.Kernel;
 import daubline.engine.inference.kernel.SharesKernel;
+import daubline.engine.stats.ShareDistance;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -47,9 +50,26 @@ public final class ResidueShares extends CardCriterion {
       return Assessment.notTested(() -> explain(missing, asked, seen, classes));
     }
     Kernel kernel = new SharesKernel(classes.stream().mapToDouble(asked::mass).toArray(), classes.stream().mapToDouble(seen::mass).toArray(),
-        classes.stream().mapToDouble(seen::relative).toArray(), Math.max(1e-9, settings.number(FRAGMENTS)));
+        classes.stream().mapToDouble(seen::relative).toArray(), Math.max(1e-9, Math.min(settings.number(FRAGMENTS), alike(evidence, classes))));
     return Assessment.tested(kernel, () -> explain("shares of " + classes.size() + " classes compared, "
         + Words.apart(kernel.sigmas()).replace(" above", " apart"), asked, seen, classes));
+  }
+
+  /**
+   * How many fragments the features of a group are worth: the number at which their distances from the group would be those
+   * of chance, 8·n·H² equal to K−1 on average (the mean of chi-squared), less for one more of few features. Infinite for
+   * a sheet of its own.
+   */
+  private static double alike(SheetData evidence, Set<String> classes) {
+    List<double[]> features = evidence.features().stream().map(ResidueTable::of).map(t -> classes.stream().mapToDouble(t::mass).toArray())
+        .filter(m -> Arrays.stream(m).sum() > 0).toList();
+    if (features.size() < 2) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double[] mean = new double[classes.size()];
+    features.forEach(f -> Arrays.setAll(mean, k -> mean[k] + f[k] / Arrays.stream(f).sum() / features.size()));
+    double squares = features.stream().mapToDouble(f -> 1 - ShareDistance.overlap(mean, f)).sum() / (features.size() - 1);
+    return squares <= 0 ? Double.POSITIVE_INFINITY : (classes.size() - 1) / (8 * squares * SheetGroup.oneMore(features.size()));
   }
 
   private static String missing(ResidueTable asked, ResidueTable seen, Set<String> classes) {

@@ -17,7 +17,7 @@ import java.util.TreeSet;
  * @param masses mass by class, kilograms; scaled up by the share recovered when every class states it
  * @param variances variance of each mass
  * @param names name by class
- * @param unknown classes that were there and have no mass
+ * @param unknown classes that were there and have no mass, or one below zero
  * @param trails where they came from
  */
 record ResidueTable(Map<String, Double> masses, Map<String, Double> variances, Map<String, String> names, Set<String> unknown,
@@ -33,7 +33,7 @@ record ResidueTable(Map<String, Double> masses, Map<String, Double> variances, M
 
   private void add(ClassMass row, double factor) {
     names.put(row.residueClass(), row.name());
-    if (row.mass().isNumber()) {
+    if (row.mass().isNumber() && row.mass().value() >= 0) {
       double sigma = row.mass().kind() == ValueKind.RANGE ? (row.mass().high() - row.mass().low()) / Math.sqrt(12) : row.mass().sigmaOr(0);
       masses.merge(row.residueClass(), row.mass().value() * factor, Double::sum);
       variances.merge(row.residueClass(), Math.pow(sigma * factor, 2), Double::sum);

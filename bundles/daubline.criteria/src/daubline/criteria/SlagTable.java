@@ -34,6 +34,16 @@ record SlagTable(double[][] logs, double[][] variances, boolean[][] below) {
     }
   }
 
+  /** A table with the mean of each feature as a row; measuring variances are not needed there. */
+  static SlagTable ofMeans(List<SlagTable> features, int parts) {
+    double[][] means = new double[features.size()][parts];
+    for (int f = 0; f < means.length; f++) {
+      SlagTable feature = features.get(f);
+      Arrays.setAll(means[f], feature::mean);
+    }
+    return new SlagTable(means, new double[means.length][parts], new boolean[means.length][parts]);
+  }
+
   boolean isEmpty() {
     return logs.length == 0;
   }

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.base.Amount;
+import daubline.base.IronBasis;
 import daubline.base.Probabilities;
 import daubline.base.ValueKind;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.ComparisonEngine;
 import daubline.engine.inference.ComparisonSettings;
+import daubline.engine.inference.CriterionResult;
 import daubline.engine.inference.Equifinality;
 import daubline.engine.inference.Progress;
 import daubline.engine.inference.Ranking;
@@ -16,6 +18,7 @@ import daubline.engine.inference.RankingEngine;
 import daubline.engine.inference.Recipe;
 import daubline.engine.inference.SheetData;
 import daubline.engine.inference.SheetGroup;
+import daubline.engine.inference.Verdict;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -75,7 +78,8 @@ class GroupingTest {
     assertEquals(diameter.spread() * Math.sqrt(2 / (-2 * Math.log(0.95))), diameter.high(), 1e-9);
     ComparisonSettings settings = ComparisonSettings.standard().with(Repeats.asSettings(List.of(diameter)));
     assertEquals(List.of(), settings.check(Criteria.all()));
-    assertEquals(diameter.spread(), settings.of(new BaseInternalDiameter()).number("tolerance"), 1e-15);
+    // t(.975; 2) = 4.30265 of a printed table (NIST/SEMATECH e-Handbook 1.3.6.7.2: 4.303)
+    assertEquals(diameter.spread() * 4.30265273 / 1.959963985, settings.of(new BaseInternalDiameter()).number("tolerance"), 1e-8);
   }
 
   /** Two trials that agree alike with recipes far apart are two recipes; with the same recipe they are one. */
@@ -94,6 +98,29 @@ class GroupingTest {
     assertEquals(1, one.groups().size());
     assertEquals(2, one.groups().get(0).size());
     assertTrue(one.sentence().startsWith("no different recipe"));
+  }
+
+  private static SheetData heap(String id, double tapped, double feo) {
+    return SheetBuilder.sheet(id).sampled(1).residue("tap", Amount.exact(tapped)).residue("furnace", Amount.exact(10 - tapped))
+        .slag(IronBasis.FEO, "FeO", feo, "SiO2", 25).build();
+  }
+
+  private static CriterionResult result(String criterion, SheetData trial, SheetData evidence) {
+    return ComparisonEngine.compare(List.of(trial), List.of(evidence), Criteria.all(), ComparisonSettings.standard().with(200, 1, 1)).get(0).criteria().stream()
+        .filter(c -> c.criterion().equals(criterion)).findFirst().orElseThrow();
+  }
+
+  /** Features that differ among themselves allow a trial that differs from their mean as much; features that are alike do not. */
+  @Test
+  void spreadBetweenFeaturesIsAllowedFor() {
+    SheetData alike = SheetGroup.of("alike", "alike", List.of(heap("a", 5, 60), heap("b", 5.1, 60.5), heap("c", 4.9, 59.5)));
+    SheetData unlike = SheetGroup.of("unlike", "unlike", List.of(heap("a", 2, 40), heap("b", 5, 60), heap("c", 8, 80)));
+    SheetData trial = heap("t", 8, 85);
+    for (String criterion : List.of("residue_shares", "slag_composition", "reducible_iron_index")) {
+      assertTrue(result(criterion, trial, unlike).compatibility() > result(criterion, trial, alike).compatibility(), criterion);
+      assertEquals(Verdict.CONSISTENT, result(criterion, trial, unlike).verdict(), criterion);
+    }
+    assertEquals(Verdict.NOT_CONSISTENT, result("residue_shares", heap("u", 9.8, 60), alike).verdict());
   }
 
   private static Recipe recipe(String trial, double height, String ore) {

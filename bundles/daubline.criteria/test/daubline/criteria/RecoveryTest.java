@@ -78,7 +78,10 @@ class RecoveryTest {
     assertEquals(0.05, rate, 0.02, "of " + tested + " verdicts");
   }
 
-  /** The band of a true reproduction holds about nine in ten of them. */
+  /**
+   * The band of a true reproduction holds about nine in ten of them, although three criteria read the same slag: what they
+   * share is drawn once.
+   */
   @Test
   void bandHoldsTrueReproductions() {
     RandomStream r = new RandomStream(RandomStream.key(4, "band"));
@@ -89,7 +92,7 @@ class RecoveryTest {
           Criteria.all(), SETTINGS).get(0);
       inside += c.agreement() >= c.bandLow() && c.agreement() <= c.bandHigh() ? 1 : 0;
     }
-    assertEquals(0.90, (double) inside / CASES, 0.06);
+    assertEquals(0.90, (double) inside / CASES, 0.03);
   }
 
   /** The true recipe comes first more often the higher the first-rank share stated for it, and on the whole as often. */

@@ -20,7 +20,7 @@ final class DiscriminationTable {
     for (int t = 0; t < parts.length; t++) {
       parts[t] = contributions(inputs.get(t).score());
     }
-    double[] shares = shares(parts);
+    double[] shares = shares(parts, criteria.size());
     List<Ranking.Discrimination> table = new ArrayList<>();
     for (int c = 0; c < criteria.size(); c++) {
       double[] without = weights.clone();
@@ -48,9 +48,9 @@ final class DiscriminationTable {
    * Share of each column in the variance of the row sums, cov(column, sum) / var(sum); they sum to one.
    *
    * @param rows one row for each trial
+   * @param columns how many columns each has; without rows there is no share
    */
-  static double[] shares(double[][] rows) {
-    int columns = rows.length == 0 ? 0 : rows[0].length;
+  static double[] shares(double[][] rows, int columns) {
     double[] means = new double[columns];
     for (double[] row : rows) {
       for (int c = 0; c < columns; c++) {

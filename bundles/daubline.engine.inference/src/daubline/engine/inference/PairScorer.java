@@ -30,21 +30,23 @@ final class PairScorer {
     this.one = new double[settings.draws()];
     this.sum = new double[settings.draws()];
     criteria.forEach(c -> values.add(settings.of(c)));
-    this.reproductions = criteria.stream().map(c -> draws(REPRODUCTION, c)).toArray(Draws[]::new);
+    this.reproductions = draws(REPRODUCTION);
   }
 
   double[] weights() {
     return weights;
   }
 
-  private Draws draws(String name, Criterion criterion) {
-    return new Draws(settings.draws(), RandomStream.key(settings.seed(), "trial", name, criterion.id()), 0);
+  private Draws[] draws(String name) {
+    Draws.Shared shared = new Draws.Shared(RandomStream.key(settings.seed(), "trial", name));
+    return criteria.stream().map(c -> Draws.of(settings.draws(), c.id(), shared)).toArray(Draws[]::new);
   }
 
   /** Takes up another trial; its random numbers depend on its id and the seed alone. */
   void take(SheetData next) {
+    values.forEach(v -> v.forget(trial));
     trial = next;
-    draws = criteria.stream().map(c -> draws(next.id(), c)).toArray(Draws[]::new);
+    draws = draws(next.id());
   }
 
   Assessment assess(SheetData sheet, int criterion) {
@@ -68,7 +70,8 @@ final class PairScorer {
 
   private double[] floored() {
     for (int m = 0; m < one.length; m++) {
-      one[m] = Math.max(one[m], Pool.LOG_FLOOR);
+      // also where an agreement is no number at all
+      one[m] = one[m] >= Pool.LOG_FLOOR ? one[m] : Pool.LOG_FLOOR;
     }
     return one;
   }
@@ -94,7 +97,21 @@ final class PairScorer {
       }
     }
     return new PairScore(assessments, figures[0], recoverable, figures[1], figures[2], figures[3], figures[4],
-        scaled(pooled, tested), scaled(reproduction, tested));
+        scaled(pooled, tested), shifted(scaled(reproduction, tested), pooled, figures[0]));
+  }
+
+  /**
+   * The agreement printed is a median over the trial's uncertainty, which lies below the agreement at the values as
+   * recorded; what a true reproduction would score is lowered alike, so that both can be compared.
+   */
+  private double[] shifted(double[] reproduction, double[] pooled, double[] logs) {
+    if (reproduction.length > 0) {
+      double shift = Quantiles.of(pooled, 0.5)[0] - Math.log(Pool.score(logs, weights) / 100);
+      for (int m = 0; m < reproduction.length; m++) {
+        reproduction[m] = Math.min(0, reproduction[m] + shift);
+      }
+    }
+    return reproduction;
   }
 
   /** 5 %, 50 % and 95 % point of the pooled agreement, 0 to 100, and the coverage; allocates next to nothing. */

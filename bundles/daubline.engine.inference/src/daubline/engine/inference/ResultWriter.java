@@ -76,9 +76,7 @@ final class ResultWriter {
     SettingValues values = settings.of(criterion);
     List<Trail> from = new ArrayList<>(List.of(words.trail()));
     for (Setting setting : criterion.settings()) {
-      String value = values.text(setting.key());
-      String source = value.equals(setting.standard()) ? setting.source().toString() : "entered by the user";
-      from.add(Trail.of(setting.name() + " – " + source, setting.printed(value)));
+      from.add(Trail.of(setting.name() + " – " + settings.sourceOf(criterion, setting), setting.printed(values.text(setting.key()))));
     }
     return new Trail("Agreement: " + criterion.name(), Printed.number(agreement, 3), "", from);
   }

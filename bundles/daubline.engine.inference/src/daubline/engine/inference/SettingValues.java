@@ -65,7 +65,7 @@ public final class SettingValues {
 
   /** The parts of a text separated by semicolons. */
   public List<String> list(String key) {
-    return lists.computeIfAbsent(key, k -> Arrays.stream(text(k).split(";")).map(String::strip).filter(s -> !s.isEmpty()).toList());
+    return lists.computeIfAbsent(key, k -> Arrays.stream(text(k).split(";")).map(String::strip).filter(s -> !s.isEmpty()).distinct().toList());
   }
 
   /**
@@ -82,6 +82,11 @@ public final class SettingValues {
       known.put(sheet, value);
     }
     return (T) value;
+  }
+
+  /** Forgets what was read of a sheet. */
+  void forget(SheetData sheet) {
+    read.values().forEach(known -> known.remove(sheet));
   }
 
   private static <T> T required(Map<String, T> values, String key) {

@@ -13,9 +13,16 @@ import java.util.Objects;
  * @param statements the statements by variable id, in the order of the sheet; contradictory ones side by side
  * @param residues masses by residue class
  * @param analyses chemical analyses
+ * @param features the sheets that a group stands for; empty for a sheet of its own
  */
 public record SheetData(String id, String name, double samplingFraction, Map<String, List<Statement>> statements,
-    List<ClassMass> residues, List<AnalysisData> analyses) {
+    List<ClassMass> residues, List<AnalysisData> analyses, List<SheetData> features) {
+
+  /** A sheet of its own. */
+  public SheetData(String id, String name, double samplingFraction, Map<String, List<Statement>> statements, List<ClassMass> residues,
+      List<AnalysisData> analyses) {
+    this(id, name, samplingFraction, statements, residues, analyses, List.of());
+  }
 
   public SheetData {
     Objects.requireNonNull(id);
@@ -23,6 +30,7 @@ public record SheetData(String id, String name, double samplingFraction, Map<Str
     statements = Map.copyOf(statements);
     residues = List.copyOf(residues);
     analyses = List.copyOf(analyses);
+    features = List.copyOf(features);
   }
 
   /** The statements about one variable; empty when the sheet says nothing about it. */

@@ -17,11 +17,13 @@ import java.util.TreeSet;
 /**
  * The sheets of several features – of a site, a phase or a region – as one sheet that says what a further feature of the
  * group would look like. Numbers become mean and prediction spread; words become probabilities by frequency; limits, and
- * present beside absent, stand side by side and are each tried; residues are added up; analyses are replicates.
+ * present beside absent, stand side by side and are each tried. Residues and analyses of all features are kept together,
+ * and the features beside them, so that a criterion can tell the spread between features from that within one.
  */
 public final class SheetGroup {
 
   private static final double NORMAL = 1.959963984540054;
+  private static final double COVERAGE = 0.975;
 
   private SheetGroup() {
   }
@@ -41,11 +43,16 @@ public final class SheetGroup {
     variables.forEach(v -> statements.put(v, merge(v, ordered)));
     double sampling = ordered.stream().mapToDouble(SheetData::samplingFraction).filter(f -> !Double.isNaN(f)).min().orElse(Double.NaN);
     return new SheetData(id, name, sampling, statements, ordered.stream().flatMap(f -> f.residues().stream()).toList(),
-        ordered.stream().flatMap(f -> f.analyses().stream()).toList());
+        ordered.stream().flatMap(f -> f.analyses().stream()).toList(), ordered.size() < 2 ? List.of() : ordered);
   }
 
   private static List<Statement> merge(String variable, List<SheetData> features) {
-    List<List<Statement>> each = features.stream().map(f -> considered(f.about(variable))).filter(l -> !l.isEmpty()).toList();
+    return merged(variable, features.stream().map(f -> f.about(variable)).toList());
+  }
+
+  /** What a group says of one variable, of which each feature says something or nothing. */
+  public static List<Statement> merged(String variable, List<List<Statement>> features) {
+    List<List<Statement>> each = features.stream().map(SheetGroup::considered).filter(l -> !l.isEmpty()).toList();
     List<List<Statement>> numbers = each.stream().filter(l -> l.stream().allMatch(SheetGroup::isMeasured)).toList();
     if (numbers.size() >= 2) {
       return List.of(prediction(variable, numbers));
@@ -82,10 +89,19 @@ public final class SheetGroup {
     }
     double measuring = features.stream().mapToDouble(f -> Math.pow(measuring(f), 2)).average().orElse(0);
     double between = Math.max(squares / (n - 1), measuring);
-    double t = Student.quantile(0.975, n - 1) / NORMAL;
-    double sigma = t * Math.sqrt(between * (1 + 1.0 / n));
+    double sigma = Math.sqrt(between * oneMore(n));
     return statement(variable, Amount.plusMinus(mean, sigma), "One more feature of " + n + " like these, between-feature spread "
         + Printed.number(Math.sqrt(between), 2) + " widened for so few", features);
+  }
+
+  /**
+   * What the variance between features is multiplied with to predict one more: 1 + 1/n, and the square of Student's 97.5 %
+   * point over the normal one, because few features show little of the spread.
+   *
+   * @param features two or more
+   */
+  public static double oneMore(int features) {
+    return Math.pow(Student.quantile(COVERAGE, features - 1) / NORMAL, 2) * (1 + 1.0 / features);
   }
 
   private static double middle(List<Statement> claims) {

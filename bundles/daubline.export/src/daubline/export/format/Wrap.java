@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Locale;
 
 /** Breaks text into lines of a width. */
-final class Wrap {
+public final class Wrap {
 
   private Wrap() {
   }
 
   /** The columns that a text fills on a terminal: one for each visible character. */
-  static int width(String text) {
+  public static int width(String text) {
     return (int) text.codePoints().filter(c -> Character.getType(c) != Character.NON_SPACING_MARK && !Character.isISOControl(c)).count();
   }
 
   /** The lines of a text, broken between words where it can be; at least one. */
-  static List<String> lines(String text, int width) {
+  public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     text.lines().forEach(line -> wrap(line.replace('\t', ' '), width, lines));
     return lines.isEmpty() ? List.of("") : lines;

@@ -38,7 +38,7 @@ public final class RankingTable extends Spec {
   }
 
   private static List<Comparison> ordered(StudyResults results) {
-    List<String> sheets = results.snapshot().sheets().stream().map(s -> s.sheet().id()).toList();
+    List<String> sheets = results.comparisons().stream().map(Comparison::sheet).distinct().toList();
     List<Comparison> rows = new ArrayList<>(results.comparisons());
     rows.sort(Comparator.<Comparison>comparingInt(c -> sheets.indexOf(c.sheet()))
         .thenComparing(c -> Double.isNaN(c.agreement()) ? -1 : c.agreement(), Comparator.reverseOrder())

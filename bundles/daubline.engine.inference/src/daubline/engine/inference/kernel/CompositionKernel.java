@@ -5,6 +5,7 @@ import daubline.engine.stats.Composition;
 import daubline.engine.stats.Gaussian;
 import daubline.engine.stats.LogRatioMetric;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A composition against a composition by log-ratios: exp(−m²/(2(D−1))), where m² is the squared distance in units of the
@@ -15,6 +16,7 @@ public final class CompositionKernel implements Kernel {
   /** What stands for a value below a limit of detection, as share of the limit. */
   private static final double BELOW_LIMIT_SHARE = 0.65;
 
+  private final List<String> parts;
   private final LogRatioMetric metric;
   private final double[][] total;
   private final double[] difference;
@@ -25,13 +27,15 @@ public final class CompositionKernel implements Kernel {
   /**
    * A kernel.
    *
+   * @param parts name of each part; criteria that read the same part of the same slag draw it alike
    * @param difference logarithm of trial over evidence, part by part, at least two parts; below a limit of detection 0.65
    *     times the limit stands for the value
    * @param covariance covariance of the logarithms of evidence and tolerance
    * @param sigma standard uncertainty of the trial's logarithms
    * @param below parts of the trial that are below their limit of detection
    */
-  public CompositionKernel(double[] difference, double[][] covariance, double[] sigma, boolean[] below) {
+  public CompositionKernel(List<String> parts, double[] difference, double[][] covariance, double[] sigma, boolean[] below) {
+    this.parts = List.copyOf(parts);
     this.difference = difference.clone();
     this.sigma = sigma.clone();
     this.below = below.clone();
@@ -72,14 +76,13 @@ public final class CompositionKernel implements Kernel {
 
   @Override
   public void logs(Draws draws, double[] into) {
-    int parts = difference.length;
     if (Arrays.stream(uncertain).allMatch(v -> v == 0)) {
       Arrays.fill(into, log());
       return;
     }
-    double[][] outcome = new double[parts][into.length];
-    for (int i = 0; i < parts; i++) {
-      draw(i, draws, outcome[i]);
+    double[][] outcome = new double[parts.size()][into.length];
+    for (int i = 0; i < outcome.length; i++) {
+      draw(i, draws.named(parts.get(i)), outcome[i]);
     }
     metric.squared(outcome, into);
     double factor = -0.5 / degrees();
@@ -91,13 +94,13 @@ public final class CompositionKernel implements Kernel {
   private void draw(int part, Draws draws, double[] outcome) {
     double centre = difference[part];
     if (below[part]) {
-      double[] u = draws.uniforms(part);
+      double[] u = draws.uniforms(0);
       for (int m = 0; m < outcome.length; m++) {
         outcome[m] = centre + Math.log(u[m] / BELOW_LIMIT_SHARE);
       }
       return;
     }
-    double[] z = draws.normals(part);
+    double[] z = draws.normals(0);
     double spread = sigma[part];
     for (int m = 0; m < outcome.length; m++) {
       outcome[m] = centre + spread * z[m];
@@ -106,15 +109,15 @@ public final class CompositionKernel implements Kernel {
 
   @Override
   public void reproduce(Draws draws, double[] into) {
-    int parts = difference.length;
-    double[][] random = new double[parts][];
-    for (int i = 0; i < parts; i++) {
-      random[i] = draws.normals(i);
+    int n = parts.size();
+    double[][] random = new double[n][];
+    for (int i = 0; i < n; i++) {
+      random[i] = draws.named(parts.get(i)).normals(0);
     }
     LogRatioMetric combined = new LogRatioMetric(total);
-    double[] z = new double[parts];
+    double[] z = new double[n];
     for (int m = 0; m < into.length; m++) {
-      for (int i = 0; i < parts; i++) {
+      for (int i = 0; i < n; i++) {
         z[i] = random[i][m];
       }
       into[m] = -metric.squared(combined.correlate(z)) / (2 * degrees());

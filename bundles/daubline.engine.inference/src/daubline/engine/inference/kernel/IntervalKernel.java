@@ -10,6 +10,10 @@ import java.util.Arrays;
  */
 public final class IntervalKernel implements Kernel {
 
+  /** Keeps differences finite when nothing at all is uncertain. */
+  private static final double SMALLEST = 1e-150;
+
+  private final Mixture mixture;
   private final double low;
   private final double high;
   private final double scale;
@@ -18,9 +22,15 @@ public final class IntervalKernel implements Kernel {
   private final double half;
   private final double top;
 
+  /** A kernel of a number of its own; the arguments are those of the other constructor. */
+  public IntervalKernel(double low, double high, double scale, double found, double sigma, double half) {
+    this(Mixture.OWN, low, high, scale, found, sigma, half);
+  }
+
   /**
    * A kernel; all in one unit.
    *
+   * @param mixture where the deviates of the number come from
    * @param low lower bound of the evidence, negative infinity when open; equal to high for a value
    * @param high upper bound of the evidence, positive infinity when open
    * @param scale standard uncertainty of the evidence and the tolerance, combined
@@ -28,10 +38,11 @@ public final class IntervalKernel implements Kernel {
    * @param sigma its standard uncertainty, 0 when none is stated
    * @param half half the width of the trial's range, 0 when it is not a range
    */
-  public IntervalKernel(double low, double high, double scale, double found, double sigma, double half) {
+  public IntervalKernel(Mixture mixture, double low, double high, double scale, double found, double sigma, double half) {
+    this.mixture = mixture;
     this.low = low;
     this.high = high;
-    this.scale = Math.max(scale, Double.MIN_NORMAL);
+    this.scale = Math.max(scale, SMALLEST);
     this.found = found;
     this.sigma = sigma;
     this.half = half;
@@ -45,7 +56,7 @@ public final class IntervalKernel implements Kernel {
   /** Logarithm of the agreement of one outcome. */
   public double logAt(double x) {
     if (isRange()) {
-      return Math.min(0, Gaussian.logBetween((x - high) / scale, (x - low) / scale) - top);
+      return inRange(x);
     }
     if (high == Double.POSITIVE_INFINITY) {
       return low == Double.NEGATIVE_INFINITY ? 0 : Gaussian.logCdf((x - low) / scale);
@@ -55,6 +66,15 @@ public final class IntervalKernel implements Kernel {
     }
     double z = (x - (low + high) / 2) / scale;
     return -z * z / 2;
+  }
+
+  private double inRange(double x) {
+    double log = Gaussian.logBetween((x - high) / scale, (x - low) / scale) - top;
+    if (Double.isNaN(log)) {
+      // so narrow a scale that only inside and outside are left
+      return x >= low && x <= high ? 0 : Double.NEGATIVE_INFINITY;
+    }
+    return Math.min(0, log);
   }
 
   @Override
@@ -89,7 +109,7 @@ public final class IntervalKernel implements Kernel {
 
   private void drawFound(Draws draws, double[] into) {
     if (sigma > 0) {
-      double[] z = draws.normals(0);
+      double[] z = mixture.normals(draws);
       for (int m = 0; m < into.length; m++) {
         into[m] = found + sigma * z[m];
       }
@@ -133,16 +153,17 @@ public final class IntervalKernel implements Kernel {
     }
     double start = (found - low) / scale;
     double step = sigma / scale;
-    double[] z = draws.normals(0);
+    double[] z = mixture.normals(draws);
     for (int m = 0; m < sums.length; m++) {
       double difference = start + step * z[m];
-      sums[m] += weight * Math.max(-0.5 * difference * difference, floor);
+      double log = -0.5 * difference * difference;
+      sums[m] += weight * (log >= floor ? log : floor);
     }
   }
 
   @Override
   public void reproduce(Draws draws, double[] into) {
-    double[] z = draws.normals(0);
+    double[] z = mixture.normals(draws);
     double[] u = isRange() ? draws.uniforms(0) : null;
     double truth = Math.max(low, Math.min(high, found));
     double spread = total();

@@ -28,7 +28,7 @@ public interface Kernel {
   default void addTo(Draws draws, double weight, double floor, double[] sums, double[] scratch) {
     logs(draws, scratch);
     for (int m = 0; m < sums.length; m++) {
-      sums[m] += weight * Math.max(scratch[m], floor);
+      sums[m] += weight * (scratch[m] >= floor ? scratch[m] : floor);
     }
   }
 

@@ -33,7 +33,7 @@ public final class WordKernel implements Kernel {
       top = Math.max(top, agreement[k]);
     }
     for (int k = 0; k < evidence.length; k++) {
-      agreement[k] /= top;
+      agreement[k] = top > 0 ? agreement[k] / top : 1;
     }
   }
 

@@ -37,7 +37,7 @@ class KernelTest {
     for (int i = 0; i < 5; i++) {
       d[i] = Math.log(TRIAL[i] / SLAG[i]);
     }
-    return new CompositionKernel(d, CompositionKernel.diagonal(RELATIVE), new double[5], new boolean[5]);
+    return new CompositionKernel(List.of("FeO", "SiO2", "Al2O3", "CaO", "MnO"), d, CompositionKernel.diagonal(RELATIVE), new double[5], new boolean[5]);
   }
 
   private static Kernel shares(double n) {

@@ -1,0 +1,53 @@
+package daubline.analysis;
+
+import daubline.criteria.Repeats;
+import daubline.engine.inference.ComparisonSettings;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The repeats of a study: trials that repeat one another, and how far their remains differ.
+ *
+ * @param recipes the trials of each recipe that was tried twice or more, the first one first
+ * @param spreads the spread within recipes, by criterion
+ */
+public record StudyRepeats(List<List<TrialData>> recipes, List<Repeats> spreads) {
+
+  public StudyRepeats {
+    recipes = recipes.stream().map(List::copyOf).toList();
+    spreads = List.copyOf(spreads);
+  }
+
+  /** The repeats among the trials that the options ask for. */
+  public static StudyRepeats of(StudySnapshot snapshot, ComparisonOptions options) {
+    Map<String, List<TrialData>> byFirst = new LinkedHashMap<>();
+    options.comparedTrials(snapshot).forEach(t -> byFirst.computeIfAbsent(first(snapshot, t), f -> new ArrayList<>()).add(t));
+    List<List<TrialData>> recipes = byFirst.values().stream().filter(r -> r.size() > 1).toList();
+    return new StudyRepeats(recipes, Repeats.of(recipes.stream().map(r -> r.stream().map(TrialData::found).toList()).toList()));
+  }
+
+  /** The id of the trial that a chain of repeats goes back to. */
+  private static String first(StudySnapshot snapshot, TrialData trial) {
+    TrialData first = trial;
+    for (int step = 0; step < snapshot.trials().size() && !first.repeatOf().isEmpty(); step++) {
+      first = snapshot.trial(first.repeatOf()).orElse(first);
+    }
+    return first.id();
+  }
+
+  /** Settings in which the spread of the repeats is the tolerance; a spread of zero teaches nothing and changes nothing. */
+  public ComparisonSettings applyTo(ComparisonSettings settings) {
+    List<Repeats> known = spreads.stream().filter(r -> r.spread() > 0).toList();
+    Map<String, String> sources = new LinkedHashMap<>();
+    known.forEach(r -> sources.put(ComparisonSettings.key(r.criterion(), Repeats.SETTING), source(r)));
+    return settings.withMore(Repeats.asSettings(known), sources);
+  }
+
+  /** Where a tolerance taken from repeats comes from, in words. */
+  public static String source(Repeats repeats) {
+    return "spread of repeats within " + repeats.recipes() + (repeats.recipes() == 1 ? " recipe, " : " recipes, ") + repeats.freedom()
+        + (repeats.freedom() == 1 ? " degree" : " degrees") + " of freedom, widened for so few";
+  }
+}

@@ -1,0 +1,123 @@
+package daubline.cli;
+
+import daubline.analysis.Against;
+import daubline.analysis.ComparisonOptions;
+import daubline.analysis.SettingEditor;
+import daubline.analysis.Snapshots;
+import daubline.analysis.StudyComparison;
+import daubline.analysis.StudyRepeats;
+import daubline.analysis.StudySnapshot;
+import daubline.analysis.TrialData;
+import daubline.base.Printed;
+import daubline.base.Unit;
+import daubline.criteria.Criteria;
+import daubline.criteria.Repeats;
+import daubline.engine.inference.Comparison;
+import daubline.engine.inference.ComparisonSettings;
+import daubline.engine.inference.Criterion;
+import daubline.engine.inference.Progress;
+import daubline.engine.inference.Setting;
+import daubline.session.StudySession;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How far trials that repeat one another differ. */
+@Command(name = "repeats", mixinStandardHelpOptions = true, description = "Say how far trials that repeat one another differ, criterion by criterion; "
+    + "with --keep that spread becomes the tolerance of the study.")
+final class RepeatsCommand implements Callable<Integer> {
+
+  @Mixin
+  private StudyArgument study;
+
+  @Mixin
+  private ComparisonArguments arguments;
+
+  @Option(names = "--keep", arity = "0..1", paramLabel = "CRITERION", fallbackValue = "all", description = "keep the spread as tolerance in the study and "
+      + "save it: of this criterion, or without a name all; may be repeated")
+  private List<String> keep;
+
+  @Override
+  public Integer call() throws Exception {
+    try (StudySession session = keep == null ? study.read() : study.open()) {
+      StudySnapshot snapshot = Snapshots.of(session);
+      StudyRepeats repeats = StudyRepeats.of(snapshot, arguments.options());
+      if (repeats.recipes().isEmpty()) {
+        Page.say(0, "no fired trial of this study is marked as the repeat of another one; open a trial and fill in “repeat of”");
+        return Out.WRONG;
+      }
+      repeats.recipes().forEach(recipe -> print(snapshot, recipe));
+      spreads(snapshot, repeats.spreads());
+      if (keep != null) {
+        keep(session, repeats.spreads());
+      }
+      return Out.DONE;
+    }
+  }
+
+  private void print(StudySnapshot snapshot, List<TrialData> recipe) {
+    List<String> ids = recipe.stream().map(TrialData::id).toList();
+    Out.line("%s", recipe.stream().map(TrialData::name).collect(Collectors.joining(", ")));
+    ComparisonOptions among = new ComparisonOptions(arguments.options().withDemonstrations(), ids, ids, arguments.options().draws(), arguments.options().seed(),
+        arguments.options().threads(), Against.TRIAL, false);
+    for (Comparison c : StudyComparison.of(snapshot, List.of(), among, Progress.NONE).comparisons()) {
+      Page.say(2, c.trialName() + " against " + c.sheetName() + ": " + (c.isTested() ? "agreement " + Printed.fixed(c.agreement(), 0) + " (" + Page.span(c.low(),
+          c.high()) + "), a faithful repeat scores " + Page.span(c.bandLow(), c.bandHigh()) + ", coverage " + Page.percent(c.coverage()) : "nothing could be compared"));
+    }
+    Out.line("");
+  }
+
+  private static void spreads(StudySnapshot snapshot, List<Repeats> spreads) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("criterion", "spread within recipes", "90 % interval", "d. f.", "as tolerance", "tolerance now"));
+    for (Repeats repeats : spreads) {
+      Criterion criterion = Criteria.find(repeats.criterion()).orElseThrow();
+      Setting tolerance = tolerance(criterion);
+      Unit unit = tolerance.unit().orElseThrow();
+      rows.add(List.of(criterion.name(), printed(unit, repeats.spread()) + symbol(unit), printed(unit, repeats.low()) + "–" + printed(unit, repeats.high()) + symbol(unit),
+          Integer.toString(repeats.freedom()), printed(unit, repeats.tolerance()) + symbol(unit), tolerance.printed(now(snapshot.settings(), criterion))));
+    }
+    Page.table(0, 1, rows);
+    Out.line("");
+    Page.say(0, "A spread on few degrees of freedom (d. f.) is itself uncertain, as its interval says, and is widened by Student's factor when it is used as "
+        + "tolerance; one of zero teaches nothing and is never used. "
+        + "compare --repeats-as-tolerance uses the spreads once, repeats --keep keeps them in the study.");
+  }
+
+  private static String printed(Unit unit, double spread) {
+    return Printed.number(unit.differenceFromCanonical(spread), 2);
+  }
+
+  private static String symbol(Unit unit) {
+    return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+  }
+
+  private static Setting tolerance(Criterion criterion) {
+    return criterion.settings().stream().filter(s -> s.key().equals(Repeats.SETTING)).findFirst().orElseThrow();
+  }
+
+  private static String now(ComparisonSettings settings, Criterion criterion) {
+    return settings.of(criterion).text(Repeats.SETTING);
+  }
+
+  private void keep(StudySession session, List<Repeats> spreads) throws Exception {
+    boolean all = keep.contains("all");
+    List<Repeats> chosen = spreads.stream().filter(r -> r.spread() > 0 && (all || keep.contains(r.criterion()))).toList();
+    List<String> unknown = keep.stream().filter(k -> !k.equals("all") && spreads.stream().noneMatch(r -> r.criterion().equals(k) && r.spread() > 0)).toList();
+    if (!unknown.isEmpty()) {
+      throw new IllegalArgumentException("no spread of repeats above zero is known for " + String.join(", ", unknown) + "; nothing was kept");
+    }
+    SettingEditor editor = new SettingEditor(session);
+    for (Repeats repeats : chosen) {
+      Criterion criterion = Criteria.find(repeats.criterion()).orElseThrow();
+      Unit unit = tolerance(criterion).unit().orElseThrow();
+      editor.set("criterion." + repeats.criterion() + "." + Repeats.SETTING, Double.toString(unit.differenceFromCanonical(repeats.tolerance())), StudyRepeats.source(repeats));
+    }
+    session.save();
+    Out.line("kept as tolerance and saved: %s", chosen.stream().map(Repeats::criterion).collect(Collectors.joining(", ")));
+  }
+}
