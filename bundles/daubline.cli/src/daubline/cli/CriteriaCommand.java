@@ -3,9 +3,13 @@ package daubline.cli;
 import daubline.criteria.Criteria;
 import daubline.engine.inference.Criterion;
 import daubline.engine.inference.Setting;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lists the criteria, or explains one. */
@@ -15,12 +19,19 @@ final class CriteriaCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "ID", arity = "0..1", description = "id of a criterion")
   private String id;
 
+  @Option(names = "--pages", paramLabel = "FOLDER", description = "write the page of the guide about each criterion into a folder instead")
+  private Path pages;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     List<Criterion> shown = Criteria.all().stream().filter(c -> id == null || c.id().equals(id)).toList();
     if (shown.isEmpty()) {
       Out.line("there is no criterion “%s”; without an id all are listed", id);
       return Out.WRONG;
+    }
+    if (pages != null) {
+      write(shown);
+      return Out.DONE;
     }
     for (Criterion criterion : shown) {
       Out.line("%-32s %-40s %s", criterion.id(), criterion.name(), criterion.group().word());
@@ -29,6 +40,14 @@ final class CriteriaCommand implements Callable<Integer> {
       }
     }
     return Out.DONE;
+  }
+
+  private void write(List<Criterion> criteria) throws IOException {
+    Files.createDirectories(pages);
+    for (Criterion criterion : criteria) {
+      Files.writeString(pages.resolve(CriterionPage.file(criterion)), CriterionPage.of(criterion));
+    }
+    Out.line("wrote %d pages into %s", criteria.size(), pages);
   }
 
   private static void explain(Criterion criterion) {

@@ -18,7 +18,7 @@ public final class Validation {
   /** The name of the page. */
   public static final String PAGE = "validation.md";
 
-  private static final List<Section> SECTIONS = List.of(new WhereChecked());
+  private static final List<Section> SECTIONS = List.of(new WhereChecked(), new Recovery());
 
   private Validation() {
   }
