@@ -22,6 +22,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How much lining melted into the slag for each kilogram of ore, from the analyses of slag, ore, lining and, where there
@@ -30,6 +31,8 @@ import java.util.Optional;
 public final class SourceShares extends CardCriterion {
 
   private static final double SPREAD = 0.05;
+  /** Sources too much alike, a slag they cannot make, more iron in the slag than they bring. */
+  private static final Set<String> GRAVE = Set.of("apportion.collinear", "apportion.misfit", "apportion.iron");
 
   /** Described by its card. */
   public SourceShares() {
@@ -80,7 +83,7 @@ public final class SourceShares extends CardCriterion {
   private static Solved ratio(Apportionment fit, Side side, List<Trail> trails) {
     double ore = fit.amounts().get(0);
     double lining = fit.amounts().get(1);
-    List<Finding> grave = fit.findings().stream().filter(f -> f.code().equals("apportion.collinear") || f.code().equals("apportion.misfit")).toList();
+    List<Finding> grave = fit.findings().stream().filter(f -> GRAVE.contains(f.code())).toList();
     if (!grave.isEmpty() || ore <= 0 || lining <= 0) {
       return new Solved(null, side.word() + ": " + (grave.isEmpty() ? "no lining or no ore is found in the slag" : grave.get(0).what()));
     }

@@ -10,17 +10,21 @@ import daubline.base.Material;
 import daubline.base.ValueKind;
 import daubline.base.Variable;
 import daubline.base.Variables;
+import daubline.engine.inference.Assessment;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.ComparisonEngine;
 import daubline.engine.inference.ComparisonSettings;
+import daubline.engine.inference.Criterion;
 import daubline.engine.inference.CriterionResult;
 import daubline.engine.inference.Equifinality;
 import daubline.engine.inference.Exclusion;
 import daubline.engine.inference.Progress;
 import daubline.engine.inference.Ranking;
 import daubline.engine.inference.RankingEngine;
+import daubline.engine.inference.SettingValues;
 import daubline.engine.inference.SheetData;
 import daubline.engine.inference.SheetGroup;
+import daubline.engine.inference.Statement;
 import daubline.engine.inference.Verdict;
 import daubline.engine.stats.RandomStream;
 import java.util.ArrayList;
@@ -141,6 +145,34 @@ class HostileSheetsTest {
       SheetData trial = sheet("t" + i, r);
       ComparisonEngine.compare(List.of(trial), List.of(sheet("e" + i, r), trial), Criteria.all(), SETTINGS.with(zero)).forEach(HostileSheetsTest::check);
     }
+  }
+
+  /** Ten thousand removals of all claims about one variable: no criterion that does not read it says anything else. */
+  @Test
+  void removedClaimsTurnNoOtherVerdict() {
+    RandomStream r = new RandomStream(RandomStream.key(14, "removed"));
+    int removals = 0;
+    while (removals < 10_000) {
+      SheetData evidence = sheet("e" + removals, r);
+      SheetData found = sheet("t" + removals, r);
+      List<Assessment> before = Criteria.all().stream().map(c -> c.assess(evidence, found, SettingValues.standard(c))).toList();
+      for (String variable : evidence.statements().keySet()) {
+        Map<String, List<Statement>> less = new HashMap<>(evidence.statements());
+        less.remove(variable);
+        SheetData without = new SheetData(evidence.id(), evidence.name(), evidence.samplingFraction(), less, evidence.residues(), evidence.analyses());
+        for (int c = 0; c < before.size(); c++) {
+          Criterion criterion = Criteria.all().get(c);
+          if (!criterion.inputs().contains(variable)) {
+            assertEquals(verdict(before.get(c)), verdict(criterion.assess(without, found, SettingValues.standard(criterion))), criterion.id() + " without " + variable);
+          }
+        }
+        removals++;
+      }
+    }
+  }
+
+  private static String verdict(Assessment assessment) {
+    return assessment instanceof Assessment.Tested tested ? tested.kernel().log() + " " + tested.kernel().compatibility() : "not tested " + ((Assessment.NotTested) assessment).recoverable();
   }
 
   /** One trial, one sheet, nothing in common: all not tested, the bounds open, no rank. */
