@@ -131,17 +131,17 @@ class CommandsTest {
   @Test
   void publishesTwiceAlikeAndReadsTheDepositAgain() throws Exception {
     String to = temporary.resolve("out").toString();
-    Run first = run("publish", "seeds/aldervale", "--draws", "200", "--formats", "svg", "--year", "2031", "--to", to);
+    Run first = Run.of("publish", "seeds/aldervale", "--draws", "200", "--formats", "svg", "--year", "2031", "--to", to);
     assertEquals(0, first.exit(), first.err());
     List<String> lines = first.out().lines().toList();
     assertTrue(lines.get(lines.size() - 1).endsWith("out"), first.out());
     assertTrue(lines.subList(lines.size() - 30, lines.size()).toString().contains("coverage"), "the ranking stands at the end");
     assertTrue(lines.size() < 80, "a line for each file would bury the ranking");
     String sums = Files.readString(temporary.resolve("out/SHA256SUMS"));
-    assertEquals(0, run("publish", "seeds/aldervale", "--draws", "200", "--formats", "svg", "--year", "2031", "--to", to).exit());
+    assertEquals(0, Run.of("publish", "seeds/aldervale", "--draws", "200", "--formats", "svg", "--year", "2031", "--to", to).exit());
     assertEquals(sums, Files.readString(temporary.resolve("out/SHA256SUMS")));
-    Run read = run("read-deposit", temporary.resolve("out/deposit").toString(), temporary.resolve("again").toString());
+    Run read = Run.of("read-deposit", temporary.resolve("out/deposit").toString(), temporary.resolve("again").toString());
     assertEquals(0, read.exit(), read.out() + read.err());
-    assertEquals(0, run("check", temporary.resolve("again").toString()).exit());
+    assertEquals(0, Run.of("check", temporary.resolve("again").toString()).exit());
   }
 }
