@@ -4,16 +4,15 @@ import daubline.ui.Parts;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 
-/** What was built, fired and found, beside the evidence. */
+/** What was built, fired and found, beside the evidence; the tables take the whole width. */
 public final class RecordPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
+    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.78f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
+    below.addView(Parts.WHERE_FROM);
     below.addView(Parts.REASONS);
-    IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.68f, layout.getEditorArea());
-    right.addView(Parts.WHERE_FROM);
-    right.addView(Parts.FIGURES);
+    below.addView(Parts.FIGURES);
   }
 }

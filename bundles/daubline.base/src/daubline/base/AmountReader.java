@@ -24,7 +24,8 @@ public final class AmountReader {
       Map.entry("n.a.", ValueKind.NOT_ANALYSED), Map.entry("na", ValueKind.NOT_ANALYSED),
       Map.entry("not analysed", ValueKind.NOT_ANALYSED), Map.entry("not analyzed", ValueKind.NOT_ANALYSED),
       Map.entry("n.d.", ValueKind.NOT_DETECTED), Map.entry("nd", ValueKind.NOT_DETECTED),
-      Map.entry("bdl", ValueKind.NOT_DETECTED), Map.entry("not detected", ValueKind.NOT_DETECTED),
+      Map.entry("bdl", ValueKind.BELOW_DETECTION), Map.entry("b.d.l.", ValueKind.BELOW_DETECTION),
+      Map.entry("<lod", ValueKind.BELOW_DETECTION), Map.entry("not detected", ValueKind.NOT_DETECTED),
       Map.entry("tr", ValueKind.TRACE), Map.entry("tr.", ValueKind.TRACE), Map.entry("trace", ValueKind.TRACE));
 
   private static final String NUMBER = "([-\u2212]?[0-9.,]+(?:[eE][+-]?[0-9]+)?)";

@@ -37,7 +37,9 @@ public enum ValueKind {
   /** The laboratory did not analyse for it. */
   NOT_ANALYSED("n.a.", Shape.MISSING),
   /** The laboratory looked and did not detect it; the limit is not known. */
-  NOT_DETECTED("n.d.", Shape.MISSING);
+  NOT_DETECTED("n.d.", Shape.MISSING),
+  /** The laboratory found less than a limit of detection that it does not state in the row. */
+  BELOW_DETECTION("bdl", Shape.MISSING);
 
   private enum Shape { NUMBER, WORD, YES_NO, MISSING }
 

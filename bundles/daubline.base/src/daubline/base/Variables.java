@@ -56,6 +56,18 @@ public final class Variables {
     return new Variables(all);
   }
 
+  /** This catalogue with other words for one category; as it is when there is no such category. */
+  public Variables worded(String id, List<String> words) {
+    Variable old = byId.get(id);
+    if (old == null || old.type() != ValueType.CATEGORY || words.isEmpty()) {
+      return this;
+    }
+    Map<String, Variable> all = new LinkedHashMap<>(byId);
+    all.put(id, new Variable(old.id(), old.name(), old.group(), old.type(), old.quantity(), old.unit(), old.plausibleLow(), old.plausibleHigh(), old.places(),
+        words, old.ordered(), old.evidencedBy(), old.meaning(), old.source()));
+    return new Variables(all);
+  }
+
   /** All variables in the order of the catalogue. */
   public List<Variable> all() {
     return List.copyOf(byId.values());

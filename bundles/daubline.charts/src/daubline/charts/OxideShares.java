@@ -2,6 +2,7 @@ package daubline.charts;
 
 import daubline.base.Amount;
 import daubline.base.Material;
+import daubline.base.Oxides;
 import daubline.engine.inference.AnalysisData;
 import java.util.Map;
 import java.util.Optional;
@@ -9,15 +10,11 @@ import java.util.Optional;
 /** FeO, SiO2 and Al2O3 of a slag, made to sum to one; all iron as FeO. */
 record OxideShares(double feo, double sio2, double al2o3) {
 
-  /** FeO in one part of Fe2O3 and in one part of Fe, by molar masses 71.844, 159.687 and 55.845 g/mol (CIAAW 2021). */
-  private static final double FROM_FE2O3 = 2 * 71.844 / 159.687;
-  private static final double FROM_FE = 71.844 / 55.845;
-
   /** The shares of an analysis; empty when it is no slag or when one of the three was not determined. */
   static Optional<OxideShares> of(AnalysisData analysis) {
     Map<String, Amount> c = analysis.components();
-    double feo = value(c, "FeO") + value(c, "Fe2O3") * FROM_FE2O3;
-    double iron = feo > 0 ? feo : value(c, "Fe") * FROM_FE;
+    double feo = value(c, "FeO") + value(c, "Fe2O3") * Oxides.FEO_OF_FE2O3;
+    double iron = feo > 0 ? feo : value(c, "Fe") * Oxides.FEO_OF_FE;
     double sio2 = value(c, "SiO2");
     double al2o3 = value(c, "Al2O3");
     double sum = iron + sio2 + al2o3;

@@ -2,6 +2,7 @@ package daubline.criteria;
 
 import daubline.base.Amount;
 import daubline.base.IronBasis;
+import daubline.base.Oxides;
 import daubline.base.Printed;
 import daubline.base.Trail;
 import daubline.base.ValueKind;
@@ -22,12 +23,8 @@ import java.util.Map;
 record Recast(Map<String, Double> parts, Map<String, Double> sigmas, Map<String, Boolean> below, Trail trail) {
 
   static final String IRON = "FeO";
-  private static final double FE = 55.845;
-  private static final double O = 15.999;
-  /** Kilograms of FeO for one of Fe2O3. */
-  static final double FROM_FE2O3 = 2 * (FE + O) / (2 * FE + 3 * O);
-  /** Kilograms of FeO for one of Fe. */
-  static final double FROM_FE = (FE + O) / FE;
+  static final double FROM_FE2O3 = Oxides.FEO_OF_FE2O3;
+  static final double FROM_FE = Oxides.FEO_OF_FE;
   private static final double BELOW_LIMIT_SHARE = 0.65;
 
   static Recast of(AnalysisData analysis) {

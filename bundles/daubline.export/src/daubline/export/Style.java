@@ -45,6 +45,7 @@ public record Style(Preset preset, boolean decimalComma) {
     marks.put(ValueKind.NOT_RECORDED, "–");
     marks.put(ValueKind.NOT_ANALYSED, "n.a.");
     marks.put(ValueKind.NOT_DETECTED, "n.d.");
+    marks.put(ValueKind.BELOW_DETECTION, "bdl");
     marks.put(ValueKind.TRACE, "tr.");
     marks.put(ValueKind.NOT_WEIGHED, "n.w.");
     marks.put(ValueKind.NOT_PRESERVED, "n.p.");
@@ -84,6 +85,7 @@ public record Style(Preset preset, boolean decimalComma) {
     return switch (kind) {
       case NOT_ANALYSED -> "not analysed";
       case NOT_DETECTED -> "not detected";
+      case BELOW_DETECTION -> "below a limit of detection that is not stated";
       default -> kind.word();
     };
   }

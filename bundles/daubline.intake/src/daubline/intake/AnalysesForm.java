@@ -3,6 +3,7 @@ package daubline.intake;
 import daubline.base.Finding;
 import daubline.base.IronBasis;
 import daubline.base.Material;
+import daubline.base.Oxides;
 import daubline.base.Quantity;
 import daubline.base.Variables;
 import daubline.intake.FormColumn.Content;
@@ -61,7 +62,7 @@ final class AnalysesForm implements Form {
         share(TOTAL, "Total as printed; never recalculated."),
         FormColumn.text("component", "For one row a component: its formula, or Total.", "SiO2"),
         share("value", "For one row a component: its value.")));
-    Formulas.USUAL.forEach(symbol -> columns.add(component(symbol)));
+    Oxides.USUAL.forEach(symbol -> columns.add(component(symbol)));
     return columns;
   }
 

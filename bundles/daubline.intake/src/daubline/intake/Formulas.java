@@ -11,11 +11,6 @@ import java.util.regex.Pattern;
 /** Recognises oxides and elements by the way headings name them. */
 final class Formulas {
 
-  /** Oxides in the order in which tables print them (common practice, no source), then loss on ignition. */
-  static final List<String> USUAL = List.of("SiO2", "TiO2", "Al2O3", "FeO", "Fe2O3", "MnO", "MgO", "CaO", "Na2O", "K2O",
-      "P2O5", "SO3", "BaO", "V2O5",
-      "Cr2O3", "LOI");
-
   private static final Set<String> ELEMENTS =
       Set.of(("H He Li Be B C N O F Ne Na Mg Al Si P S Cl Ar K Ca Sc Ti V Cr Mn Fe Co Ni Cu Zn Ga Ge As Se Br Kr "
       + "Rb Sr Y Zr Nb Mo Tc Ru Rh Pd Ag Cd In Sn Sb Te I Xe Cs Ba La Ce Pr Nd Pm Sm Eu Gd Tb Dy Ho Er Tm Yb Lu Hf Ta W "

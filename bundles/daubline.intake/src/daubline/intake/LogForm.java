@@ -2,6 +2,7 @@ package daubline.intake;
 
 import daubline.base.Amount;
 import daubline.base.Quantity;
+import daubline.base.SensorState;
 import daubline.base.Variable;
 import daubline.base.Variables;
 import daubline.intake.FormColumn.Content;

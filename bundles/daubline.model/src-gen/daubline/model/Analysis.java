@@ -26,6 +26,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Analysis#getMethod <em>Method</em>}</li>
  *   <li>{@link daubline.model.Analysis#getInstrument <em>Instrument</em>}</li>
  *   <li>{@link daubline.model.Analysis#getStandards <em>Standards</em>}</li>
+ *   <li>{@link daubline.model.Analysis#getConditions <em>Conditions</em>}</li>
+ *   <li>{@link daubline.model.Analysis#getAccuracy <em>Accuracy</em>}</li>
  *   <li>{@link daubline.model.Analysis#getLaboratory <em>Laboratory</em>}</li>
  *   <li>{@link daubline.model.Analysis#getOn <em>On</em>}</li>
  *   <li>{@link daubline.model.Analysis#getAreas <em>Areas</em>}</li>
@@ -174,6 +176,50 @@ public interface Analysis extends Named {
 	 * @generated
 	 */
 	void setStandards(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Conditions</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Conditions</em>' attribute.
+	 * @see #setConditions(String)
+	 * @see daubline.model.ModelPackage#getAnalysis_Conditions()
+	 * @model
+	 * @generated
+	 */
+	String getConditions();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Analysis#getConditions <em>Conditions</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Conditions</em>' attribute.
+	 * @see #getConditions()
+	 * @generated
+	 */
+	void setConditions(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Accuracy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Accuracy</em>' attribute.
+	 * @see #setAccuracy(String)
+	 * @see daubline.model.ModelPackage#getAnalysis_Accuracy()
+	 * @model
+	 * @generated
+	 */
+	String getAccuracy();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Analysis#getAccuracy <em>Accuracy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Accuracy</em>' attribute.
+	 * @see #getAccuracy()
+	 * @generated
+	 */
+	void setAccuracy(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Laboratory</b></em>' attribute.

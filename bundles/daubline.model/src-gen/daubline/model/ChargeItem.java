@@ -21,6 +21,7 @@ import daubline.base.Material;
  *   <li>{@link daubline.model.ChargeItem#getLot <em>Lot</em>}</li>
  *   <li>{@link daubline.model.ChargeItem#getCount <em>Count</em>}</li>
  *   <li>{@link daubline.model.ChargeItem#getUnitMass <em>Unit Mass</em>}</li>
+ *   <li>{@link daubline.model.ChargeItem#getMeasure <em>Measure</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getChargeItem()
@@ -115,5 +116,27 @@ public interface ChargeItem extends Reading {
 	 * @generated
 	 */
 	void setUnitMass(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Measure</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Measure</em>' reference.
+	 * @see #setMeasure(Measure)
+	 * @see daubline.model.ModelPackage#getChargeItem_Measure()
+	 * @model
+	 * @generated
+	 */
+	Measure getMeasure();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.ChargeItem#getMeasure <em>Measure</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Measure</em>' reference.
+	 * @see #getMeasure()
+	 * @generated
+	 */
+	void setMeasure(Measure value);
 
 } // ChargeItem

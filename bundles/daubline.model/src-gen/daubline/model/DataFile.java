@@ -27,6 +27,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.DataFile#getRights <em>Rights</em>}</li>
  *   <li>{@link daubline.model.DataFile#isConsent <em>Consent</em>}</li>
  *   <li>{@link daubline.model.DataFile#getMeasurements <em>Measurements</em>}</li>
+ *   <li>{@link daubline.model.DataFile#getClockOffset <em>Clock Offset</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getDataFile()
@@ -243,5 +244,27 @@ public interface DataFile extends Named {
 	 * @generated
 	 */
 	EList<Measurement> getMeasurements();
+
+	/**
+	 * Returns the value of the '<em><b>Clock Offset</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Clock Offset</em>' attribute.
+	 * @see #setClockOffset(Double)
+	 * @see daubline.model.ModelPackage#getDataFile_ClockOffset()
+	 * @model
+	 * @generated
+	 */
+	Double getClockOffset();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.DataFile#getClockOffset <em>Clock Offset</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Clock Offset</em>' attribute.
+	 * @see #getClockOffset()
+	 * @generated
+	 */
+	void setClockOffset(Double value);
 
 } // DataFile

@@ -27,6 +27,10 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.LogEntry#getOriginal <em>Original</em>}</li>
  *   <li>{@link daubline.model.LogEntry#getBy <em>By</em>}</li>
  *   <li>{@link daubline.model.LogEntry#getValues <em>Values</em>}</li>
+ *   <li>{@link daubline.model.LogEntry#getIllegible <em>Illegible</em>}</li>
+ *   <li>{@link daubline.model.LogEntry#getCheckedBy <em>Checked By</em>}</li>
+ *   <li>{@link daubline.model.LogEntry#getCheckedOn <em>Checked On</em>}</li>
+ *   <li>{@link daubline.model.LogEntry#getScan <em>Scan</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getLogEntry()
@@ -243,5 +247,93 @@ public interface LogEntry extends Identified {
 	 * @generated
 	 */
 	EList<Reading> getValues();
+
+	/**
+	 * Returns the value of the '<em><b>Illegible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Illegible</em>' attribute.
+	 * @see #setIllegible(String)
+	 * @see daubline.model.ModelPackage#getLogEntry_Illegible()
+	 * @model
+	 * @generated
+	 */
+	String getIllegible();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.LogEntry#getIllegible <em>Illegible</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Illegible</em>' attribute.
+	 * @see #getIllegible()
+	 * @generated
+	 */
+	void setIllegible(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Checked By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Checked By</em>' reference.
+	 * @see #setCheckedBy(Person)
+	 * @see daubline.model.ModelPackage#getLogEntry_CheckedBy()
+	 * @model
+	 * @generated
+	 */
+	Person getCheckedBy();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.LogEntry#getCheckedBy <em>Checked By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Checked By</em>' reference.
+	 * @see #getCheckedBy()
+	 * @generated
+	 */
+	void setCheckedBy(Person value);
+
+	/**
+	 * Returns the value of the '<em><b>Checked On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Checked On</em>' attribute.
+	 * @see #setCheckedOn(String)
+	 * @see daubline.model.ModelPackage#getLogEntry_CheckedOn()
+	 * @model
+	 * @generated
+	 */
+	String getCheckedOn();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.LogEntry#getCheckedOn <em>Checked On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Checked On</em>' attribute.
+	 * @see #getCheckedOn()
+	 * @generated
+	 */
+	void setCheckedOn(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Scan</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Scan</em>' reference.
+	 * @see #setScan(DataFile)
+	 * @see daubline.model.ModelPackage#getLogEntry_Scan()
+	 * @model
+	 * @generated
+	 */
+	DataFile getScan();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.LogEntry#getScan <em>Scan</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Scan</em>' reference.
+	 * @see #getScan()
+	 * @generated
+	 */
+	void setScan(DataFile value);
 
 } // LogEntry

@@ -25,6 +25,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.LoggerFile#getStartAt <em>Start At</em>}</li>
  *   <li>{@link daubline.model.LoggerFile#getOffset <em>Offset</em>}</li>
  *   <li>{@link daubline.model.LoggerFile#getChannels <em>Channels</em>}</li>
+ *   <li>{@link daubline.model.LoggerFile#getSyncMark <em>Sync Mark</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getLoggerFile()
@@ -197,5 +198,27 @@ public interface LoggerFile extends DataFile {
 	 * @generated
 	 */
 	EList<Channel> getChannels();
+
+	/**
+	 * Returns the value of the '<em><b>Sync Mark</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Sync Mark</em>' attribute.
+	 * @see #setSyncMark(String)
+	 * @see daubline.model.ModelPackage#getLoggerFile_SyncMark()
+	 * @model
+	 * @generated
+	 */
+	String getSyncMark();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.LoggerFile#getSyncMark <em>Sync Mark</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sync Mark</em>' attribute.
+	 * @see #getSyncMark()
+	 * @generated
+	 */
+	void setSyncMark(String value);
 
 } // LoggerFile

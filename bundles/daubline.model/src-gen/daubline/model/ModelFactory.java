@@ -193,6 +193,24 @@ public interface ModelFactory extends EFactory {
 	RemainsSheet createRemainsSheet();
 
 	/**
+	 * Returns a new object of class '<em>Wall Zone</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Wall Zone</em>'.
+	 * @generated
+	 */
+	WallZone createWallZone();
+
+	/**
+	 * Returns a new object of class '<em>Spread Square</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Spread Square</em>'.
+	 * @generated
+	 */
+	SpreadSquare createSpreadSquare();
+
+	/**
 	 * Returns a new object of class '<em>Site</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -371,6 +389,15 @@ public interface ModelFactory extends EFactory {
 	 * @generated
 	 */
 	ChargeItem createChargeItem();
+
+	/**
+	 * Returns a new object of class '<em>Measure</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Measure</em>'.
+	 * @generated
+	 */
+	Measure createMeasure();
 
 	/**
 	 * Returns a new object of class '<em>Incident</em>'.

@@ -2758,13 +2758,31 @@ public interface ModelPackage extends EPackage {
 	int ANALYSIS__STANDARDS = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Conditions</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ANALYSIS__CONDITIONS = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Accuracy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ANALYSIS__ACCURACY = NAMED_FEATURE_COUNT + 7;
+
+	/**
 	 * The feature id for the '<em><b>Laboratory</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__LABORATORY = NAMED_FEATURE_COUNT + 6;
+	int ANALYSIS__LABORATORY = NAMED_FEATURE_COUNT + 8;
 
 	/**
 	 * The feature id for the '<em><b>On</b></em>' attribute.
@@ -2773,7 +2791,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__ON = NAMED_FEATURE_COUNT + 7;
+	int ANALYSIS__ON = NAMED_FEATURE_COUNT + 9;
 
 	/**
 	 * The feature id for the '<em><b>Areas</b></em>' attribute.
@@ -2782,7 +2800,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__AREAS = NAMED_FEATURE_COUNT + 8;
+	int ANALYSIS__AREAS = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The feature id for the '<em><b>Iron Basis</b></em>' attribute.
@@ -2791,7 +2809,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__IRON_BASIS = NAMED_FEATURE_COUNT + 9;
+	int ANALYSIS__IRON_BASIS = NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The feature id for the '<em><b>Total Typed</b></em>' attribute.
@@ -2800,7 +2818,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__TOTAL_TYPED = NAMED_FEATURE_COUNT + 10;
+	int ANALYSIS__TOTAL_TYPED = NAMED_FEATURE_COUNT + 12;
 
 	/**
 	 * The feature id for the '<em><b>Total</b></em>' attribute.
@@ -2809,7 +2827,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__TOTAL = NAMED_FEATURE_COUNT + 11;
+	int ANALYSIS__TOTAL = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The feature id for the '<em><b>Citation</b></em>' reference.
@@ -2818,7 +2836,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__CITATION = NAMED_FEATURE_COUNT + 12;
+	int ANALYSIS__CITATION = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The feature id for the '<em><b>Page</b></em>' attribute.
@@ -2827,7 +2845,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__PAGE = NAMED_FEATURE_COUNT + 13;
+	int ANALYSIS__PAGE = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The feature id for the '<em><b>File</b></em>' reference.
@@ -2836,7 +2854,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__FILE = NAMED_FEATURE_COUNT + 14;
+	int ANALYSIS__FILE = NAMED_FEATURE_COUNT + 16;
 
 	/**
 	 * The feature id for the '<em><b>Components</b></em>' containment reference list.
@@ -2845,7 +2863,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__COMPONENTS = NAMED_FEATURE_COUNT + 15;
+	int ANALYSIS__COMPONENTS = NAMED_FEATURE_COUNT + 17;
 
 	/**
 	 * The number of structural features of the '<em>Analysis</em>' class.
@@ -2854,7 +2872,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS_FEATURE_COUNT = NAMED_FEATURE_COUNT + 16;
+	int ANALYSIS_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SheetImpl <em>Sheet</em>}' class.
@@ -2966,13 +2984,31 @@ public interface ModelPackage extends EPackage {
 	int SHEET__FILES = NAMED_FEATURE_COUNT + 7;
 
 	/**
+	 * The feature id for the '<em><b>Zones</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHEET__ZONES = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Spread</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHEET__SPREAD = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Sheet</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
+	int SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.EvidenceSheetImpl <em>Evidence Sheet</em>}' class.
@@ -3082,6 +3118,24 @@ public interface ModelPackage extends EPackage {
 	 * @ordered
 	 */
 	int EVIDENCE_SHEET__FILES = SHEET__FILES;
+
+	/**
+	 * The feature id for the '<em><b>Zones</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EVIDENCE_SHEET__ZONES = SHEET__ZONES;
+
+	/**
+	 * The feature id for the '<em><b>Spread</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EVIDENCE_SHEET__SPREAD = SHEET__SPREAD;
 
 	/**
 	 * The feature id for the '<em><b>Feature</b></em>' attribute.
@@ -3211,6 +3265,24 @@ public interface ModelPackage extends EPackage {
 	int REMAINS_SHEET__FILES = SHEET__FILES;
 
 	/**
+	 * The feature id for the '<em><b>Zones</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REMAINS_SHEET__ZONES = SHEET__ZONES;
+
+	/**
+	 * The feature id for the '<em><b>Spread</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REMAINS_SHEET__SPREAD = SHEET__SPREAD;
+
+	/**
 	 * The number of structural features of the '<em>Remains Sheet</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3220,6 +3292,323 @@ public interface ModelPackage extends EPackage {
 	int REMAINS_SHEET_FEATURE_COUNT = SHEET_FEATURE_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.WallZoneImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getWallZone()
+	 * @generated
+	 */
+	int WALL_ZONE = 22;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Clock</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__CLOCK = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__LOW = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__HIGH = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>State</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__STATE = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__NOTE = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Wall Zone</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 5;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.SpreadSquareImpl <em>Spread Square</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.SpreadSquareImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getSpreadSquare()
+	 * @generated
+	 */
+	int SPREAD_SQUARE = 23;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__ID = READING__ID;
+
+	/**
+	 * The feature id for the '<em><b>Variable</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__VARIABLE = READING__VARIABLE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__KIND = READING__KIND;
+
+	/**
+	 * The feature id for the '<em><b>Typed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__TYPED = READING__TYPED;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__UNIT = READING__UNIT;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__VALUE = READING__VALUE;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__LOW = READING__LOW;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__HIGH = READING__HIGH;
+
+	/**
+	 * The feature id for the '<em><b>Sigma</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__SIGMA = READING__SIGMA;
+
+	/**
+	 * The feature id for the '<em><b>Category</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__CATEGORY = READING__CATEGORY;
+
+	/**
+	 * The feature id for the '<em><b>How</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__HOW = READING__HOW;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__BY = READING__BY;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__AT = READING__AT;
+
+	/**
+	 * The feature id for the '<em><b>Citation</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__CITATION = READING__CITATION;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__PAGE = READING__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Verbatim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__VERBATIM = READING__VERBATIM;
+
+	/**
+	 * The feature id for the '<em><b>Confidence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__CONFIDENCE = READING__CONFIDENCE;
+
+	/**
+	 * The feature id for the '<em><b>Sampling Fraction</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__SAMPLING_FRACTION = READING__SAMPLING_FRACTION;
+
+	/**
+	 * The feature id for the '<em><b>Picked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__PICKED = READING__PICKED;
+
+	/**
+	 * The feature id for the '<em><b>Picked Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__PICKED_BECAUSE = READING__PICKED_BECAUSE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__NOTE = READING__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>East</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__EAST = READING_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>North</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__NORTH = READING_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Side</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__SIDE = READING_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Residue Class</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__RESIDUE_CLASS = READING_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Spread Square</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE_FEATURE_COUNT = READING_FEATURE_COUNT + 4;
+
+	/**
 	 * The meta object id for the '{@link daubline.model.impl.SiteImpl <em>Site</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3227,7 +3616,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSite()
 	 * @generated
 	 */
-	int SITE = 22;
+	int SITE = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3336,7 +3725,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getContext()
 	 * @generated
 	 */
-	int CONTEXT = 23;
+	int CONTEXT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3418,7 +3807,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getReconstruction()
 	 * @generated
 	 */
-	int RECONSTRUCTION = 24;
+	int RECONSTRUCTION = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3518,7 +3907,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLot()
 	 * @generated
 	 */
-	int LOT = 25;
+	int LOT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3654,7 +4043,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTreatment()
 	 * @generated
 	 */
-	int TREATMENT = 26;
+	int TREATMENT = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3772,7 +4161,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSizeBand()
 	 * @generated
 	 */
-	int SIZE_BAND = 27;
+	int SIZE_BAND = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4007,7 +4396,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMixPart()
 	 * @generated
 	 */
-	int MIX_PART = 28;
+	int MIX_PART = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4251,7 +4640,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFurnaceBuild()
 	 * @generated
 	 */
-	int FURNACE_BUILD = 29;
+	int FURNACE_BUILD = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4342,7 +4731,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSeries()
 	 * @generated
 	 */
-	int SERIES = 30;
+	int SERIES = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4514,7 +4903,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFactor()
 	 * @generated
 	 */
-	int FACTOR = 31;
+	int FACTOR = 33;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4578,7 +4967,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
 	 * @generated
 	 */
-	int FORBIDDEN_COMBINATION = 32;
+	int FORBIDDEN_COMBINATION = 34;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4624,7 +5013,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getProvision()
 	 * @generated
 	 */
-	int PROVISION = 33;
+	int PROVISION = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4769,7 +5158,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLabour()
 	 * @generated
 	 */
-	int LABOUR = 34;
+	int LABOUR = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4950,7 +5339,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
 	 * @generated
 	 */
-	int FROZEN_PLAN = 35;
+	int FROZEN_PLAN = 37;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5086,7 +5475,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
 	 * @generated
 	 */
-	int PLANNED_RUN = 36;
+	int PLANNED_RUN = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5159,7 +5548,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 37;
+	int ROLE_ASSIGNMENT = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5223,7 +5612,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrial()
 	 * @generated
 	 */
-	int TRIAL = 38;
+	int TRIAL = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5469,13 +5858,22 @@ public interface ModelPackage extends EPackage {
 	int TRIAL__READY_BECAUSE = NAMED_FEATURE_COUNT + 23;
 
 	/**
+	 * The feature id for the '<em><b>Measures</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TRIAL__MEASURES = NAMED_FEATURE_COUNT + 24;
+
+	/**
 	 * The number of structural features of the '<em>Trial</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TRIAL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 24;
+	int TRIAL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 25;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.LogEntryImpl <em>Log Entry</em>}' class.
@@ -5485,7 +5883,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLogEntry()
 	 * @generated
 	 */
-	int LOG_ENTRY = 39;
+	int LOG_ENTRY = 41;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5587,13 +5985,49 @@ public interface ModelPackage extends EPackage {
 	int LOG_ENTRY__VALUES = IDENTIFIED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Illegible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOG_ENTRY__ILLEGIBLE = IDENTIFIED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Checked By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOG_ENTRY__CHECKED_BY = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Checked On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOG_ENTRY__CHECKED_ON = IDENTIFIED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Scan</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOG_ENTRY__SCAN = IDENTIFIED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Log Entry</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int LOG_ENTRY_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 10;
+	int LOG_ENTRY_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 14;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ChargeImpl <em>Charge</em>}' class.
@@ -5603,7 +6037,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 40;
+	int CHARGE = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5705,6 +6139,42 @@ public interface ModelPackage extends EPackage {
 	int CHARGE__VALUES = LOG_ENTRY__VALUES;
 
 	/**
+	 * The feature id for the '<em><b>Illegible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHARGE__ILLEGIBLE = LOG_ENTRY__ILLEGIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Checked By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHARGE__CHECKED_BY = LOG_ENTRY__CHECKED_BY;
+
+	/**
+	 * The feature id for the '<em><b>Checked On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHARGE__CHECKED_ON = LOG_ENTRY__CHECKED_ON;
+
+	/**
+	 * The feature id for the '<em><b>Scan</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHARGE__SCAN = LOG_ENTRY__SCAN;
+
+	/**
 	 * The feature id for the '<em><b>Items</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5730,7 +6200,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChargeItem()
 	 * @generated
 	 */
-	int CHARGE_ITEM = 41;
+	int CHARGE_ITEM = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5958,13 +6428,95 @@ public interface ModelPackage extends EPackage {
 	int CHARGE_ITEM__UNIT_MASS = READING_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Measure</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHARGE_ITEM__MEASURE = READING_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Charge Item</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CHARGE_ITEM_FEATURE_COUNT = READING_FEATURE_COUNT + 4;
+	int CHARGE_ITEM_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.MeasureImpl <em>Measure</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.MeasureImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getMeasure()
+	 * @generated
+	 */
+	int MEASURE = 44;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURE__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURE__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURE__NOTE = NAMED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Material</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURE__MATERIAL = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Lot</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURE__LOT = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Weighings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURE__WEIGHINGS = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Measure</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.IncidentImpl <em>Incident</em>}' class.
@@ -5974,7 +6526,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIncident()
 	 * @generated
 	 */
-	int INCIDENT = 42;
+	int INCIDENT = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6076,6 +6628,42 @@ public interface ModelPackage extends EPackage {
 	int INCIDENT__VALUES = LOG_ENTRY__VALUES;
 
 	/**
+	 * The feature id for the '<em><b>Illegible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INCIDENT__ILLEGIBLE = LOG_ENTRY__ILLEGIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Checked By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INCIDENT__CHECKED_BY = LOG_ENTRY__CHECKED_BY;
+
+	/**
+	 * The feature id for the '<em><b>Checked On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INCIDENT__CHECKED_ON = LOG_ENTRY__CHECKED_ON;
+
+	/**
+	 * The feature id for the '<em><b>Scan</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INCIDENT__SCAN = LOG_ENTRY__SCAN;
+
+	/**
 	 * The feature id for the '<em><b>Duration</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6110,7 +6698,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getDataFile()
 	 * @generated
 	 */
-	int DATA_FILE = 43;
+	int DATA_FILE = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6230,13 +6818,22 @@ public interface ModelPackage extends EPackage {
 	int DATA_FILE__MEASUREMENTS = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Clock Offset</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DATA_FILE__CLOCK_OFFSET = NAMED_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Data File</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int DATA_FILE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int DATA_FILE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.MeasurementImpl <em>Measurement</em>}' class.
@@ -6246,7 +6843,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 44;
+	int MEASUREMENT = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6499,7 +7096,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLoggerFile()
 	 * @generated
 	 */
-	int LOGGER_FILE = 45;
+	int LOGGER_FILE = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6619,6 +7216,15 @@ public interface ModelPackage extends EPackage {
 	int LOGGER_FILE__MEASUREMENTS = DATA_FILE__MEASUREMENTS;
 
 	/**
+	 * The feature id for the '<em><b>Clock Offset</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGER_FILE__CLOCK_OFFSET = DATA_FILE__CLOCK_OFFSET;
+
+	/**
 	 * The feature id for the '<em><b>Delimiter</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6691,13 +7297,22 @@ public interface ModelPackage extends EPackage {
 	int LOGGER_FILE__CHANNELS = DATA_FILE_FEATURE_COUNT + 7;
 
 	/**
+	 * The feature id for the '<em><b>Sync Mark</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGER_FILE__SYNC_MARK = DATA_FILE_FEATURE_COUNT + 8;
+
+	/**
 	 * The number of structural features of the '<em>Logger File</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int LOGGER_FILE_FEATURE_COUNT = DATA_FILE_FEATURE_COUNT + 8;
+	int LOGGER_FILE_FEATURE_COUNT = DATA_FILE_FEATURE_COUNT + 9;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ChannelImpl <em>Channel</em>}' class.
@@ -6707,7 +7322,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChannel()
 	 * @generated
 	 */
-	int CHANNEL = 46;
+	int CHANNEL = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6780,7 +7395,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 47;
+	int PIECE = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6853,7 +7468,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSample()
 	 * @generated
 	 */
-	int SAMPLE = 48;
+	int SAMPLE = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6953,7 +7568,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getVisit()
 	 * @generated
 	 */
-	int VISIT = 49;
+	int VISIT = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7035,7 +7650,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBasis()
 	 * @generated
 	 */
-	int BASIS = 50;
+	int BASIS = 53;
 
 	/**
 	 * The meta object id for the '<em>Confidence</em>' data type.
@@ -7045,7 +7660,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getConfidence()
 	 * @generated
 	 */
-	int CONFIDENCE = 51;
+	int CONFIDENCE = 54;
 
 	/**
 	 * The meta object id for the '<em>How Got</em>' data type.
@@ -7055,7 +7670,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getHowGot()
 	 * @generated
 	 */
-	int HOW_GOT = 52;
+	int HOW_GOT = 55;
 
 	/**
 	 * The meta object id for the '<em>Iron Basis</em>' data type.
@@ -7065,7 +7680,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIronBasis()
 	 * @generated
 	 */
-	int IRON_BASIS = 53;
+	int IRON_BASIS = 56;
 
 	/**
 	 * The meta object id for the '<em>Material</em>' data type.
@@ -7075,7 +7690,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 54;
+	int MATERIAL = 57;
 
 	/**
 	 * The meta object id for the '<em>Stage</em>' data type.
@@ -7085,7 +7700,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 55;
+	int STAGE = 58;
 
 	/**
 	 * The meta object id for the '<em>Trial Kind</em>' data type.
@@ -7095,7 +7710,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialKind()
 	 * @generated
 	 */
-	int TRIAL_KIND = 56;
+	int TRIAL_KIND = 59;
 
 	/**
 	 * The meta object id for the '<em>Trial Status</em>' data type.
@@ -7105,7 +7720,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialStatus()
 	 * @generated
 	 */
-	int TRIAL_STATUS = 57;
+	int TRIAL_STATUS = 60;
 
 	/**
 	 * The meta object id for the '<em>Value Kind</em>' data type.
@@ -7115,7 +7730,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getValueKind()
 	 * @generated
 	 */
-	int VALUE_KIND = 58;
+	int VALUE_KIND = 61;
 
 
 	/**
@@ -8508,6 +9123,28 @@ public interface ModelPackage extends EPackage {
 	EAttribute getAnalysis_Standards();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Analysis#getConditions <em>Conditions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Conditions</em>'.
+	 * @see daubline.model.Analysis#getConditions()
+	 * @see #getAnalysis()
+	 * @generated
+	 */
+	EAttribute getAnalysis_Conditions();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Analysis#getAccuracy <em>Accuracy</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Accuracy</em>'.
+	 * @see daubline.model.Analysis#getAccuracy()
+	 * @see #getAnalysis()
+	 * @generated
+	 */
+	EAttribute getAnalysis_Accuracy();
+
+	/**
 	 * Returns the meta object for the attribute '{@link daubline.model.Analysis#getLaboratory <em>Laboratory</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8716,6 +9353,28 @@ public interface ModelPackage extends EPackage {
 	EReference getSheet_Files();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Sheet#getZones <em>Zones</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Zones</em>'.
+	 * @see daubline.model.Sheet#getZones()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	EReference getSheet_Zones();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Sheet#getSpread <em>Spread</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Spread</em>'.
+	 * @see daubline.model.Sheet#getSpread()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	EReference getSheet_Spread();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.EvidenceSheet <em>Evidence Sheet</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8745,6 +9404,125 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EClass getRemainsSheet();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.WallZone <em>Wall Zone</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Wall Zone</em>'.
+	 * @see daubline.model.WallZone
+	 * @generated
+	 */
+	EClass getWallZone();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.WallZone#getClock <em>Clock</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clock</em>'.
+	 * @see daubline.model.WallZone#getClock()
+	 * @see #getWallZone()
+	 * @generated
+	 */
+	EAttribute getWallZone_Clock();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.WallZone#getLow <em>Low</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Low</em>'.
+	 * @see daubline.model.WallZone#getLow()
+	 * @see #getWallZone()
+	 * @generated
+	 */
+	EAttribute getWallZone_Low();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.WallZone#getHigh <em>High</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>High</em>'.
+	 * @see daubline.model.WallZone#getHigh()
+	 * @see #getWallZone()
+	 * @generated
+	 */
+	EAttribute getWallZone_High();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.WallZone#getState <em>State</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>State</em>'.
+	 * @see daubline.model.WallZone#getState()
+	 * @see #getWallZone()
+	 * @generated
+	 */
+	EAttribute getWallZone_State();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.WallZone#getNote <em>Note</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Note</em>'.
+	 * @see daubline.model.WallZone#getNote()
+	 * @see #getWallZone()
+	 * @generated
+	 */
+	EAttribute getWallZone_Note();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.SpreadSquare <em>Spread Square</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Spread Square</em>'.
+	 * @see daubline.model.SpreadSquare
+	 * @generated
+	 */
+	EClass getSpreadSquare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.SpreadSquare#getEast <em>East</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>East</em>'.
+	 * @see daubline.model.SpreadSquare#getEast()
+	 * @see #getSpreadSquare()
+	 * @generated
+	 */
+	EAttribute getSpreadSquare_East();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.SpreadSquare#getNorth <em>North</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>North</em>'.
+	 * @see daubline.model.SpreadSquare#getNorth()
+	 * @see #getSpreadSquare()
+	 * @generated
+	 */
+	EAttribute getSpreadSquare_North();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.SpreadSquare#getSide <em>Side</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Side</em>'.
+	 * @see daubline.model.SpreadSquare#getSide()
+	 * @see #getSpreadSquare()
+	 * @generated
+	 */
+	EAttribute getSpreadSquare_Side();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.SpreadSquare#getResidueClass <em>Residue Class</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Residue Class</em>'.
+	 * @see daubline.model.SpreadSquare#getResidueClass()
+	 * @see #getSpreadSquare()
+	 * @generated
+	 */
+	EReference getSpreadSquare_ResidueClass();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Site <em>Site</em>}'.
@@ -10435,6 +11213,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getTrial_ReadyBecause();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Trial#getMeasures <em>Measures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Measures</em>'.
+	 * @see daubline.model.Trial#getMeasures()
+	 * @see #getTrial()
+	 * @generated
+	 */
+	EReference getTrial_Measures();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.LogEntry <em>Log Entry</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10555,6 +11344,50 @@ public interface ModelPackage extends EPackage {
 	EReference getLogEntry_Values();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.LogEntry#getIllegible <em>Illegible</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Illegible</em>'.
+	 * @see daubline.model.LogEntry#getIllegible()
+	 * @see #getLogEntry()
+	 * @generated
+	 */
+	EAttribute getLogEntry_Illegible();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.LogEntry#getCheckedBy <em>Checked By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Checked By</em>'.
+	 * @see daubline.model.LogEntry#getCheckedBy()
+	 * @see #getLogEntry()
+	 * @generated
+	 */
+	EReference getLogEntry_CheckedBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.LogEntry#getCheckedOn <em>Checked On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Checked On</em>'.
+	 * @see daubline.model.LogEntry#getCheckedOn()
+	 * @see #getLogEntry()
+	 * @generated
+	 */
+	EAttribute getLogEntry_CheckedOn();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.LogEntry#getScan <em>Scan</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Scan</em>'.
+	 * @see daubline.model.LogEntry#getScan()
+	 * @see #getLogEntry()
+	 * @generated
+	 */
+	EReference getLogEntry_Scan();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Charge <em>Charge</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10628,6 +11461,60 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getChargeItem_UnitMass();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.ChargeItem#getMeasure <em>Measure</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Measure</em>'.
+	 * @see daubline.model.ChargeItem#getMeasure()
+	 * @see #getChargeItem()
+	 * @generated
+	 */
+	EReference getChargeItem_Measure();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.Measure <em>Measure</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Measure</em>'.
+	 * @see daubline.model.Measure
+	 * @generated
+	 */
+	EClass getMeasure();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Measure#getMaterial <em>Material</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Material</em>'.
+	 * @see daubline.model.Measure#getMaterial()
+	 * @see #getMeasure()
+	 * @generated
+	 */
+	EAttribute getMeasure_Material();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Measure#getLot <em>Lot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Lot</em>'.
+	 * @see daubline.model.Measure#getLot()
+	 * @see #getMeasure()
+	 * @generated
+	 */
+	EReference getMeasure_Lot();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Measure#getWeighings <em>Weighings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Weighings</em>'.
+	 * @see daubline.model.Measure#getWeighings()
+	 * @see #getMeasure()
+	 * @generated
+	 */
+	EReference getMeasure_Weighings();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Incident <em>Incident</em>}'.
@@ -10780,6 +11667,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getDataFile_Measurements();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.DataFile#getClockOffset <em>Clock Offset</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clock Offset</em>'.
+	 * @see daubline.model.DataFile#getClockOffset()
+	 * @see #getDataFile()
+	 * @generated
+	 */
+	EAttribute getDataFile_ClockOffset();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Measurement <em>Measurement</em>}'.
@@ -10943,6 +11841,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getLoggerFile_Channels();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.LoggerFile#getSyncMark <em>Sync Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sync Mark</em>'.
+	 * @see daubline.model.LoggerFile#getSyncMark()
+	 * @see #getLoggerFile()
+	 * @generated
+	 */
+	EAttribute getLoggerFile_SyncMark();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Channel <em>Channel</em>}'.
@@ -12344,6 +13253,22 @@ public interface ModelPackage extends EPackage {
 		EAttribute ANALYSIS__STANDARDS = eINSTANCE.getAnalysis_Standards();
 
 		/**
+		 * The meta object literal for the '<em><b>Conditions</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ANALYSIS__CONDITIONS = eINSTANCE.getAnalysis_Conditions();
+
+		/**
+		 * The meta object literal for the '<em><b>Accuracy</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ANALYSIS__ACCURACY = eINSTANCE.getAnalysis_Accuracy();
+
+		/**
 		 * The meta object literal for the '<em><b>Laboratory</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -12498,6 +13423,22 @@ public interface ModelPackage extends EPackage {
 		EReference SHEET__FILES = eINSTANCE.getSheet_Files();
 
 		/**
+		 * The meta object literal for the '<em><b>Zones</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SHEET__ZONES = eINSTANCE.getSheet_Zones();
+
+		/**
+		 * The meta object literal for the '<em><b>Spread</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SHEET__SPREAD = eINSTANCE.getSheet_Spread();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.EvidenceSheetImpl <em>Evidence Sheet</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -12524,6 +13465,98 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EClass REMAINS_SHEET = eINSTANCE.getRemainsSheet();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.WallZoneImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getWallZone()
+		 * @generated
+		 */
+		EClass WALL_ZONE = eINSTANCE.getWallZone();
+
+		/**
+		 * The meta object literal for the '<em><b>Clock</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL_ZONE__CLOCK = eINSTANCE.getWallZone_Clock();
+
+		/**
+		 * The meta object literal for the '<em><b>Low</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL_ZONE__LOW = eINSTANCE.getWallZone_Low();
+
+		/**
+		 * The meta object literal for the '<em><b>High</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL_ZONE__HIGH = eINSTANCE.getWallZone_High();
+
+		/**
+		 * The meta object literal for the '<em><b>State</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL_ZONE__STATE = eINSTANCE.getWallZone_State();
+
+		/**
+		 * The meta object literal for the '<em><b>Note</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL_ZONE__NOTE = eINSTANCE.getWallZone_Note();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.SpreadSquareImpl <em>Spread Square</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.SpreadSquareImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getSpreadSquare()
+		 * @generated
+		 */
+		EClass SPREAD_SQUARE = eINSTANCE.getSpreadSquare();
+
+		/**
+		 * The meta object literal for the '<em><b>East</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPREAD_SQUARE__EAST = eINSTANCE.getSpreadSquare_East();
+
+		/**
+		 * The meta object literal for the '<em><b>North</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPREAD_SQUARE__NORTH = eINSTANCE.getSpreadSquare_North();
+
+		/**
+		 * The meta object literal for the '<em><b>Side</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPREAD_SQUARE__SIDE = eINSTANCE.getSpreadSquare_Side();
+
+		/**
+		 * The meta object literal for the '<em><b>Residue Class</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SPREAD_SQUARE__RESIDUE_CLASS = eINSTANCE.getSpreadSquare_ResidueClass();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.SiteImpl <em>Site</em>}' class.
@@ -13800,6 +14833,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute TRIAL__READY_BECAUSE = eINSTANCE.getTrial_ReadyBecause();
 
 		/**
+		 * The meta object literal for the '<em><b>Measures</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TRIAL__MEASURES = eINSTANCE.getTrial_Measures();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.LogEntryImpl <em>Log Entry</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -13890,6 +14931,38 @@ public interface ModelPackage extends EPackage {
 		EReference LOG_ENTRY__VALUES = eINSTANCE.getLogEntry_Values();
 
 		/**
+		 * The meta object literal for the '<em><b>Illegible</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOG_ENTRY__ILLEGIBLE = eINSTANCE.getLogEntry_Illegible();
+
+		/**
+		 * The meta object literal for the '<em><b>Checked By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference LOG_ENTRY__CHECKED_BY = eINSTANCE.getLogEntry_CheckedBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Checked On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOG_ENTRY__CHECKED_ON = eINSTANCE.getLogEntry_CheckedOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Scan</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference LOG_ENTRY__SCAN = eINSTANCE.getLogEntry_Scan();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ChargeImpl <em>Charge</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -13948,6 +15021,48 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute CHARGE_ITEM__UNIT_MASS = eINSTANCE.getChargeItem_UnitMass();
+
+		/**
+		 * The meta object literal for the '<em><b>Measure</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CHARGE_ITEM__MEASURE = eINSTANCE.getChargeItem_Measure();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.MeasureImpl <em>Measure</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.MeasureImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getMeasure()
+		 * @generated
+		 */
+		EClass MEASURE = eINSTANCE.getMeasure();
+
+		/**
+		 * The meta object literal for the '<em><b>Material</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASURE__MATERIAL = eINSTANCE.getMeasure_Material();
+
+		/**
+		 * The meta object literal for the '<em><b>Lot</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASURE__LOT = eINSTANCE.getMeasure_Lot();
+
+		/**
+		 * The meta object literal for the '<em><b>Weighings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASURE__WEIGHINGS = eINSTANCE.getMeasure_Weighings();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.IncidentImpl <em>Incident</em>}' class.
@@ -14064,6 +15179,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference DATA_FILE__MEASUREMENTS = eINSTANCE.getDataFile_Measurements();
+
+		/**
+		 * The meta object literal for the '<em><b>Clock Offset</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DATA_FILE__CLOCK_OFFSET = eINSTANCE.getDataFile_ClockOffset();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.MeasurementImpl <em>Measurement</em>}' class.
@@ -14188,6 +15311,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference LOGGER_FILE__CHANNELS = eINSTANCE.getLoggerFile_Channels();
+
+		/**
+		 * The meta object literal for the '<em><b>Sync Mark</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LOGGER_FILE__SYNC_MARK = eINSTANCE.getLoggerFile_SyncMark();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ChannelImpl <em>Channel</em>}' class.

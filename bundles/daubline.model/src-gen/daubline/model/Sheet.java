@@ -25,6 +25,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Sheet#getResidues <em>Residues</em>}</li>
  *   <li>{@link daubline.model.Sheet#getAnalyses <em>Analyses</em>}</li>
  *   <li>{@link daubline.model.Sheet#getFiles <em>Files</em>}</li>
+ *   <li>{@link daubline.model.Sheet#getZones <em>Zones</em>}</li>
+ *   <li>{@link daubline.model.Sheet#getSpread <em>Spread</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getSheet()
@@ -167,5 +169,29 @@ public interface Sheet extends Named {
 	 * @generated
 	 */
 	EList<DataFile> getFiles();
+
+	/**
+	 * Returns the value of the '<em><b>Zones</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.WallZone}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Zones</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSheet_Zones()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<WallZone> getZones();
+
+	/**
+	 * Returns the value of the '<em><b>Spread</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.SpreadSquare}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Spread</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getSheet_Spread()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<SpreadSquare> getSpread();
 
 } // Sheet

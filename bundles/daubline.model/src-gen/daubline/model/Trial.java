@@ -44,6 +44,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Trial#getFiles <em>Files</em>}</li>
  *   <li>{@link daubline.model.Trial#getVisits <em>Visits</em>}</li>
  *   <li>{@link daubline.model.Trial#getReadyBecause <em>Ready Because</em>}</li>
+ *   <li>{@link daubline.model.Trial#getMeasures <em>Measures</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getTrial()
@@ -468,5 +469,17 @@ public interface Trial extends Named {
 	 * @generated
 	 */
 	void setReadyBecause(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Measures</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.Measure}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Measures</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getTrial_Measures()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Measure> getMeasures();
 
 } // Trial

@@ -6,6 +6,7 @@ import daubline.base.Units;
 import daubline.base.ValueType;
 import daubline.base.Variable;
 import daubline.base.Variables;
+import daubline.model.Setting;
 import daubline.model.Study;
 import daubline.model.VariableDefinition;
 import java.util.Arrays;
@@ -20,10 +21,19 @@ public final class StudyVariables {
   private StudyVariables() {
   }
 
-  /** The catalogue with the study's own variables after it. */
+  /** Before the id of a variable, the key of a setting that holds the study's own words for it, with semicolons. */
+  public static final String WORDS = "words.";
+
+  /** The catalogue with the study's own variables after it and the study's own words in its pick-lists. */
   public static Variables of(Study study) {
-    return study.getVariables().isEmpty() ? Variables.standard()
+    Variables all = study.getVariables().isEmpty() ? Variables.standard()
         : Variables.standard().with(study.getVariables().stream().map(StudyVariables::variable).toList());
+    for (Setting setting : study.getSettings()) {
+      if (setting.getKey() != null && setting.getKey().startsWith(WORDS) && !list(setting.getValue()).isEmpty()) {
+        all = all.worded(setting.getKey().substring(WORDS.length()), list(setting.getValue()).stream().filter(w -> !w.isEmpty()).distinct().toList());
+      }
+    }
+    return all;
   }
 
   private static Variable variable(VariableDefinition v) {

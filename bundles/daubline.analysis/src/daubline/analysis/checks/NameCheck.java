@@ -1,11 +1,11 @@
 package daubline.analysis.checks;
 
 import daubline.base.Finding;
+import daubline.base.LookAlike;
 import daubline.model.Named;
 import daubline.model.Sample;
 import daubline.model.Trial;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 
 /** Names and labels that stand twice or look alike. */
@@ -34,18 +34,12 @@ final class NameCheck implements Check {
         study.report(Finding.warning("name.none", "", "a " + word + " has no name", "give it one"), object, null);
         return;
       }
-      T other = seen.putIfAbsent(lookAlike(object.getName()), object);
+      T other = seen.putIfAbsent(LookAlike.of(object.getName()), object);
       if (other != null) {
         boolean same = other.getName().equals(object.getName());
         study.report(Finding.warning(same ? "name.twice" : "name.alike", "", same ? "two are named “" + object.getName() + "”"
             : "“" + object.getName() + "” and “" + other.getName() + "” are easily taken for each other", "rename one"), object, null);
       }
     });
-  }
-
-  /** Letters and digits that a muddy label makes the same. */
-  private static String lookAlike(String name) {
-    return name.toUpperCase(Locale.ROOT).replaceAll("[\\s_.-]", "").replace('O', '0').replace('I', '1').replace('L', '1')
-        .replace('S', '5').replace('B', '8').replace('Z', '2');
   }
 }

@@ -4,7 +4,7 @@ import daubline.base.DecimalSign;
 import daubline.base.Finding;
 import daubline.base.Numbers;
 import daubline.base.Printed;
-import daubline.intake.SensorState;
+import daubline.base.SensorState;
 import daubline.intake.raw.RawCell;
 import daubline.intake.raw.RawRow;
 import daubline.intake.raw.RawSheet;

@@ -1,5 +1,6 @@
 package daubline.intake.logger;
 
+import daubline.base.ClockText;
 import daubline.base.DecimalSign;
 import daubline.base.Numbers;
 import daubline.base.Printed;
@@ -7,7 +8,6 @@ import daubline.base.Quantity;
 import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.intake.DateOrder;
-import daubline.intake.Times;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -103,7 +103,7 @@ public record TimeForm(String text) {
     int fraction = Math.max(cell.lastIndexOf('.'), cell.lastIndexOf(','));
     boolean split = fraction > 0 && cell.chars().filter(c -> c == ':').count() == 2 && cell.substring(fraction
         + 1).matches("\\d{1,9}");
-    Optional<LocalTime> time = Times.clock(split ? cell.substring(0, fraction) : cell);
+    Optional<LocalTime> time = ClockText.read(split ? cell.substring(0, fraction) : cell);
     double rest = split ? Double.parseDouble("0." + cell.substring(fraction + 1)) : 0;
     return time.isPresent() ? OptionalDouble.of(time.get().toNanoOfDay() / NANOS + rest) : OptionalDouble.empty();
   }

@@ -41,6 +41,8 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.AnalysisImpl#getMethod <em>Method</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getInstrument <em>Instrument</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getStandards <em>Standards</em>}</li>
+ *   <li>{@link daubline.model.impl.AnalysisImpl#getConditions <em>Conditions</em>}</li>
+ *   <li>{@link daubline.model.impl.AnalysisImpl#getAccuracy <em>Accuracy</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getLaboratory <em>Laboratory</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getOn <em>On</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getAreas <em>Areas</em>}</li>
@@ -165,6 +167,46 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 	 * @ordered
 	 */
 	protected String standards = STANDARDS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getConditions() <em>Conditions</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getConditions()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CONDITIONS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getConditions() <em>Conditions</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getConditions()
+	 * @generated
+	 * @ordered
+	 */
+	protected String conditions = CONDITIONS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getAccuracy() <em>Accuracy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAccuracy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ACCURACY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAccuracy() <em>Accuracy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAccuracy()
+	 * @generated
+	 * @ordered
+	 */
+	protected String accuracy = ACCURACY_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getLaboratory() <em>Laboratory</em>}' attribute.
@@ -516,6 +558,52 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 	 * @generated
 	 */
 	@Override
+	public String getConditions() {
+		return conditions;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setConditions(String newConditions) {
+		String oldConditions = conditions;
+		conditions = newConditions;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ANALYSIS__CONDITIONS, oldConditions, conditions));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getAccuracy() {
+		return accuracy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAccuracy(String newAccuracy) {
+		String oldAccuracy = accuracy;
+		accuracy = newAccuracy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ANALYSIS__ACCURACY, oldAccuracy, accuracy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String getLaboratory() {
 		return laboratory;
 	}
@@ -799,6 +887,10 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 				return getInstrument();
 			case ModelPackage.ANALYSIS__STANDARDS:
 				return getStandards();
+			case ModelPackage.ANALYSIS__CONDITIONS:
+				return getConditions();
+			case ModelPackage.ANALYSIS__ACCURACY:
+				return getAccuracy();
 			case ModelPackage.ANALYSIS__LABORATORY:
 				return getLaboratory();
 			case ModelPackage.ANALYSIS__ON:
@@ -851,6 +943,12 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 				return;
 			case ModelPackage.ANALYSIS__STANDARDS:
 				setStandards((String)newValue);
+				return;
+			case ModelPackage.ANALYSIS__CONDITIONS:
+				setConditions((String)newValue);
+				return;
+			case ModelPackage.ANALYSIS__ACCURACY:
+				setAccuracy((String)newValue);
 				return;
 			case ModelPackage.ANALYSIS__LABORATORY:
 				setLaboratory((String)newValue);
@@ -913,6 +1011,12 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 			case ModelPackage.ANALYSIS__STANDARDS:
 				setStandards(STANDARDS_EDEFAULT);
 				return;
+			case ModelPackage.ANALYSIS__CONDITIONS:
+				setConditions(CONDITIONS_EDEFAULT);
+				return;
+			case ModelPackage.ANALYSIS__ACCURACY:
+				setAccuracy(ACCURACY_EDEFAULT);
+				return;
 			case ModelPackage.ANALYSIS__LABORATORY:
 				setLaboratory(LABORATORY_EDEFAULT);
 				return;
@@ -967,6 +1071,10 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 				return INSTRUMENT_EDEFAULT == null ? instrument != null : !INSTRUMENT_EDEFAULT.equals(instrument);
 			case ModelPackage.ANALYSIS__STANDARDS:
 				return STANDARDS_EDEFAULT == null ? standards != null : !STANDARDS_EDEFAULT.equals(standards);
+			case ModelPackage.ANALYSIS__CONDITIONS:
+				return CONDITIONS_EDEFAULT == null ? conditions != null : !CONDITIONS_EDEFAULT.equals(conditions);
+			case ModelPackage.ANALYSIS__ACCURACY:
+				return ACCURACY_EDEFAULT == null ? accuracy != null : !ACCURACY_EDEFAULT.equals(accuracy);
 			case ModelPackage.ANALYSIS__LABORATORY:
 				return LABORATORY_EDEFAULT == null ? laboratory != null : !LABORATORY_EDEFAULT.equals(laboratory);
 			case ModelPackage.ANALYSIS__ON:
@@ -1011,6 +1119,10 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 		result.append(instrument);
 		result.append(", standards: ");
 		result.append(standards);
+		result.append(", conditions: ");
+		result.append(conditions);
+		result.append(", accuracy: ");
+		result.append(accuracy);
 		result.append(", laboratory: ");
 		result.append(laboratory);
 		result.append(", on: ");

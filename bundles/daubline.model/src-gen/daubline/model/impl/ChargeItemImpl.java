@@ -6,6 +6,7 @@ import daubline.base.Material;
 
 import daubline.model.ChargeItem;
 import daubline.model.Lot;
+import daubline.model.Measure;
 import daubline.model.ModelPackage;
 
 import org.eclipse.emf.common.notify.Notification;
@@ -27,6 +28,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.ChargeItemImpl#getLot <em>Lot</em>}</li>
  *   <li>{@link daubline.model.impl.ChargeItemImpl#getCount <em>Count</em>}</li>
  *   <li>{@link daubline.model.impl.ChargeItemImpl#getUnitMass <em>Unit Mass</em>}</li>
+ *   <li>{@link daubline.model.impl.ChargeItemImpl#getMeasure <em>Measure</em>}</li>
  * </ul>
  *
  * @generated
@@ -101,6 +103,16 @@ public class ChargeItemImpl extends ReadingImpl implements ChargeItem {
 	 * @ordered
 	 */
 	protected Double unitMass = UNIT_MASS_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMeasure() <em>Measure</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasure()
+	 * @generated
+	 * @ordered
+	 */
+	protected Measure measure;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -236,6 +248,46 @@ public class ChargeItemImpl extends ReadingImpl implements ChargeItem {
 	 * @generated
 	 */
 	@Override
+	public Measure getMeasure() {
+		if (measure != null && measure.eIsProxy()) {
+			InternalEObject oldMeasure = (InternalEObject)measure;
+			measure = (Measure)eResolveProxy(oldMeasure);
+			if (measure != oldMeasure) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.CHARGE_ITEM__MEASURE, oldMeasure, measure));
+			}
+		}
+		return measure;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Measure basicGetMeasure() {
+		return measure;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMeasure(Measure newMeasure) {
+		Measure oldMeasure = measure;
+		measure = newMeasure;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CHARGE_ITEM__MEASURE, oldMeasure, measure));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.CHARGE_ITEM__MATERIAL:
@@ -247,6 +299,9 @@ public class ChargeItemImpl extends ReadingImpl implements ChargeItem {
 				return getCount();
 			case ModelPackage.CHARGE_ITEM__UNIT_MASS:
 				return getUnitMass();
+			case ModelPackage.CHARGE_ITEM__MEASURE:
+				if (resolve) return getMeasure();
+				return basicGetMeasure();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -270,6 +325,9 @@ public class ChargeItemImpl extends ReadingImpl implements ChargeItem {
 				return;
 			case ModelPackage.CHARGE_ITEM__UNIT_MASS:
 				setUnitMass((Double)newValue);
+				return;
+			case ModelPackage.CHARGE_ITEM__MEASURE:
+				setMeasure((Measure)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -295,6 +353,9 @@ public class ChargeItemImpl extends ReadingImpl implements ChargeItem {
 			case ModelPackage.CHARGE_ITEM__UNIT_MASS:
 				setUnitMass(UNIT_MASS_EDEFAULT);
 				return;
+			case ModelPackage.CHARGE_ITEM__MEASURE:
+				setMeasure((Measure)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -315,6 +376,8 @@ public class ChargeItemImpl extends ReadingImpl implements ChargeItem {
 				return COUNT_EDEFAULT == null ? count != null : !COUNT_EDEFAULT.equals(count);
 			case ModelPackage.CHARGE_ITEM__UNIT_MASS:
 				return UNIT_MASS_EDEFAULT == null ? unitMass != null : !UNIT_MASS_EDEFAULT.equals(unitMass);
+			case ModelPackage.CHARGE_ITEM__MEASURE:
+				return measure != null;
 		}
 		return super.eIsSet(featureID);
 	}

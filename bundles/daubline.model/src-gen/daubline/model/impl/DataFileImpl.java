@@ -39,6 +39,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.DataFileImpl#getRights <em>Rights</em>}</li>
  *   <li>{@link daubline.model.impl.DataFileImpl#isConsent <em>Consent</em>}</li>
  *   <li>{@link daubline.model.impl.DataFileImpl#getMeasurements <em>Measurements</em>}</li>
+ *   <li>{@link daubline.model.impl.DataFileImpl#getClockOffset <em>Clock Offset</em>}</li>
  * </ul>
  *
  * @generated
@@ -233,6 +234,26 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 	 * @ordered
 	 */
 	protected EList<Measurement> measurements;
+
+	/**
+	 * The default value of the '{@link #getClockOffset() <em>Clock Offset</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClockOffset()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CLOCK_OFFSET_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getClockOffset() <em>Clock Offset</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClockOffset()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double clockOffset = CLOCK_OFFSET_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -479,6 +500,29 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 	 * @generated
 	 */
 	@Override
+	public Double getClockOffset() {
+		return clockOffset;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setClockOffset(Double newClockOffset) {
+		Double oldClockOffset = clockOffset;
+		clockOffset = newClockOffset;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.DATA_FILE__CLOCK_OFFSET, oldClockOffset, clockOffset));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.DATA_FILE__MEASUREMENTS:
@@ -515,6 +559,8 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 				return isConsent();
 			case ModelPackage.DATA_FILE__MEASUREMENTS:
 				return getMeasurements();
+			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
+				return getClockOffset();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -559,6 +605,9 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 				getMeasurements().clear();
 				getMeasurements().addAll((Collection<? extends Measurement>)newValue);
 				return;
+			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
+				setClockOffset((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -601,6 +650,9 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 			case ModelPackage.DATA_FILE__MEASUREMENTS:
 				getMeasurements().clear();
 				return;
+			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
+				setClockOffset(CLOCK_OFFSET_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -633,6 +685,8 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 				return consent != CONSENT_EDEFAULT;
 			case ModelPackage.DATA_FILE__MEASUREMENTS:
 				return measurements != null && !measurements.isEmpty();
+			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
+				return CLOCK_OFFSET_EDEFAULT == null ? clockOffset != null : !CLOCK_OFFSET_EDEFAULT.equals(clockOffset);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -665,6 +719,8 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 		result.append(rights);
 		result.append(", consent: ");
 		result.append(consent);
+		result.append(", clockOffset: ");
+		result.append(clockOffset);
 		result.append(')');
 		return result.toString();
 	}

@@ -2,6 +2,7 @@
  */
 package daubline.model.impl;
 
+import daubline.model.DataFile;
 import daubline.model.LogEntry;
 import daubline.model.ModelPackage;
 import daubline.model.Person;
@@ -40,6 +41,10 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.LogEntryImpl#getOriginal <em>Original</em>}</li>
  *   <li>{@link daubline.model.impl.LogEntryImpl#getBy <em>By</em>}</li>
  *   <li>{@link daubline.model.impl.LogEntryImpl#getValues <em>Values</em>}</li>
+ *   <li>{@link daubline.model.impl.LogEntryImpl#getIllegible <em>Illegible</em>}</li>
+ *   <li>{@link daubline.model.impl.LogEntryImpl#getCheckedBy <em>Checked By</em>}</li>
+ *   <li>{@link daubline.model.impl.LogEntryImpl#getCheckedOn <em>Checked On</em>}</li>
+ *   <li>{@link daubline.model.impl.LogEntryImpl#getScan <em>Scan</em>}</li>
  * </ul>
  *
  * @generated
@@ -224,6 +229,66 @@ public class LogEntryImpl extends IdentifiedImpl implements LogEntry {
 	 * @ordered
 	 */
 	protected EList<Reading> values;
+
+	/**
+	 * The default value of the '{@link #getIllegible() <em>Illegible</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIllegible()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ILLEGIBLE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getIllegible() <em>Illegible</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIllegible()
+	 * @generated
+	 * @ordered
+	 */
+	protected String illegible = ILLEGIBLE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getCheckedBy() <em>Checked By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCheckedBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected Person checkedBy;
+
+	/**
+	 * The default value of the '{@link #getCheckedOn() <em>Checked On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCheckedOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CHECKED_ON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCheckedOn() <em>Checked On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCheckedOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected String checkedOn = CHECKED_ON_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getScan() <em>Scan</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getScan()
+	 * @generated
+	 * @ordered
+	 */
+	protected DataFile scan;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -487,6 +552,132 @@ public class LogEntryImpl extends IdentifiedImpl implements LogEntry {
 	 * @generated
 	 */
 	@Override
+	public String getIllegible() {
+		return illegible;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setIllegible(String newIllegible) {
+		String oldIllegible = illegible;
+		illegible = newIllegible;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.LOG_ENTRY__ILLEGIBLE, oldIllegible, illegible));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Person getCheckedBy() {
+		if (checkedBy != null && checkedBy.eIsProxy()) {
+			InternalEObject oldCheckedBy = (InternalEObject)checkedBy;
+			checkedBy = (Person)eResolveProxy(oldCheckedBy);
+			if (checkedBy != oldCheckedBy) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.LOG_ENTRY__CHECKED_BY, oldCheckedBy, checkedBy));
+			}
+		}
+		return checkedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Person basicGetCheckedBy() {
+		return checkedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCheckedBy(Person newCheckedBy) {
+		Person oldCheckedBy = checkedBy;
+		checkedBy = newCheckedBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.LOG_ENTRY__CHECKED_BY, oldCheckedBy, checkedBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCheckedOn() {
+		return checkedOn;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCheckedOn(String newCheckedOn) {
+		String oldCheckedOn = checkedOn;
+		checkedOn = newCheckedOn;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.LOG_ENTRY__CHECKED_ON, oldCheckedOn, checkedOn));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public DataFile getScan() {
+		if (scan != null && scan.eIsProxy()) {
+			InternalEObject oldScan = (InternalEObject)scan;
+			scan = (DataFile)eResolveProxy(oldScan);
+			if (scan != oldScan) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.LOG_ENTRY__SCAN, oldScan, scan));
+			}
+		}
+		return scan;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public DataFile basicGetScan() {
+		return scan;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setScan(DataFile newScan) {
+		DataFile oldScan = scan;
+		scan = newScan;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.LOG_ENTRY__SCAN, oldScan, scan));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.LOG_ENTRY__VALUES:
@@ -524,6 +715,16 @@ public class LogEntryImpl extends IdentifiedImpl implements LogEntry {
 				return basicGetBy();
 			case ModelPackage.LOG_ENTRY__VALUES:
 				return getValues();
+			case ModelPackage.LOG_ENTRY__ILLEGIBLE:
+				return getIllegible();
+			case ModelPackage.LOG_ENTRY__CHECKED_BY:
+				if (resolve) return getCheckedBy();
+				return basicGetCheckedBy();
+			case ModelPackage.LOG_ENTRY__CHECKED_ON:
+				return getCheckedOn();
+			case ModelPackage.LOG_ENTRY__SCAN:
+				if (resolve) return getScan();
+				return basicGetScan();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -568,6 +769,18 @@ public class LogEntryImpl extends IdentifiedImpl implements LogEntry {
 				getValues().clear();
 				getValues().addAll((Collection<? extends Reading>)newValue);
 				return;
+			case ModelPackage.LOG_ENTRY__ILLEGIBLE:
+				setIllegible((String)newValue);
+				return;
+			case ModelPackage.LOG_ENTRY__CHECKED_BY:
+				setCheckedBy((Person)newValue);
+				return;
+			case ModelPackage.LOG_ENTRY__CHECKED_ON:
+				setCheckedOn((String)newValue);
+				return;
+			case ModelPackage.LOG_ENTRY__SCAN:
+				setScan((DataFile)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -610,6 +823,18 @@ public class LogEntryImpl extends IdentifiedImpl implements LogEntry {
 			case ModelPackage.LOG_ENTRY__VALUES:
 				getValues().clear();
 				return;
+			case ModelPackage.LOG_ENTRY__ILLEGIBLE:
+				setIllegible(ILLEGIBLE_EDEFAULT);
+				return;
+			case ModelPackage.LOG_ENTRY__CHECKED_BY:
+				setCheckedBy((Person)null);
+				return;
+			case ModelPackage.LOG_ENTRY__CHECKED_ON:
+				setCheckedOn(CHECKED_ON_EDEFAULT);
+				return;
+			case ModelPackage.LOG_ENTRY__SCAN:
+				setScan((DataFile)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -642,6 +867,14 @@ public class LogEntryImpl extends IdentifiedImpl implements LogEntry {
 				return by != null;
 			case ModelPackage.LOG_ENTRY__VALUES:
 				return values != null && !values.isEmpty();
+			case ModelPackage.LOG_ENTRY__ILLEGIBLE:
+				return ILLEGIBLE_EDEFAULT == null ? illegible != null : !ILLEGIBLE_EDEFAULT.equals(illegible);
+			case ModelPackage.LOG_ENTRY__CHECKED_BY:
+				return checkedBy != null;
+			case ModelPackage.LOG_ENTRY__CHECKED_ON:
+				return CHECKED_ON_EDEFAULT == null ? checkedOn != null : !CHECKED_ON_EDEFAULT.equals(checkedOn);
+			case ModelPackage.LOG_ENTRY__SCAN:
+				return scan != null;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -672,6 +905,10 @@ public class LogEntryImpl extends IdentifiedImpl implements LogEntry {
 		result.append(inferred);
 		result.append(", original: ");
 		result.append(original);
+		result.append(", illegible: ");
+		result.append(illegible);
+		result.append(", checkedOn: ");
+		result.append(checkedOn);
 		result.append(')');
 		return result.toString();
 	}

@@ -37,6 +37,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.LoggerFileImpl#getStartAt <em>Start At</em>}</li>
  *   <li>{@link daubline.model.impl.LoggerFileImpl#getOffset <em>Offset</em>}</li>
  *   <li>{@link daubline.model.impl.LoggerFileImpl#getChannels <em>Channels</em>}</li>
+ *   <li>{@link daubline.model.impl.LoggerFileImpl#getSyncMark <em>Sync Mark</em>}</li>
  * </ul>
  *
  * @generated
@@ -191,6 +192,26 @@ public class LoggerFileImpl extends DataFileImpl implements LoggerFile {
 	 * @ordered
 	 */
 	protected EList<Channel> channels;
+
+	/**
+	 * The default value of the '{@link #getSyncMark() <em>Sync Mark</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSyncMark()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SYNC_MARK_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSyncMark() <em>Sync Mark</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSyncMark()
+	 * @generated
+	 * @ordered
+	 */
+	protected String syncMark = SYNC_MARK_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -391,6 +412,29 @@ public class LoggerFileImpl extends DataFileImpl implements LoggerFile {
 	 * @generated
 	 */
 	@Override
+	public String getSyncMark() {
+		return syncMark;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSyncMark(String newSyncMark) {
+		String oldSyncMark = syncMark;
+		syncMark = newSyncMark;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.LOGGER_FILE__SYNC_MARK, oldSyncMark, syncMark));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.LOGGER_FILE__CHANNELS:
@@ -423,6 +467,8 @@ public class LoggerFileImpl extends DataFileImpl implements LoggerFile {
 				return getOffset();
 			case ModelPackage.LOGGER_FILE__CHANNELS:
 				return getChannels();
+			case ModelPackage.LOGGER_FILE__SYNC_MARK:
+				return getSyncMark();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -461,6 +507,9 @@ public class LoggerFileImpl extends DataFileImpl implements LoggerFile {
 				getChannels().clear();
 				getChannels().addAll((Collection<? extends Channel>)newValue);
 				return;
+			case ModelPackage.LOGGER_FILE__SYNC_MARK:
+				setSyncMark((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -497,6 +546,9 @@ public class LoggerFileImpl extends DataFileImpl implements LoggerFile {
 			case ModelPackage.LOGGER_FILE__CHANNELS:
 				getChannels().clear();
 				return;
+			case ModelPackage.LOGGER_FILE__SYNC_MARK:
+				setSyncMark(SYNC_MARK_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -525,6 +577,8 @@ public class LoggerFileImpl extends DataFileImpl implements LoggerFile {
 				return OFFSET_EDEFAULT == null ? offset != null : !OFFSET_EDEFAULT.equals(offset);
 			case ModelPackage.LOGGER_FILE__CHANNELS:
 				return channels != null && !channels.isEmpty();
+			case ModelPackage.LOGGER_FILE__SYNC_MARK:
+				return SYNC_MARK_EDEFAULT == null ? syncMark != null : !SYNC_MARK_EDEFAULT.equals(syncMark);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -553,6 +607,8 @@ public class LoggerFileImpl extends DataFileImpl implements LoggerFile {
 		result.append(startAt);
 		result.append(", offset: ");
 		result.append(offset);
+		result.append(", syncMark: ");
+		result.append(syncMark);
 		result.append(')');
 		return result.toString();
 	}

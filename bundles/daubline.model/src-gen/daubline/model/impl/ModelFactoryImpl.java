@@ -86,6 +86,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.ANALYSIS: return createAnalysis();
 			case ModelPackage.EVIDENCE_SHEET: return createEvidenceSheet();
 			case ModelPackage.REMAINS_SHEET: return createRemainsSheet();
+			case ModelPackage.WALL_ZONE: return createWallZone();
+			case ModelPackage.SPREAD_SQUARE: return createSpreadSquare();
 			case ModelPackage.SITE: return createSite();
 			case ModelPackage.CONTEXT: return createContext();
 			case ModelPackage.RECONSTRUCTION: return createReconstruction();
@@ -106,6 +108,7 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.LOG_ENTRY: return createLogEntry();
 			case ModelPackage.CHARGE: return createCharge();
 			case ModelPackage.CHARGE_ITEM: return createChargeItem();
+			case ModelPackage.MEASURE: return createMeasure();
 			case ModelPackage.INCIDENT: return createIncident();
 			case ModelPackage.DATA_FILE: return createDataFile();
 			case ModelPackage.MEASUREMENT: return createMeasurement();
@@ -396,6 +399,28 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * @generated
 	 */
 	@Override
+	public WallZone createWallZone() {
+		WallZoneImpl wallZone = new WallZoneImpl();
+		return wallZone;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SpreadSquare createSpreadSquare() {
+		SpreadSquareImpl spreadSquare = new SpreadSquareImpl();
+		return spreadSquare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Site createSite() {
 		SiteImpl site = new SiteImpl();
 		return site;
@@ -608,6 +633,17 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public ChargeItem createChargeItem() {
 		ChargeItemImpl chargeItem = new ChargeItemImpl();
 		return chargeItem;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Measure createMeasure() {
+		MeasureImpl measure = new MeasureImpl();
+		return measure;
 	}
 
 	/**

@@ -35,6 +35,7 @@ import daubline.model.Labour;
 import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
 import daubline.model.Lot;
+import daubline.model.Measure;
 import daubline.model.Measurement;
 import daubline.model.MixPart;
 import daubline.model.ModelFactory;
@@ -58,12 +59,14 @@ import daubline.model.Setting;
 import daubline.model.Sheet;
 import daubline.model.Site;
 import daubline.model.SizeBand;
+import daubline.model.SpreadSquare;
 import daubline.model.StagedValue;
 import daubline.model.Study;
 import daubline.model.Treatment;
 import daubline.model.Trial;
 import daubline.model.VariableDefinition;
 import daubline.model.Visit;
+import daubline.model.WallZone;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
@@ -239,6 +242,20 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass wallZoneEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass spreadSquareEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass siteEClass = null;
 
 	/**
@@ -373,6 +390,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass chargeItemEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass measureEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1839,7 +1863,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_Laboratory() {
+	public EAttribute getAnalysis_Conditions() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(6);
 	}
 
@@ -1849,7 +1873,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_On() {
+	public EAttribute getAnalysis_Accuracy() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -1859,7 +1883,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_Areas() {
+	public EAttribute getAnalysis_Laboratory() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(8);
 	}
 
@@ -1869,7 +1893,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_IronBasis() {
+	public EAttribute getAnalysis_On() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(9);
 	}
 
@@ -1879,7 +1903,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_TotalTyped() {
+	public EAttribute getAnalysis_Areas() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(10);
 	}
 
@@ -1889,7 +1913,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_Total() {
+	public EAttribute getAnalysis_IronBasis() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -1899,8 +1923,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getAnalysis_Citation() {
-		return (EReference)analysisEClass.getEStructuralFeatures().get(12);
+	public EAttribute getAnalysis_TotalTyped() {
+		return (EAttribute)analysisEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -1909,7 +1933,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_Page() {
+	public EAttribute getAnalysis_Total() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(13);
 	}
 
@@ -1919,7 +1943,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getAnalysis_File() {
+	public EReference getAnalysis_Citation() {
 		return (EReference)analysisEClass.getEStructuralFeatures().get(14);
 	}
 
@@ -1929,8 +1953,28 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getAnalysis_Page() {
+		return (EAttribute)analysisEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAnalysis_File() {
+		return (EReference)analysisEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getAnalysis_Components() {
-		return (EReference)analysisEClass.getEStructuralFeatures().get(15);
+		return (EReference)analysisEClass.getEStructuralFeatures().get(17);
 	}
 
 	/**
@@ -2029,6 +2073,26 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getSheet_Zones() {
+		return (EReference)sheetEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSheet_Spread() {
+		return (EReference)sheetEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getEvidenceSheet() {
 		return evidenceSheetEClass;
 	}
@@ -2051,6 +2115,116 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EClass getRemainsSheet() {
 		return remainsSheetEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getWallZone() {
+		return wallZoneEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWallZone_Clock() {
+		return (EAttribute)wallZoneEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWallZone_Low() {
+		return (EAttribute)wallZoneEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWallZone_High() {
+		return (EAttribute)wallZoneEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWallZone_State() {
+		return (EAttribute)wallZoneEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWallZone_Note() {
+		return (EAttribute)wallZoneEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSpreadSquare() {
+		return spreadSquareEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpreadSquare_East() {
+		return (EAttribute)spreadSquareEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpreadSquare_North() {
+		return (EAttribute)spreadSquareEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSpreadSquare_Side() {
+		return (EAttribute)spreadSquareEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSpreadSquare_ResidueClass() {
+		return (EReference)spreadSquareEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -3609,6 +3783,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getTrial_Measures() {
+		return (EReference)trialEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getLogEntry() {
 		return logEntryEClass;
 	}
@@ -3719,6 +3903,46 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getLogEntry_Illegible() {
+		return (EAttribute)logEntryEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLogEntry_CheckedBy() {
+		return (EReference)logEntryEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLogEntry_CheckedOn() {
+		return (EAttribute)logEntryEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLogEntry_Scan() {
+		return (EReference)logEntryEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getCharge() {
 		return chargeEClass;
 	}
@@ -3781,6 +4005,56 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getChargeItem_UnitMass() {
 		return (EAttribute)chargeItemEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getChargeItem_Measure() {
+		return (EReference)chargeItemEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMeasure() {
+		return measureEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasure_Material() {
+		return (EAttribute)measureEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMeasure_Lot() {
+		return (EReference)measureEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMeasure_Weighings() {
+		return (EReference)measureEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -3921,6 +4195,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getDataFile_Measurements() {
 		return (EReference)dataFileEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDataFile_ClockOffset() {
+		return (EAttribute)dataFileEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -4071,6 +4355,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getLoggerFile_Channels() {
 		return (EReference)loggerFileEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLoggerFile_SyncMark() {
+		return (EAttribute)loggerFileEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -4538,6 +4832,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(analysisEClass, ANALYSIS__METHOD);
 		createEAttribute(analysisEClass, ANALYSIS__INSTRUMENT);
 		createEAttribute(analysisEClass, ANALYSIS__STANDARDS);
+		createEAttribute(analysisEClass, ANALYSIS__CONDITIONS);
+		createEAttribute(analysisEClass, ANALYSIS__ACCURACY);
 		createEAttribute(analysisEClass, ANALYSIS__LABORATORY);
 		createEAttribute(analysisEClass, ANALYSIS__ON);
 		createEAttribute(analysisEClass, ANALYSIS__AREAS);
@@ -4558,11 +4854,26 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(sheetEClass, SHEET__RESIDUES);
 		createEReference(sheetEClass, SHEET__ANALYSES);
 		createEReference(sheetEClass, SHEET__FILES);
+		createEReference(sheetEClass, SHEET__ZONES);
+		createEReference(sheetEClass, SHEET__SPREAD);
 
 		evidenceSheetEClass = createEClass(EVIDENCE_SHEET);
 		createEAttribute(evidenceSheetEClass, EVIDENCE_SHEET__FEATURE);
 
 		remainsSheetEClass = createEClass(REMAINS_SHEET);
+
+		wallZoneEClass = createEClass(WALL_ZONE);
+		createEAttribute(wallZoneEClass, WALL_ZONE__CLOCK);
+		createEAttribute(wallZoneEClass, WALL_ZONE__LOW);
+		createEAttribute(wallZoneEClass, WALL_ZONE__HIGH);
+		createEAttribute(wallZoneEClass, WALL_ZONE__STATE);
+		createEAttribute(wallZoneEClass, WALL_ZONE__NOTE);
+
+		spreadSquareEClass = createEClass(SPREAD_SQUARE);
+		createEAttribute(spreadSquareEClass, SPREAD_SQUARE__EAST);
+		createEAttribute(spreadSquareEClass, SPREAD_SQUARE__NORTH);
+		createEAttribute(spreadSquareEClass, SPREAD_SQUARE__SIDE);
+		createEReference(spreadSquareEClass, SPREAD_SQUARE__RESIDUE_CLASS);
 
 		siteEClass = createEClass(SITE);
 		createEAttribute(siteEClass, SITE__PLACE);
@@ -4735,6 +5046,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(trialEClass, TRIAL__FILES);
 		createEReference(trialEClass, TRIAL__VISITS);
 		createEAttribute(trialEClass, TRIAL__READY_BECAUSE);
+		createEReference(trialEClass, TRIAL__MEASURES);
 
 		logEntryEClass = createEClass(LOG_ENTRY);
 		createEAttribute(logEntryEClass, LOG_ENTRY__AT);
@@ -4747,6 +5059,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(logEntryEClass, LOG_ENTRY__ORIGINAL);
 		createEReference(logEntryEClass, LOG_ENTRY__BY);
 		createEReference(logEntryEClass, LOG_ENTRY__VALUES);
+		createEAttribute(logEntryEClass, LOG_ENTRY__ILLEGIBLE);
+		createEReference(logEntryEClass, LOG_ENTRY__CHECKED_BY);
+		createEAttribute(logEntryEClass, LOG_ENTRY__CHECKED_ON);
+		createEReference(logEntryEClass, LOG_ENTRY__SCAN);
 
 		chargeEClass = createEClass(CHARGE);
 		createEReference(chargeEClass, CHARGE__ITEMS);
@@ -4756,6 +5072,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(chargeItemEClass, CHARGE_ITEM__LOT);
 		createEAttribute(chargeItemEClass, CHARGE_ITEM__COUNT);
 		createEAttribute(chargeItemEClass, CHARGE_ITEM__UNIT_MASS);
+		createEReference(chargeItemEClass, CHARGE_ITEM__MEASURE);
+
+		measureEClass = createEClass(MEASURE);
+		createEAttribute(measureEClass, MEASURE__MATERIAL);
+		createEReference(measureEClass, MEASURE__LOT);
+		createEReference(measureEClass, MEASURE__WEIGHINGS);
 
 		incidentEClass = createEClass(INCIDENT);
 		createEAttribute(incidentEClass, INCIDENT__DURATION);
@@ -4772,6 +5094,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(dataFileEClass, DATA_FILE__RIGHTS);
 		createEAttribute(dataFileEClass, DATA_FILE__CONSENT);
 		createEReference(dataFileEClass, DATA_FILE__MEASUREMENTS);
+		createEAttribute(dataFileEClass, DATA_FILE__CLOCK_OFFSET);
 
 		measurementEClass = createEClass(MEASUREMENT);
 		createEAttribute(measurementEClass, MEASUREMENT__X1);
@@ -4789,6 +5112,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(loggerFileEClass, LOGGER_FILE__START_AT);
 		createEAttribute(loggerFileEClass, LOGGER_FILE__OFFSET);
 		createEReference(loggerFileEClass, LOGGER_FILE__CHANNELS);
+		createEAttribute(loggerFileEClass, LOGGER_FILE__SYNC_MARK);
 
 		channelEClass = createEClass(CHANNEL);
 		createEAttribute(channelEClass, CHANNEL__COLUMN);
@@ -4875,6 +5199,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		sheetEClass.getESuperTypes().add(this.getNamed());
 		evidenceSheetEClass.getESuperTypes().add(this.getSheet());
 		remainsSheetEClass.getESuperTypes().add(this.getSheet());
+		wallZoneEClass.getESuperTypes().add(this.getIdentified());
+		spreadSquareEClass.getESuperTypes().add(this.getReading());
 		siteEClass.getESuperTypes().add(this.getNamed());
 		contextEClass.getESuperTypes().add(this.getNamed());
 		reconstructionEClass.getESuperTypes().add(this.getNamed());
@@ -4895,6 +5221,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		logEntryEClass.getESuperTypes().add(this.getIdentified());
 		chargeEClass.getESuperTypes().add(this.getLogEntry());
 		chargeItemEClass.getESuperTypes().add(this.getReading());
+		measureEClass.getESuperTypes().add(this.getNamed());
 		incidentEClass.getESuperTypes().add(this.getLogEntry());
 		dataFileEClass.getESuperTypes().add(this.getNamed());
 		measurementEClass.getESuperTypes().add(this.getReading());
@@ -5051,6 +5378,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getAnalysis_Method(), ecorePackage.getEString(), "method", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_Instrument(), ecorePackage.getEString(), "instrument", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_Standards(), ecorePackage.getEString(), "standards", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAnalysis_Conditions(), ecorePackage.getEString(), "conditions", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAnalysis_Accuracy(), ecorePackage.getEString(), "accuracy", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_Laboratory(), ecorePackage.getEString(), "laboratory", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_On(), ecorePackage.getEString(), "on", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_Areas(), ecorePackage.getEIntegerObject(), "areas", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5071,11 +5400,26 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getSheet_Residues(), this.getResidueMass(), null, "residues", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSheet_Analyses(), this.getAnalysis(), null, "analyses", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSheet_Files(), this.getDataFile(), null, "files", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSheet_Zones(), this.getWallZone(), null, "zones", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSheet_Spread(), this.getSpreadSquare(), null, "spread", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(evidenceSheetEClass, EvidenceSheet.class, "EvidenceSheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getEvidenceSheet_Feature(), ecorePackage.getEString(), "feature", null, 0, 1, EvidenceSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(remainsSheetEClass, RemainsSheet.class, "RemainsSheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(wallZoneEClass, WallZone.class, "WallZone", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getWallZone_Clock(), ecorePackage.getEIntegerObject(), "clock", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWallZone_Low(), ecorePackage.getEDoubleObject(), "low", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWallZone_High(), ecorePackage.getEDoubleObject(), "high", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWallZone_State(), ecorePackage.getEString(), "state", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWallZone_Note(), ecorePackage.getEString(), "note", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(spreadSquareEClass, SpreadSquare.class, "SpreadSquare", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSpreadSquare_East(), ecorePackage.getEDoubleObject(), "east", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpreadSquare_North(), ecorePackage.getEDoubleObject(), "north", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSpreadSquare_Side(), ecorePackage.getEDoubleObject(), "side", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSpreadSquare_ResidueClass(), this.getResidueClass(), null, "residueClass", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(siteEClass, Site.class, "Site", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSite_Place(), ecorePackage.getEString(), "place", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5248,6 +5592,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getTrial_Files(), this.getDataFile(), null, "files", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getTrial_Visits(), this.getVisit(), null, "visits", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getTrial_ReadyBecause(), ecorePackage.getEString(), "readyBecause", null, 0, 1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTrial_Measures(), this.getMeasure(), null, "measures", null, 0, -1, Trial.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(logEntryEClass, LogEntry.class, "LogEntry", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLogEntry_At(), ecorePackage.getEString(), "at", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5260,6 +5605,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getLogEntry_Original(), ecorePackage.getEString(), "original", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLogEntry_By(), this.getPerson(), null, "by", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLogEntry_Values(), this.getReading(), null, "values", null, 0, -1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLogEntry_Illegible(), ecorePackage.getEString(), "illegible", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLogEntry_CheckedBy(), this.getPerson(), null, "checkedBy", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLogEntry_CheckedOn(), ecorePackage.getEString(), "checkedOn", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLogEntry_Scan(), this.getDataFile(), null, "scan", null, 0, 1, LogEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(chargeEClass, Charge.class, "Charge", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getCharge_Items(), this.getChargeItem(), null, "items", null, 0, -1, Charge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5269,6 +5618,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getChargeItem_Lot(), this.getLot(), null, "lot", null, 0, 1, ChargeItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getChargeItem_Count(), ecorePackage.getEIntegerObject(), "count", null, 0, 1, ChargeItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getChargeItem_UnitMass(), ecorePackage.getEDoubleObject(), "unitMass", null, 0, 1, ChargeItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getChargeItem_Measure(), this.getMeasure(), null, "measure", null, 0, 1, ChargeItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(measureEClass, Measure.class, "Measure", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMeasure_Material(), this.getMaterial(), "material", null, 0, 1, Measure.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMeasure_Lot(), this.getLot(), null, "lot", null, 0, 1, Measure.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMeasure_Weighings(), this.getReading(), null, "weighings", null, 0, -1, Measure.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(incidentEClass, Incident.class, "Incident", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getIncident_Duration(), ecorePackage.getEDoubleObject(), "duration", null, 0, 1, Incident.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5285,6 +5640,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getDataFile_Rights(), ecorePackage.getEString(), "rights", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getDataFile_Consent(), ecorePackage.getEBoolean(), "consent", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getDataFile_Measurements(), this.getMeasurement(), null, "measurements", null, 0, -1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDataFile_ClockOffset(), ecorePackage.getEDoubleObject(), "clockOffset", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(measurementEClass, Measurement.class, "Measurement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMeasurement_X1(), ecorePackage.getEDoubleObject(), "x1", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5302,6 +5658,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getLoggerFile_StartAt(), ecorePackage.getEString(), "startAt", null, 0, 1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getLoggerFile_Offset(), ecorePackage.getEDoubleObject(), "offset", null, 0, 1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLoggerFile_Channels(), this.getChannel(), null, "channels", null, 0, -1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLoggerFile_SyncMark(), ecorePackage.getEString(), "syncMark", null, 0, 1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(channelEClass, Channel.class, "Channel", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getChannel_Column(), ecorePackage.getEIntegerObject(), "column", null, 0, 1, Channel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -9,6 +9,8 @@ import daubline.model.ModelPackage;
 import daubline.model.Person;
 import daubline.model.ResidueMass;
 import daubline.model.Sheet;
+import daubline.model.SpreadSquare;
+import daubline.model.WallZone;
 
 import java.util.Collection;
 
@@ -41,6 +43,8 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.SheetImpl#getResidues <em>Residues</em>}</li>
  *   <li>{@link daubline.model.impl.SheetImpl#getAnalyses <em>Analyses</em>}</li>
  *   <li>{@link daubline.model.impl.SheetImpl#getFiles <em>Files</em>}</li>
+ *   <li>{@link daubline.model.impl.SheetImpl#getZones <em>Zones</em>}</li>
+ *   <li>{@link daubline.model.impl.SheetImpl#getSpread <em>Spread</em>}</li>
  * </ul>
  *
  * @generated
@@ -155,6 +159,26 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 	 * @ordered
 	 */
 	protected EList<DataFile> files;
+
+	/**
+	 * The cached value of the '{@link #getZones() <em>Zones</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getZones()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<WallZone> zones;
+
+	/**
+	 * The cached value of the '{@link #getSpread() <em>Spread</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSpread()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<SpreadSquare> spread;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -342,6 +366,32 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 	 * @generated
 	 */
 	@Override
+	public EList<WallZone> getZones() {
+		if (zones == null) {
+			zones = new EObjectContainmentEList<WallZone>(WallZone.class, this, ModelPackage.SHEET__ZONES);
+		}
+		return zones;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<SpreadSquare> getSpread() {
+		if (spread == null) {
+			spread = new EObjectContainmentEList<SpreadSquare>(SpreadSquare.class, this, ModelPackage.SHEET__SPREAD);
+		}
+		return spread;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.SHEET__CLAIMS:
@@ -352,6 +402,10 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 				return ((InternalEList<?>)getAnalyses()).basicRemove(otherEnd, msgs);
 			case ModelPackage.SHEET__FILES:
 				return ((InternalEList<?>)getFiles()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SHEET__ZONES:
+				return ((InternalEList<?>)getZones()).basicRemove(otherEnd, msgs);
+			case ModelPackage.SHEET__SPREAD:
+				return ((InternalEList<?>)getSpread()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -381,6 +435,10 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 				return getAnalyses();
 			case ModelPackage.SHEET__FILES:
 				return getFiles();
+			case ModelPackage.SHEET__ZONES:
+				return getZones();
+			case ModelPackage.SHEET__SPREAD:
+				return getSpread();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -422,6 +480,14 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 				getFiles().clear();
 				getFiles().addAll((Collection<? extends DataFile>)newValue);
 				return;
+			case ModelPackage.SHEET__ZONES:
+				getZones().clear();
+				getZones().addAll((Collection<? extends WallZone>)newValue);
+				return;
+			case ModelPackage.SHEET__SPREAD:
+				getSpread().clear();
+				getSpread().addAll((Collection<? extends SpreadSquare>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -458,6 +524,12 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 			case ModelPackage.SHEET__FILES:
 				getFiles().clear();
 				return;
+			case ModelPackage.SHEET__ZONES:
+				getZones().clear();
+				return;
+			case ModelPackage.SHEET__SPREAD:
+				getSpread().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -486,6 +558,10 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 				return analyses != null && !analyses.isEmpty();
 			case ModelPackage.SHEET__FILES:
 				return files != null && !files.isEmpty();
+			case ModelPackage.SHEET__ZONES:
+				return zones != null && !zones.isEmpty();
+			case ModelPackage.SHEET__SPREAD:
+				return spread != null && !spread.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

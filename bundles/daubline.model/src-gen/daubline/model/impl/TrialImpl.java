@@ -11,6 +11,7 @@ import daubline.model.FurnaceBuild;
 import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
 import daubline.model.Lot;
+import daubline.model.Measure;
 import daubline.model.ModelPackage;
 import daubline.model.Person;
 import daubline.model.Piece;
@@ -70,6 +71,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.TrialImpl#getFiles <em>Files</em>}</li>
  *   <li>{@link daubline.model.impl.TrialImpl#getVisits <em>Visits</em>}</li>
  *   <li>{@link daubline.model.impl.TrialImpl#getReadyBecause <em>Ready Because</em>}</li>
+ *   <li>{@link daubline.model.impl.TrialImpl#getMeasures <em>Measures</em>}</li>
  * </ul>
  *
  * @generated
@@ -394,6 +396,16 @@ public class TrialImpl extends NamedImpl implements Trial {
 	 * @ordered
 	 */
 	protected String readyBecause = READY_BECAUSE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMeasures() <em>Measures</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasures()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Measure> measures;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -952,6 +964,19 @@ public class TrialImpl extends NamedImpl implements Trial {
 	 * @generated
 	 */
 	@Override
+	public EList<Measure> getMeasures() {
+		if (measures == null) {
+			measures = new EObjectContainmentEList<Measure>(Measure.class, this, ModelPackage.TRIAL__MEASURES);
+		}
+		return measures;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.TRIAL__VALUES:
@@ -974,6 +999,8 @@ public class TrialImpl extends NamedImpl implements Trial {
 				return ((InternalEList<?>)getFiles()).basicRemove(otherEnd, msgs);
 			case ModelPackage.TRIAL__VISITS:
 				return ((InternalEList<?>)getVisits()).basicRemove(otherEnd, msgs);
+			case ModelPackage.TRIAL__MEASURES:
+				return ((InternalEList<?>)getMeasures()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1038,6 +1065,8 @@ public class TrialImpl extends NamedImpl implements Trial {
 				return getVisits();
 			case ModelPackage.TRIAL__READY_BECAUSE:
 				return getReadyBecause();
+			case ModelPackage.TRIAL__MEASURES:
+				return getMeasures();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1134,6 +1163,10 @@ public class TrialImpl extends NamedImpl implements Trial {
 			case ModelPackage.TRIAL__READY_BECAUSE:
 				setReadyBecause((String)newValue);
 				return;
+			case ModelPackage.TRIAL__MEASURES:
+				getMeasures().clear();
+				getMeasures().addAll((Collection<? extends Measure>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1218,6 +1251,9 @@ public class TrialImpl extends NamedImpl implements Trial {
 			case ModelPackage.TRIAL__READY_BECAUSE:
 				setReadyBecause(READY_BECAUSE_EDEFAULT);
 				return;
+			case ModelPackage.TRIAL__MEASURES:
+				getMeasures().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1278,6 +1314,8 @@ public class TrialImpl extends NamedImpl implements Trial {
 				return visits != null && !visits.isEmpty();
 			case ModelPackage.TRIAL__READY_BECAUSE:
 				return READY_BECAUSE_EDEFAULT == null ? readyBecause != null : !READY_BECAUSE_EDEFAULT.equals(readyBecause);
+			case ModelPackage.TRIAL__MEASURES:
+				return measures != null && !measures.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

@@ -156,6 +156,14 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createRemainsSheetAdapter();
 			}
 			@Override
+			public Adapter caseWallZone(WallZone object) {
+				return createWallZoneAdapter();
+			}
+			@Override
+			public Adapter caseSpreadSquare(SpreadSquare object) {
+				return createSpreadSquareAdapter();
+			}
+			@Override
 			public Adapter caseSite(Site object) {
 				return createSiteAdapter();
 			}
@@ -234,6 +242,10 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 			@Override
 			public Adapter caseChargeItem(ChargeItem object) {
 				return createChargeItemAdapter();
+			}
+			@Override
+			public Adapter caseMeasure(Measure object) {
+				return createMeasureAdapter();
 			}
 			@Override
 			public Adapter caseIncident(Incident object) {
@@ -596,6 +608,34 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	}
 
 	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.WallZone <em>Wall Zone</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.WallZone
+	 * @generated
+	 */
+	public Adapter createWallZoneAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.SpreadSquare <em>Spread Square</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.SpreadSquare
+	 * @generated
+	 */
+	public Adapter createSpreadSquareAdapter() {
+		return null;
+	}
+
+	/**
 	 * Creates a new adapter for an object of class '{@link daubline.model.Site <em>Site</em>}'.
 	 * <!-- begin-user-doc -->
 	 * This default implementation returns null so that we can easily ignore cases;
@@ -872,6 +912,20 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createChargeItemAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.Measure <em>Measure</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.Measure
+	 * @generated
+	 */
+	public Adapter createMeasureAdapter() {
 		return null;
 	}
 

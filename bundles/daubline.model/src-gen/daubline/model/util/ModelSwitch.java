@@ -237,6 +237,21 @@ public class ModelSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.WALL_ZONE: {
+				WallZone wallZone = (WallZone)theEObject;
+				T result = caseWallZone(wallZone);
+				if (result == null) result = caseIdentified(wallZone);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.SPREAD_SQUARE: {
+				SpreadSquare spreadSquare = (SpreadSquare)theEObject;
+				T result = caseSpreadSquare(spreadSquare);
+				if (result == null) result = caseReading(spreadSquare);
+				if (result == null) result = caseIdentified(spreadSquare);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case ModelPackage.SITE: {
 				Site site = (Site)theEObject;
 				T result = caseSite(site);
@@ -388,6 +403,14 @@ public class ModelSwitch<T> extends Switch<T> {
 				T result = caseChargeItem(chargeItem);
 				if (result == null) result = caseReading(chargeItem);
 				if (result == null) result = caseIdentified(chargeItem);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case ModelPackage.MEASURE: {
+				Measure measure = (Measure)theEObject;
+				T result = caseMeasure(measure);
+				if (result == null) result = caseNamed(measure);
+				if (result == null) result = caseIdentified(measure);
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
@@ -791,6 +814,36 @@ public class ModelSwitch<T> extends Switch<T> {
 	}
 
 	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Wall Zone</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Wall Zone</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseWallZone(WallZone object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Spread Square</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Spread Square</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseSpreadSquare(SpreadSquare object) {
+		return null;
+	}
+
+	/**
 	 * Returns the result of interpreting the object as an instance of '<em>Site</em>'.
 	 * <!-- begin-user-doc -->
 	 * This implementation returns null;
@@ -1087,6 +1140,21 @@ public class ModelSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseChargeItem(ChargeItem object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Measure</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Measure</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseMeasure(Measure object) {
 		return null;
 	}
 

@@ -64,7 +64,7 @@ public final class Grid {
     data.setConfigLabelAccumulator(new GridConfiguration.Labels(model));
     table = new NatTable(parent, all, false);
     table.setConfigRegistry(new ConfigRegistry());
-    table.addConfiguration(new GridConfiguration(model, painter));
+    table.addConfiguration(new GridConfiguration(this, model, painter));
     table.setBackground(Hue.PAPER.color());
     table.configure();
     table.setData("org.eclipse.e4.ui.css.CssClassName", "grid");
@@ -92,7 +92,10 @@ public final class Grid {
 
   private void sizes() {
     GC gc = new GC(table);
-    gc.setFont(Fonts.PLAIN.font());
+    gc.setFont(Fonts.STRONG.font());
+    for (int i = 0; i < model.columns(); i++) {
+      data.setMinColumnWidth(i, Math.max(LEAST_WIDTH, gc.textExtent(model.heading(i)).x + 3 * GridPainter.PADDING));
+    }
     int line = gc.getFontMetrics().getHeight();
     gc.dispose();
     data.setDefaultRowHeight(line * model.linesPerRow() + 8);

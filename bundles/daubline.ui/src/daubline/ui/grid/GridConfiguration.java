@@ -16,6 +16,7 @@ import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.layer.LabelStack;
 import org.eclipse.nebula.widgets.nattable.layer.cell.IConfigLabelAccumulator;
 import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
+import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer.MoveDirectionEnum;
 import org.eclipse.nebula.widgets.nattable.style.CellStyleAttributes;
 import org.eclipse.nebula.widgets.nattable.style.DisplayMode;
 import org.eclipse.nebula.widgets.nattable.style.Style;
@@ -29,10 +30,12 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   private static final String CHOICE = "choice";
   private static final int OFFERED = 12;
 
+  private final Grid grid;
   private final GridModel model;
   private final GridPainter painter;
 
-  GridConfiguration(GridModel model, GridPainter painter) {
+  GridConfiguration(Grid grid, GridModel model, GridPainter painter) {
+    this.grid = grid;
     this.model = model;
     this.painter = painter;
   }
@@ -61,19 +64,66 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
     registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, Hue.HAIRLINE.color());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITABLE_RULE, new Rule());
     registry.registerConfigAttribute(CellConfigAttributes.DISPLAY_CONVERTER, new Texts());
-    registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, new TextCellEditor(true, true));
+    registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, new OnwardText());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, choice(), DisplayMode.EDIT, CHOICE);
   }
 
   private ComboBoxCellEditor choice() {
-    ComboBoxCellEditor editor = new ComboBoxCellEditor(new IComboBoxDataProvider() {
-      @Override
-      public java.util.List<?> getValues(int column, int row) {
-        return model.choices(column, row);
-      }
-    }, OFFERED);
+    ComboBoxCellEditor editor = new OnwardChoice();
     editor.setFreeEdit(true);
     return editor;
+  }
+
+  /** Goes on from a cell that was committed by Enter; false when the grid is not one that is filled in cell after cell. */
+  private boolean onward(int column, int row) {
+    int[] next = model.next(column, row);
+    if (next != null) {
+      grid.select(next[0], next[1]);
+    }
+    return next != null;
+  }
+
+  private MoveDirectionEnum direction(MoveDirectionEnum wanted) {
+    return wanted == MoveDirectionEnum.DOWN && model.next(0, 0) != null ? MoveDirectionEnum.NONE : wanted;
+  }
+
+  private final class OnwardText extends TextCellEditor {
+    OnwardText() {
+      super(true, true);
+    }
+
+    @Override
+    public boolean commit(MoveDirectionEnum wanted, boolean close, boolean unchecked) {
+      int column = getColumnIndex();
+      int row = getRowIndex();
+      boolean done = super.commit(direction(wanted), close, unchecked);
+      if (done && wanted == MoveDirectionEnum.DOWN) {
+        onward(column, row);
+      }
+      return done;
+    }
+  }
+
+  private final class OnwardChoice extends ComboBoxCellEditor {
+    OnwardChoice() {
+      super(new IComboBoxDataProvider() {
+        @Override
+        public java.util.List<?> getValues(int column, int row) {
+          return model.choices(column, row);
+        }
+      }, OFFERED);
+    }
+
+    @Override
+    public boolean commit(MoveDirectionEnum wanted, boolean close, boolean unchecked) {
+      int column = getColumnIndex();
+      int row = getRowIndex();
+      boolean done = super.commit(direction(wanted), close, unchecked);
+      if (done && wanted == MoveDirectionEnum.DOWN) {
+        onward(column, row);
+      }
+      return done;
+    }
   }
 
   /** Any printable character begins to edit, also "≥" and "–"; Delete takes the value away. */
@@ -81,6 +131,8 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   public void configureUiBindings(UiBindingRegistry bindings) {
     IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0 && event.character > ' ' && event.character != SWT.DEL;
     bindings.registerFirstKeyBinding(printable, new KeyEditAction());
+    IKeyEventMatcher enter = event -> (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) && event.stateMask == 0 && model.next(0, 0) != null;
+    bindings.registerFirstKeyBinding(enter, (table, event) -> grid.selected().ifPresent(p -> onward(p.x, p.y)));
   }
 
   private final class Rule implements IEditableRule {

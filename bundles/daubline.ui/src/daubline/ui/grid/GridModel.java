@@ -42,6 +42,15 @@ public interface GridModel {
     throw new IllegalStateException("This grid is only read");
   }
 
+  /**
+   * Where Enter goes from a cell, as column and row, in a grid that is filled in cell after cell.
+   *
+   * @return null in a grid where Enter goes to the row below
+   */
+  default int[] next(int column, int row) {
+    return null;
+  }
+
   /** How many lines of text a row has. */
   default int linesPerRow() {
     return 1;

@@ -25,7 +25,9 @@ public final class Jump {
     }
     Reading reading = object instanceof Reading r ? r : null;
     return Sheets.open(owner).map(editor -> {
-      editor.reveal(reading, reading == null ? variable : String.valueOf(reading.getVariable()));
+      if (!editor.reveal(object)) {
+        editor.reveal(reading, reading == null ? variable : String.valueOf(reading.getVariable()));
+      }
       return true;
     }).orElse(false);
   }

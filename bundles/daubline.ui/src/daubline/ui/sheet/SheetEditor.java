@@ -3,10 +3,15 @@ package daubline.ui.sheet;
 import daubline.model.Reading;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
+import daubline.ui.record.RecordPage;
+import daubline.ui.record.RecordPages;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
-import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -23,7 +28,8 @@ import org.eclipse.ui.part.EditorPart;
 public final class SheetEditor extends EditorPart {
 
   private final Runnable refresher = this::refresh;
-  private final List<Page> pages = new ArrayList<>();
+  private final Map<CTabItem, Page> pages = new LinkedHashMap<>();
+  private final Map<CTabItem, Supplier<Page>> waiting = new HashMap<>();
   private OpenStudy study;
   private EObject object;
   private CTabFolder tabs;
@@ -44,7 +50,9 @@ public final class SheetEditor extends EditorPart {
     if (Forms.has(object)) {
       page("page.values", new ValuesPage(tabs, study, object));
     }
+    RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(tabs, study)));
     page("page.facts", new FactsPage(tabs, study, object));
+    tabs.addListener(SWT.Selection, e -> open(tabs.getSelection()));
     tabs.setSelection(0);
     study.onChange(refresher);
     study.onResults(refresher);
@@ -56,7 +64,39 @@ public final class SheetEditor extends EditorPart {
     CTabItem item = new CTabItem(tabs, SWT.NONE);
     item.setText(Words.of(key));
     item.setControl(page.control());
-    pages.add(page);
+    pages.put(item, page);
+  }
+
+  /** A page that is made when it is first looked at. */
+  private void later(String key, Supplier<Page> maker) {
+    CTabItem item = new CTabItem(tabs, SWT.NONE);
+    item.setText(Words.of(key));
+    item.setData(key);
+    waiting.put(item, maker);
+  }
+
+  private Page open(CTabItem item) {
+    Supplier<Page> maker = waiting.remove(item);
+    if (maker != null) {
+      Page page = maker.get();
+      item.setControl(page.control());
+      pages.put(item, page);
+      page.refresh();
+    }
+    return pages.get(item);
+  }
+
+  /** Shows a page by the key of its title. */
+  public Page show(String key) {
+    for (CTabItem item : tabs.getItems()) {
+      if (key.equals(item.getData())) {
+        tabs.setSelection(item);
+        Page page = open(item);
+        page.focus();
+        return page;
+      }
+    }
+    return null;
   }
 
   /** The object that is edited. */
@@ -66,10 +106,15 @@ public final class SheetEditor extends EditorPart {
 
   /** Goes to a value, or to the place where a variable is typed. */
   public void reveal(Reading reading, String variable) {
-    if (pages.get(0) instanceof ValuesPage values) {
+    if (pages.get(tabs.getItem(0)) instanceof ValuesPage values) {
       tabs.setSelection(0);
       values.reveal(reading, variable);
     }
+  }
+
+  /** Goes to a thing that stands in a table of records; false when it stands in none. */
+  public boolean reveal(EObject thing) {
+    return RecordPages.pageOf(thing).map(this::show).map(page -> page instanceof RecordPage record && record.reveal(thing)).orElse(false);
   }
 
   private void refresh() {
@@ -78,7 +123,7 @@ public final class SheetEditor extends EditorPart {
       return;
     }
     setPartName(OpenStudy.nameOf(object));
-    pages.forEach(Page::refresh);
+    List.copyOf(pages.values()).forEach(Page::refresh);
     firePropertyChange(PROP_DIRTY);
   }
 
@@ -111,7 +156,7 @@ public final class SheetEditor extends EditorPart {
 
   @Override
   public void setFocus() {
-    pages.get(Math.max(0, tabs.getSelectionIndex())).focus();
+    open(tabs.getItem(Math.max(0, tabs.getSelectionIndex()))).focus();
     daubline.ui.study.Studies.get().setCurrent(study);
   }
 

@@ -1,9 +1,7 @@
 package daubline.ui.sheet;
 
 import daubline.base.Amount;
-import daubline.base.Quantity;
 import daubline.base.Unit;
-import daubline.base.Units;
 import daubline.base.ValueKind;
 import daubline.base.Variable;
 import daubline.model.Citation;
@@ -11,7 +9,6 @@ import daubline.model.Reading;
 import daubline.session.Readings;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
-import java.util.Optional;
 
 /** How values stand in the window. */
 final class Shown {
@@ -63,33 +60,6 @@ final class Shown {
   static String plainWord(String text) {
     return java.util.Arrays.stream(ValueKind.values()).filter(k -> k.isMissing() || k.isYesNo())
         .filter(k -> Words.of(k).equalsIgnoreCase(text.strip())).map(ValueKind::word).findFirst().orElse(text);
-  }
-
-  /**
-   * A value and its unit in one text, such as "25.5 cm", taken apart.
-   *
-   * @param value the part before the unit
-   * @param unit the unit as typed; empty when there is none
-   */
-  record Parts(String value, String unit) {
-  }
-
-  /** Takes the unit off the end of a typed text, when it ends with a unit of this quantity. */
-  static Parts split(String text, Quantity quantity) {
-    String typed = text.strip().replace('\u00A0', ' ');
-    Optional<String> unit = Units.of(quantity).stream().flatMap(u -> java.util.stream.Stream.concat(java.util.stream.Stream.of(u.symbol()), u.spellings().stream()))
-        .filter(s -> isUnitAtEnd(typed, s)).max(java.util.Comparator.comparingInt(String::length));
-    return unit.map(u -> new Parts(typed.substring(0, typed.length() - u.length()).strip(), u)).orElse(new Parts(typed, ""));
-  }
-
-  private static boolean isUnitAtEnd(String typed, String unit) {
-    if (unit.isEmpty() || unit.matches("[-\\d].*") && !unit.contains("/") || typed.length() <= unit.length()) {
-      return false;
-    }
-    String before = typed.substring(0, typed.length() - unit.length());
-    char last = before.charAt(before.length() - 1);
-    return typed.regionMatches(true, before.length(), unit, 0, unit.length()) && !Character.isLetter(last)
-        && before.chars().anyMatch(Character::isDigit) && !(Character.isDigit(unit.charAt(0)) && last != ' ');
   }
 
   /** The unit in which a column of one variable is shown. */

@@ -1,6 +1,7 @@
 package daubline.ui.sheet;
 
 import daubline.base.Amount;
+import daubline.base.EnteredText;
 import daubline.base.Finding;
 import daubline.base.Plausibility;
 import daubline.base.Units;
@@ -245,7 +246,7 @@ final class ValueModel implements GridModel {
 
   private Optional<Finding> set(int column, int row, Line line, String text) {
     Variable variable = line.variable();
-    Shown.Parts parts = variable.type() == ValueType.NUMBER ? Shown.split(Shown.plainWord(text), variable.quantity()) : new Shown.Parts(Shown.plainWord(text), "");
+    EnteredText parts = variable.type() == ValueType.NUMBER ? EnteredText.split(Shown.plainWord(text), variable.quantity()) : new EnteredText(Shown.plainWord(text), "");
     Optional<Reading> old = reading(column, row);
     Optional<Finding> complaint = Readings.put(daubline.model.ModelFactory.eINSTANCE.createReading(), variable, parts.value(), parts.unit(), Preferred.decimal());
     if (complaint.isEmpty()) {

@@ -35,11 +35,12 @@ class HouseRulesTest {
       Map.entry("session", List.of("base", "model")),
       Map.entry("analysis", List.of("base", "model", "session", "criteria", "engine.stats", "engine.process", "engine.design", "engine.inference")),
       Map.entry("intake", List.of("base", "model", "session")),
+      Map.entry("record", List.of("base", "model", "session")),
       Map.entry("export", List.of("base", "analysis", "engine.stats", "engine.process", "engine.design", "engine.inference")),
       Map.entry("charts", List.of("base", "analysis", "engine.stats", "engine.process", "engine.design", "engine.inference")),
       Map.entry("publication", List.of("base", "analysis", "export", "charts", "engine.inference", "session")),
       Map.entry("validation", List.of("base", "analysis", "charts", "criteria", "engine.stats", "engine.process", "engine.design", "engine.inference")),
-      Map.entry("cli", List.of("validation", "base", "analysis", "export", "charts", "publication", "intake", "session", "model", "criteria",
+      Map.entry("cli", List.of("validation", "base", "analysis", "export", "charts", "publication", "intake", "record", "session", "model", "criteria",
           "engine.stats", "engine.process", "engine.design", "engine.inference"))));
 
   private static JavaClasses house;

@@ -1,4 +1,4 @@
-package daubline.intake;
+package daubline.base;
 
 import java.util.Arrays;
 import java.util.Locale;

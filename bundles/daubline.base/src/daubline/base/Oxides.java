@@ -1,0 +1,25 @@
+package daubline.base;
+
+import java.util.Comparator;
+import java.util.List;
+
+/** Oxides as tables of analyses print them, and iron in its three forms. */
+public final class Oxides {
+
+  /** Oxides in the order in which tables print them (common practice, no source), then loss on ignition. */
+  public static final List<String> USUAL = List.of("SiO2", "TiO2", "Al2O3", "FeO", "Fe2O3", "MnO", "MgO", "CaO", "Na2O", "K2O", "P2O5", "SO3", "BaO",
+      "V2O5", "Cr2O3", "LOI");
+  /** The usual ones first, others after them in the order of their symbols. */
+  public static final Comparator<String> ORDER = Comparator.comparingInt((String s) -> USUAL.contains(s) ? USUAL.indexOf(s) : USUAL.size())
+      .thenComparing(Comparator.naturalOrder());
+
+  private static final double FE = 55.845;
+  private static final double O = 15.999;
+  /** FeO that holds the iron of one part of Fe2O3, by the atomic weights of CIAAW 2021 (Fe 55.845, O 15.999): 0.8998. */
+  public static final double FEO_OF_FE2O3 = 2 * (FE + O) / (2 * FE + 3 * O);
+  /** FeO that holds one part of iron: 1.2865. */
+  public static final double FEO_OF_FE = (FE + O) / FE;
+
+  private Oxides() {
+  }
+}

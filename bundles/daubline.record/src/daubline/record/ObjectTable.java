@@ -1,0 +1,205 @@
+package daubline.record;
+
+import daubline.base.Finding;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * A table whose rows are objects of the study, or views of them.
+ *
+ * @param <T> what a row shows
+ */
+public abstract class ObjectTable<T> implements EntryTable {
+
+  private static final Object NEXT = new Object();
+
+  private final String id;
+  private final Desk desk;
+  private final Map<Cell, Refused> refused = new HashMap<>();
+  private List<EntryColumn<T>> columns = List.of();
+  private List<T> objects = List.of();
+
+  private record Cell(Object row, String column) {
+  }
+
+  private record Refused(String text, Finding complaint) {
+  }
+
+  /** A table; the subclass calls {@link #refresh} when it is ready. */
+  protected ObjectTable(String id, Desk desk) {
+    this.id = id;
+    this.desk = desk;
+  }
+
+  /** Where it is written. */
+  protected final Desk desk() {
+    return desk;
+  }
+
+  /** The objects in the order of the rows. */
+  protected abstract List<T> find();
+
+  /** The columns as they are for these objects. */
+  protected abstract List<EntryColumn<T>> make();
+
+  /** The object of the study that a row shows. */
+  protected EObject subject(T object) {
+    return (EObject) object;
+  }
+
+  /** Makes a new object and puts it into the study; called inside a change. */
+  protected T begin() {
+    throw new IllegalStateException("Nothing can be added to " + id);
+  }
+
+  /** Called inside a change before a text is put into an object that was there before. */
+  protected void beforeChange(T object, EntryColumn<T> column, String text) {
+    // nothing to keep unless a table says so
+  }
+
+  @Override
+  public boolean canAdd() {
+    return true;
+  }
+
+  @Override
+  public final void refresh() {
+    objects = List.copyOf(find());
+    columns = List.copyOf(make());
+    refused.keySet().removeIf(cell -> cell.row() != NEXT && !objects.contains(cell.row()));
+  }
+
+  @Override
+  public final String id() {
+    return id;
+  }
+
+  @Override
+  public final List<String> columns() {
+    return columns.stream().map(EntryColumn::id).toList();
+  }
+
+  @Override
+  public String heading(int column) {
+    return desk.words().of(id + "." + columns.get(column).id());
+  }
+
+  @Override
+  public String about(int column) {
+    return desk.words().orElse(id + "." + columns.get(column).id() + ".about", "");
+  }
+
+  @Override
+  public final double share(int column) {
+    return columns.get(column).share();
+  }
+
+  @Override
+  public final int rows() {
+    return objects.size() + (canAdd() ? 1 : 0);
+  }
+
+  /** The object of a row; null for the row not begun yet. */
+  protected final T at(int row) {
+    return row < objects.size() ? objects.get(row) : null;
+  }
+
+  private Cell cell(int row, int column) {
+    return new Cell(row < objects.size() ? objects.get(row) : NEXT, columns.get(column).id());
+  }
+
+  @Override
+  public final String text(int row, int column) {
+    Refused no = refused.get(cell(row, column));
+    T object = at(row);
+    return no != null ? no.text() : object == null ? "" : columns.get(column).print().apply(object);
+  }
+
+  @Override
+  public final String editText(int row, int column) {
+    Refused no = refused.get(cell(row, column));
+    T object = at(row);
+    return no != null ? no.text() : object == null ? "" : columns.get(column).edit().apply(object);
+  }
+
+  @Override
+  public boolean isEditable(int row, int column) {
+    return columns.get(column).isTyped() && !desk.session().isReadOnly();
+  }
+
+  @Override
+  public final boolean isAsked(int row, int column) {
+    return columns.get(column).isTyped() && columns.get(column).asked().test(at(row));
+  }
+
+  @Override
+  public final List<String> choices(int row, int column) {
+    return columns.get(column).isTyped() ? columns.get(column).choices().apply(at(row)) : List.of();
+  }
+
+  @Override
+  public final boolean isRefused(int row, int column) {
+    return refused.containsKey(cell(row, column));
+  }
+
+  @Override
+  public final Optional<Finding> finding(int row, int column) {
+    Refused no = refused.get(cell(row, column));
+    T object = at(row);
+    return no != null ? Optional.of(no.complaint()) : object == null ? Optional.empty() : columns.get(column).odd().apply(object);
+  }
+
+  @Override
+  public final Optional<Finding> put(int row, int column, String text) {
+    Cell cell = cell(row, column);
+    refused.remove(cell);
+    T object = at(row);
+    if (object == null && text.isBlank()) {
+      return Optional.empty();
+    }
+    EntryColumn<T> target = columns.get(column);
+    Entry<T> entry = target.read().apply(text.strip());
+    Optional<Finding> complaint = entry.isRead() ? refusal(object, target, text) : Optional.of(entry.complaint());
+    if (complaint.isPresent()) {
+      refused.put(cell, new Refused(text, complaint.get()));
+    } else {
+      desk.edit(object == null ? "change.row" : "change.cell", heading(column), () -> apply(object, target, entry, text));
+      refresh();
+    }
+    return complaint;
+  }
+
+  /** Whether an understood text must not be put into this object; null objects are rows not begun yet. */
+  protected Optional<Finding> refusal(T object, EntryColumn<T> column, String text) {
+    return Optional.empty();
+  }
+
+  private void apply(T object, EntryColumn<T> column, Entry<T> entry, String text) {
+    if (object != null) {
+      beforeChange(object, column, text);
+    }
+    entry.change().accept(object == null ? begin() : object);
+  }
+
+  @Override
+  public final Optional<EObject> object(int row) {
+    return Optional.ofNullable(at(row)).map(this::subject);
+  }
+
+  @Override
+  public boolean canRemove(int row) {
+    return at(row) != null && canAdd() && !desk.session().isReadOnly();
+  }
+
+  @Override
+  public final void remove(int row) {
+    T object = at(row);
+    if (object != null) {
+      desk.session().delete(desk.words().of("change.remove", text(row, 0)), List.of(subject(object)));
+      refresh();
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package daubline.ui.record;
+
+import daubline.base.Finding;
+import daubline.record.EntryTable;
+import daubline.ui.grid.GridCell;
+import daubline.ui.grid.GridCell.Look;
+import daubline.ui.grid.GridCell.Mark;
+import daubline.ui.grid.GridModel;
+import java.util.List;
+import java.util.Optional;
+
+/** A table that people fill in, as a grid: Enter goes to the next cell that the kind of row asks for. */
+final class EntryModel implements GridModel {
+
+  private static final String INDENT = "\u2003";
+
+  private final EntryTable table;
+
+  EntryModel(EntryTable table) {
+    this.table = table;
+  }
+
+  @Override
+  public int columns() {
+    return table.columns().size();
+  }
+
+  @Override
+  public int rows() {
+    return table.rows();
+  }
+
+  @Override
+  public String heading(int column) {
+    return table.heading(column);
+  }
+
+  @Override
+  public double share(int column) {
+    return table.share(column);
+  }
+
+  @Override
+  public GridCell cell(int column, int row) {
+    String text = (column == 0 ? INDENT.repeat(table.depth(row)) : "") + table.text(row, column);
+    Optional<Finding> finding = table.finding(row, column);
+    boolean begun = table.object(row).isPresent();
+    boolean open = table.isEditable(row, column);
+    Look look = table.isRefused(row, column) ? Look.REFUSED : !open && begun ? Look.QUIET : Look.PLAIN;
+    Mark mark = finding.isPresent() ? Mark.CHECK_NEEDED : Mark.NONE;
+    return new GridCell(text, look, mark, finding.map(f -> f.what() + " – " + f.remedy()).orElse(""));
+  }
+
+  @Override
+  public boolean isEditable(int column, int row) {
+    return row < table.rows() && table.isEditable(row, column);
+  }
+
+  @Override
+  public String editText(int column, int row) {
+    return table.editText(row, column);
+  }
+
+  @Override
+  public List<String> choices(int column, int row) {
+    return table.choices(row, column);
+  }
+
+  @Override
+  public void put(int column, int row, String text) {
+    table.put(row, column, text);
+  }
+
+  @Override
+  public int[] next(int column, int row) {
+    for (int c = column + 1; c < columns(); c++) {
+      if (row < table.rows() && table.isAsked(row, c) && table.isEditable(row, c)) {
+        return new int[] {c, row};
+      }
+    }
+    boolean stays = row < table.rows() && table.object(row).isEmpty();
+    int below = stays ? row : Math.min(row + 1, table.rows() - 1);
+    for (int c = 0; c < columns(); c++) {
+      if (table.isEditable(below, c)) {
+        return new int[] {c, below};
+      }
+    }
+    return new int[] {0, below};
+  }
+}

@@ -1,0 +1,148 @@
+package daubline.ui.record;
+
+import daubline.base.Finding;
+import daubline.model.Reading;
+import daubline.record.EntryTable;
+import daubline.ui.Words;
+import daubline.ui.grid.Grid;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import daubline.ui.sheet.Page;
+import java.util.Optional;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
+
+/** A page with one table that is filled in by keyboard alone, a bar of actions above it and what a cell asks for below. */
+public class RecordPage implements Page {
+
+  private static final int NARROW = 200;
+
+  private final EntryTable table;
+  private final Composite page;
+  private final Composite bar;
+  private final Grid grid;
+  private final Label message;
+  private final Button remove;
+  /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
+  private boolean postponed;
+
+  /** A page for a table. */
+  public RecordPage(Composite parent, EntryTable table) {
+    this.table = table;
+    page = Pages.tight(parent, 1);
+    bar = new Composite(page, SWT.NONE);
+    RowLayout layout = new RowLayout();
+    layout.center = true;
+    layout.spacing = 6;
+    bar.setLayout(layout);
+    bar.setBackground(Hue.ASH.color());
+    bar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    grid = new Grid(page, Words.of("record." + table.id()), new EntryModel(table));
+    grid.control().setData("id", table.id());
+    grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    message = new Label(page, SWT.WRAP);
+    message.setBackground(Hue.ASH.color());
+    GridData lines = new GridData(SWT.FILL, SWT.CENTER, true, false);
+    lines.widthHint = NARROW;
+    lines.horizontalIndent = 6;
+    lines.heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
+    message.setLayoutData(lines);
+    message.setData("id", table.id() + ".message");
+    remove = table.canAdd() ? button("record.remove", this::removeRow) : null;
+    grid.onSelect(this::selected);
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_" + table.id());
+  }
+
+  /** Adds a button to the bar; the key's text is its label, key.tip what it does. */
+  protected final Button button(String key, Runnable action) {
+    Button button = new Button(bar, SWT.PUSH);
+    button.setText(Words.of(key));
+    button.setBackground(Hue.ASH.color());
+    button.setData("id", key);
+    Pages.named(button, Words.of(key), Words.orElse(key + ".tip", ""));
+    button.addListener(SWT.Selection, e -> action.run());
+    return button;
+  }
+
+  /** The bar above the table. */
+  protected final Composite bar() {
+    return bar;
+  }
+
+  /** The table. */
+  protected final Grid grid() {
+    return grid;
+  }
+
+  private void removeRow() {
+    grid.selected().filter(p -> table.canRemove(p.y)).ifPresent(p -> table.remove(p.y));
+    refresh();
+    grid.control().setFocus();
+  }
+
+  private void selected() {
+    if (postponed && !grid.isOpen()) {
+      refresh();
+      return;
+    }
+    Optional<Point> cell = grid.selected();
+    if (remove != null) {
+      remove.setEnabled(cell.filter(p -> table.canRemove(p.y)).isPresent());
+    }
+    Optional<Finding> finding = cell.flatMap(p -> table.finding(p.y, p.x));
+    say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")), finding.isPresent());
+  }
+
+  /** Says something below the table. */
+  protected final void say(String text, boolean wrong) {
+    message.setText(text.replace("&", "&&"));
+    message.setForeground(wrong ? Hue.LINING.color() : Hue.QUIET.color());
+    message.setToolTipText(text.isEmpty() ? null : text);
+  }
+
+  /** Selects a thing, or the thing that holds it. */
+  public boolean reveal(EObject object) {
+    for (EObject wanted = object; wanted != null; wanted = wanted instanceof Reading || wanted.eContainer() != null ? wanted.eContainer() : null) {
+      for (int row = 0; row < table.rows(); row++) {
+        if (table.object(row).orElse(null) == wanted) {
+          grid.select(0, row);
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public final Control control() {
+    return page;
+  }
+
+  @Override
+  public void refresh() {
+    postponed = grid.isOpen();
+    if (postponed) {
+      grid.control().redraw();
+      return;
+    }
+    table.refresh();
+    grid.rebuild();
+    selected();
+  }
+
+  @Override
+  public void focus() {
+    grid.control().setFocus();
+    if (grid.selected().isEmpty() && table.rows() > 0) {
+      grid.select(0, table.rows() - 1);
+    }
+  }
+}

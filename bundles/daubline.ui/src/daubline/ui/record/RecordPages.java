@@ -1,0 +1,96 @@
+package daubline.ui.record;
+
+import daubline.model.Analysis;
+import daubline.model.EvidenceSheet;
+import daubline.model.LogEntry;
+import daubline.model.Measure;
+import daubline.model.ModelFactory;
+import daubline.model.Piece;
+import daubline.model.ResidueMass;
+import daubline.model.Sample;
+import daubline.model.Sheet;
+import daubline.model.Trial;
+import daubline.record.AnalysisTable;
+import daubline.record.Desk;
+import daubline.record.LogTable;
+import daubline.record.MeasureTable;
+import daubline.record.PieceTable;
+import daubline.record.RecordWords;
+import daubline.record.ResidueTable;
+import daubline.record.SampleTable;
+import daubline.ui.Words;
+import daubline.ui.prefs.Preferred;
+import daubline.ui.sheet.Page;
+import daubline.ui.study.OpenStudy;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.widgets.Composite;
+
+/** Which pages of records each kind of object has, in the order in which a trial goes. */
+public final class RecordPages {
+
+  private RecordPages() {
+  }
+
+  /** One page that can be opened: the key of its title, and how it is made. */
+  public record Kind(String key, Maker maker) {
+  }
+
+  /** Makes a page. */
+  @FunctionalInterface
+  public interface Maker {
+    /** Makes it. */
+    Page make(Composite parent, OpenStudy study);
+  }
+
+  /** The pages of an object. */
+  public static List<Kind> of(EObject object) {
+    return switch (object) {
+      case Trial trial -> List.of(
+          new Kind("record.log", (p, s) -> new RecordPage(p, new LogTable(desk(s), trial))),
+          new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
+          new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial))),
+          new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), trial::getRemains, () -> remains(trial)))),
+          new Kind("record.samples", (p, s) -> new RecordPage(p, new SampleTable(desk(s), trial))),
+          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))));
+      case EvidenceSheet sheet -> List.of(
+          new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), () -> sheet, () -> sheet))),
+          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))));
+      default -> List.of();
+    };
+  }
+
+  /** The key of the page on which a thing stands; empty when it stands on none. */
+  public static Optional<String> pageOf(EObject thing) {
+    for (EObject o = thing; o != null; o = o.eContainer()) {
+      String key = switch (o) {
+        case LogEntry entry -> "record.log";
+        case Measure measure -> "record.measures";
+        case Piece piece -> "record.pieces";
+        case ResidueMass mass -> "record.residues";
+        case Sample sample -> "record.samples";
+        case Analysis analysis -> "record.analyses";
+        default -> "";
+      };
+      if (!key.isEmpty()) {
+        return Optional.of(key);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where somebody writes in the window. */
+  public static Desk desk(OpenStudy study) {
+    return new Desk(study.session(), Preferred::decimal, new RecordWords(Locale.getDefault()));
+  }
+
+  private static Sheet remains(Trial trial) {
+    if (trial.getRemains() == null) {
+      trial.setRemains(ModelFactory.eINSTANCE.createRemainsSheet());
+      trial.getRemains().setName(Words.of("remains.of", OpenStudy.nameOf(trial)));
+    }
+    return trial.getRemains();
+  }
+}
