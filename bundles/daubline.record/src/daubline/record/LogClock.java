@@ -76,7 +76,7 @@ final class LogClock {
       return Entry.wrong(Numbers.complaint(text, desk.decimal().get()));
     }
     double seconds = Units.find(Quantity.TIME, parts.unit().isEmpty() ? "min" : parts.unit()).orElseThrow().toCanonical(number.get());
-    return Entry.of(entry -> put(entry, start().map(s -> iso(s.plusSeconds(Math.round(seconds)))).orElse(null), seconds, about));
+    return Entry.of(entry -> put(entry, Alignment.lit(trial).map(s -> iso(s.plusSeconds(Math.round(seconds)))).orElse(null), seconds, about));
   }
 
   private Entry<LogEntry> clock(String text, boolean about) {
@@ -88,7 +88,7 @@ final class LogClock {
     return day.isEmpty() ? Entry.wrong("time.day", "the trial has no date to go with “" + text + "”", "give the trial its date on the page of facts, as 2031-08-16")
         : Entry.of(entry -> {
           LocalDateTime at = onward(entry, day.get().atTime(time.get()));
-          LocalDateTime zero = start().orElse(at);
+          LocalDateTime zero = Alignment.lit(trial).orElse(at);
           put(entry, iso(at), (double) Duration.between(zero, at).toSeconds(), about);
         });
   }
@@ -108,12 +108,6 @@ final class LogClock {
       on = on.plusDays(1);
     }
     return on;
-  }
-
-  /** When the fire was lit, by any entry that has both times. */
-  private Optional<LocalDateTime> start() {
-    return trial.getLog().stream().filter(e -> e.getElapsed() != null && local(e.getAt()).isPresent())
-        .map(e -> local(e.getAt()).orElseThrow().minusNanos(Math.round(e.getElapsed() * 1e9))).findFirst();
   }
 
   private static String iso(LocalDateTime at) {

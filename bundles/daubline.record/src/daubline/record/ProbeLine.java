@@ -50,6 +50,9 @@ public final class ProbeLine {
   }
 
   private static String part(Reading reading, Variable variable) {
+    if (reading.getKind() == null || reading.getKind().isMissing()) {
+      return "–";
+    }
     return reading.getUnit() == null || reading.getUnit().equals(variable.unit().symbol()) ? Columns.text(reading.getTyped()) : Columns.print(reading, variable);
   }
 

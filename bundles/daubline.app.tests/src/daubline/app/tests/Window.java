@@ -141,6 +141,17 @@ final class Window {
     key(field, SWT.CR, SWT.CR);
   }
 
+  /** Types a text into the selected cell of a grid, free or with words on offer, and ends with Enter. */
+  static void enter(NatTable grid, String text) {
+    key(grid, text.charAt(0), text.charAt(0));
+    Assertions.assertNotNull(grid.getActiveCellEditor(), "typing begins to edit");
+    Control editor = grid.getActiveCellEditor().getEditorControl();
+    Text field = editor instanceof Text t ? t
+        : (Text) all((Composite) editor).stream().filter(Text.class::isInstance).findFirst().orElseThrow();
+    field.setText(text);
+    key(field, SWT.CR, SWT.CR);
+  }
+
   /** Presses a button of the next dialog with this title, as soon as it is there and enabled; closes the dialog when it never is. */
   static void answer(String title, String button) {
     Display.getCurrent().timerExec(100, new Runnable() {

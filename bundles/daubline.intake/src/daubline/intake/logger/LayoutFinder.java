@@ -20,6 +20,7 @@ import daubline.intake.raw.RawRow;
 import daubline.intake.raw.RawSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -179,8 +180,7 @@ final class LayoutFinder {
       return TimeForm.UNIX;
     }
     Heading heading = Heading.of(heading(column));
-    String unit = options.family("unit").getOrDefault(heading.text(), heading.unit().isEmpty() ? heading.name()
-        : heading.unit());
+    String unit = said("unit", heading.text(), heading.unit().isEmpty() ? heading.name() : heading.unit());
     Optional<Unit> known = Units.find(Quantity.TIME, unit);
     if (known.isEmpty()) {
       findings.add(Finding.warning("time.unit", place + ", column " + column,
@@ -192,7 +192,7 @@ final class LayoutFinder {
 
   private Optional<ChannelLayout> channel(int column) {
     String text = heading(column).isEmpty() ? "column " + column : heading(column);
-    String named = options.family("column").getOrDefault(text, text);
+    String named = said("column", text, text);
     if (named.equals(LEFT_OUT) || texts(column).isEmpty()) {
       findings.add(Finding.note("column.unread", place + ", column " + column, "“" + text + "” is not read",
           "the raw file keeps it"));
@@ -200,7 +200,7 @@ final class LayoutFinder {
     }
     Heading heading = Heading.of(text);
     Optional<Variable> variable = Families.variable(Heading.of(named).name(), variables);
-    String unitText = options.family("unit").getOrDefault(text, heading.unit());
+    String unitText = said("unit", text, heading.unit());
     if (variable.isEmpty()) {
       sayUnmapped(column, text, named);
       return Optional.of(new ChannelLayout(column, heading.name(), "", unitText, Optional.empty()));
@@ -208,6 +208,12 @@ final class LayoutFinder {
     return Optional.of(new ChannelLayout(column, heading.name(), variable.get().id(), unitText.isEmpty()
         ? variable.get().unit().symbol() : unitText,
         Optional.of(unit(column, unitText, text, variable.get()))));
+  }
+
+  /** What was said about a column, by its heading as it stands or by its name without the unit. */
+  private String said(String family, String heading, String otherwise) {
+    Map<String, String> all = options.family(family);
+    return all.getOrDefault(heading, all.getOrDefault(Heading.of(heading).name(), otherwise));
   }
 
   private Unit unit(int column, String unitText, String heading, Variable variable) {

@@ -94,7 +94,7 @@ public final class Grid {
     GC gc = new GC(table);
     gc.setFont(Fonts.STRONG.font());
     for (int i = 0; i < model.columns(); i++) {
-      data.setMinColumnWidth(i, Math.max(LEAST_WIDTH, gc.textExtent(model.heading(i)).x + 3 * GridPainter.PADDING));
+      data.setMinColumnWidth(i, Math.max(LEAST_WIDTH, Math.max(gc.textExtent(model.heading(i)).x, gc.textExtent(model.widest(i)).x) + 3 * GridPainter.PADDING));
     }
     int line = gc.getFontMetrics().getHeight();
     gc.dispose();

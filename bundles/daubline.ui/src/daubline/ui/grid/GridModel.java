@@ -19,6 +19,11 @@ public interface GridModel {
     return 1;
   }
 
+  /** The text that a column is at least wide enough for. */
+  default String widest(int column) {
+    return heading(column);
+  }
+
   /** A cell. */
   GridCell cell(int column, int row);
 

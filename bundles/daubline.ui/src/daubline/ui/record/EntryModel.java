@@ -6,6 +6,7 @@ import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
 import daubline.ui.grid.GridModel;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +14,8 @@ import java.util.Optional;
 final class EntryModel implements GridModel {
 
   private static final String INDENT = "\u2003";
+
+  private static final int LONGEST = 18;
 
   private final EntryTable table;
 
@@ -38,6 +41,12 @@ final class EntryModel implements GridModel {
   @Override
   public double share(int column) {
     return table.share(column);
+  }
+
+  /** Words of a short list are shown whole. */
+  @Override
+  public String widest(int column) {
+    return table.choices(rows() - 1, column).stream().filter(w -> w.length() <= LONGEST).max(Comparator.comparingInt(String::length)).orElse("");
   }
 
   @Override

@@ -133,8 +133,12 @@ public class RecordPage implements Page {
       grid.control().redraw();
       return;
     }
+    Optional<Point> before = grid.selected();
     table.refresh();
     grid.rebuild();
+    if (grid.selected().isEmpty()) {
+      before.filter(p -> p.y < table.rows()).ifPresent(p -> grid.select(p.x, p.y));
+    }
     selected();
   }
 

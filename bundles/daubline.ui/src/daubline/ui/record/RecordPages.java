@@ -3,6 +3,7 @@ package daubline.ui.record;
 import daubline.model.Analysis;
 import daubline.model.EvidenceSheet;
 import daubline.model.LogEntry;
+import daubline.model.LoggerFile;
 import daubline.model.Measure;
 import daubline.model.ModelFactory;
 import daubline.model.Piece;
@@ -50,6 +51,7 @@ public final class RecordPages {
     return switch (object) {
       case Trial trial -> List.of(
           new Kind("record.log", (p, s) -> new RecordPage(p, new LogTable(desk(s), trial))),
+          new Kind("record.loggers", (p, s) -> new LoggersPage(p, s, trial)),
           new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
           new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial))),
           new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), trial::getRemains, () -> remains(trial)))),
@@ -67,6 +69,7 @@ public final class RecordPages {
     for (EObject o = thing; o != null; o = o.eContainer()) {
       String key = switch (o) {
         case LogEntry entry -> "record.log";
+        case LoggerFile file -> "record.loggers";
         case Measure measure -> "record.measures";
         case Piece piece -> "record.pieces";
         case ResidueMass mass -> "record.residues";

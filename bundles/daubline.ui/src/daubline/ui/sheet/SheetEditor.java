@@ -53,6 +53,7 @@ public final class SheetEditor extends EditorPart {
     RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(tabs, study)));
     page("page.facts", new FactsPage(tabs, study, object));
     tabs.addListener(SWT.Selection, e -> open(tabs.getSelection()));
+    tabs.addListener(SWT.MouseUp, e -> setFocus());
     tabs.setSelection(0);
     study.onChange(refresher);
     study.onResults(refresher);

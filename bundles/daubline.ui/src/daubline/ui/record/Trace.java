@@ -1,0 +1,132 @@
+package daubline.ui.record;
+
+import daubline.intake.logger.ChannelSeries;
+import daubline.intake.logger.Envelope;
+import daubline.intake.logger.Gap;
+import daubline.intake.logger.LoggerSeries;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** What of a logger's file is in view: the stretch of time, the place of the cursor, and where the file stands beside the run log. */
+final class Trace {
+
+  private static final double SHORTEST = 10;
+  private static final double STEPS_JOINED = 5;
+
+  private final LoggerSeries series;
+  private final double[] seconds;
+  private final double longestStep;
+  private final Map<String, List<ChannelSeries>> strips = new LinkedHashMap<>();
+  private OptionalDouble lit;
+  private double from;
+  private double until;
+  private double cursor = Double.NaN;
+
+  /**
+   * A file in view.
+   *
+   * @param lit seconds since the fire was lit at the first row; empty when unknown
+   */
+  Trace(LoggerSeries series, OptionalDouble lit) {
+    this.series = series;
+    this.seconds = series.seconds();
+    this.lit = lit;
+    this.longestStep = STEPS_JOINED * usualStep();
+    for (ChannelSeries channel : series.channels()) {
+      String unit = channel.layout().unit().map(u -> u.symbol()).orElse(channel.layout().unitText());
+      strips.computeIfAbsent(unit, u -> new ArrayList<>()).add(channel);
+    }
+    whole();
+  }
+
+  private double usualStep() {
+    double[] steps = new double[Math.max(0, seconds.length - 1)];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = seconds[i + 1] - seconds[i];
+    }
+    java.util.Arrays.sort(steps);
+    return steps.length == 0 ? 1 : Math.max(1e-3, steps[steps.length / 2]);
+  }
+
+  double end() {
+    return seconds.length == 0 ? 1 : Math.max(SHORTEST, seconds[seconds.length - 1]);
+  }
+
+  void whole() {
+    from = 0;
+    until = end();
+  }
+
+  double from() {
+    return from;
+  }
+
+  double until() {
+    return until;
+  }
+
+  /** The channels by the unit they are shown in. */
+  Map<String, List<ChannelSeries>> strips() {
+    return strips;
+  }
+
+  List<Gap> gaps() {
+    return series.gaps();
+  }
+
+  double[] seconds() {
+    return seconds;
+  }
+
+  Envelope envelope(ChannelSeries channel, int columns) {
+    return Envelope.of(seconds, channel, from, until, columns, longestStep);
+  }
+
+  /** Moves the view by a share of its length. */
+  void pan(double share) {
+    double length = until - from;
+    double start = Math.max(0, Math.min(end() - length, from + share * length));
+    from = start;
+    until = start + length;
+  }
+
+  /** Makes the view longer or shorter about a time. */
+  void zoom(double factor, double about) {
+    double length = Math.max(SHORTEST, Math.min(end(), (until - from) * factor));
+    double share = (about - from) / (until - from);
+    from = Math.max(0, Math.min(end() - length, about - share * length));
+    until = from + length;
+  }
+
+  double cursor() {
+    return cursor;
+  }
+
+  void cursor(double at) {
+    cursor = Math.max(0, Math.min(end(), at));
+    if (cursor < from || cursor > until) {
+      pan((cursor - (from + until) / 2) / (until - from));
+    }
+  }
+
+  OptionalDouble lit() {
+    return lit;
+  }
+
+  void lit(OptionalDouble now) {
+    lit = now;
+  }
+
+  /** The row nearest to the cursor; -1 when there is no cursor. */
+  int cursorRow() {
+    if (Double.isNaN(cursor) || seconds.length == 0) {
+      return -1;
+    }
+    int found = java.util.Arrays.binarySearch(seconds, cursor);
+    int after = found >= 0 ? found : Math.min(seconds.length - 1, -found - 1);
+    return after > 0 && cursor - seconds[after - 1] < seconds[after] - cursor ? after - 1 : after;
+  }
+}
