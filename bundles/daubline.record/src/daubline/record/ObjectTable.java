@@ -14,6 +14,7 @@ import org.eclipse.emf.ecore.EObject;
  */
 public abstract class ObjectTable<T> implements EntryTable {
 
+  private static final int SHORTEST_BEGINNING = 3;
   private static final Object NEXT = new Object();
 
   private final String id;
@@ -161,15 +162,23 @@ public abstract class ObjectTable<T> implements EntryTable {
       return Optional.empty();
     }
     EntryColumn<T> target = columns.get(column);
-    Entry<T> entry = target.read().apply(text.strip());
-    Optional<Finding> complaint = entry.isRead() ? refusal(object, target, text) : Optional.of(entry.complaint());
+    String whole = completed(target.choices().apply(object), text.strip());
+    Entry<T> entry = target.read().apply(whole);
+    Optional<Finding> complaint = entry.isRead() ? refusal(object, target, whole) : Optional.of(entry.complaint());
     if (complaint.isPresent()) {
       refused.put(cell, new Refused(text, complaint.get()));
     } else {
-      desk.edit(object == null ? "change.row" : "change.cell", heading(column), () -> apply(object, target, entry, text));
+      desk.edit(object == null ? "change.row" : "change.cell", heading(column), () -> apply(object, target, entry, whole));
       refresh();
     }
     return complaint;
+  }
+
+  /** The one word on offer that a text of three letters or more begins; otherwise the text itself. */
+  static String completed(List<String> words, String text) {
+    List<String> meant = words.stream().filter(w -> w.regionMatches(true, 0, text, 0, text.length())).toList();
+    boolean exact = words.stream().anyMatch(w -> w.equalsIgnoreCase(text));
+    return !exact && text.length() >= SHORTEST_BEGINNING && meant.size() == 1 ? meant.get(0) : text;
   }
 
   /** Whether an understood text must not be put into this object; null objects are rows not begun yet. */

@@ -7,7 +7,6 @@ import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
 import daubline.ui.grid.GridModel;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
 /** A table that people fill in, as a grid: Enter goes to the next cell that the kind of row asks for. */
@@ -68,11 +67,6 @@ final class EntryModel implements GridModel {
   @Override
   public String editText(int column, int row) {
     return table.editText(row, column);
-  }
-
-  @Override
-  public List<String> choices(int column, int row) {
-    return table.choices(row, column);
   }
 
   @Override

@@ -187,7 +187,8 @@ public final class LoggersPage implements Page {
       return;
     }
     String offset = shown.getOffset() == null ? Words.of("loggers.own")
-        : Words.of("loggers.offset", Printed.number(shown.getOffset()), shown.getSyncMark() == null ? "" : shown.getSyncMark());
+        : shown.getSyncMark() == null ? Words.of("loggers.stated", Printed.number(shown.getOffset()))
+        : Words.of("loggers.offset", Printed.number(shown.getOffset()), shown.getSyncMark());
     String at = Double.isNaN(trace.cursor()) ? Words.of("loggers.keys") : Words.of("loggers.cursor", TraceCanvas.clock(trace.cursor() + trace.lit().orElse(0)));
     say(offset + " " + at);
     enable();

@@ -8,6 +8,7 @@ import daubline.ui.grid.Grid;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
@@ -18,6 +19,8 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PlatformUI;
 
 /** A page with one table that is filled in by keyboard alone, a bar of actions above it and what a cell asks for below. */
@@ -30,6 +33,7 @@ public class RecordPage implements Page {
   private final Composite bar;
   private final Grid grid;
   private final Label message;
+  private final Button words;
   private final Button remove;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
@@ -56,8 +60,14 @@ public class RecordPage implements Page {
     lines.heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
     message.setLayoutData(lines);
     message.setData("id", table.id() + ".message");
+    words = button("record.words", this::offerWords);
     remove = table.canAdd() ? button("record.remove", this::removeRow) : null;
     grid.onSelect(this::selected);
+    grid.control().addListener(SWT.KeyDown, e -> {
+      if (e.keyCode == SWT.F4) {
+        offerWords();
+      }
+    });
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_" + table.id());
   }
 
@@ -82,6 +92,28 @@ public class RecordPage implements Page {
     return grid;
   }
 
+  /** Offers the words of the selected cell in a menu; each of them can be typed as well, or only begun. */
+  private void offerWords() {
+    Optional<Point> cell = grid.selected();
+    List<String> offered = cell.map(p -> table.choices(p.y, p.x)).orElse(List.of());
+    if (offered.isEmpty() || !table.isEditable(cell.get().y, cell.get().x)) {
+      return;
+    }
+    Menu menu = new Menu(words);
+    for (String word : offered) {
+      MenuItem item = new MenuItem(menu, SWT.PUSH);
+      item.setText(word.replace("&", "&&"));
+      item.addListener(SWT.Selection, e -> {
+        table.put(cell.get().y, cell.get().x, word);
+        refresh();
+        grid.control().setFocus();
+      });
+    }
+    menu.addListener(SWT.Hide, e -> menu.getDisplay().asyncExec(menu::dispose));
+    menu.setLocation(words.toDisplay(0, words.getSize().y));
+    menu.setVisible(true);
+  }
+
   private void removeRow() {
     grid.selected().filter(p -> table.canRemove(p.y)).ifPresent(p -> table.remove(p.y));
     refresh();
@@ -94,11 +126,14 @@ public class RecordPage implements Page {
       return;
     }
     Optional<Point> cell = grid.selected();
+    List<String> offered = cell.map(p -> table.choices(p.y, p.x)).orElse(List.of());
+    words.setEnabled(!offered.isEmpty());
     if (remove != null) {
       remove.setEnabled(cell.filter(p -> table.canRemove(p.y)).isPresent());
     }
     Optional<Finding> finding = cell.flatMap(p -> table.finding(p.y, p.x));
-    say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")), finding.isPresent());
+    say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")
+        + (offered.isEmpty() ? "" : " " + Words.of("record.oneOf", String.join(", ", offered)))).strip(), finding.isPresent());
   }
 
   /** Says something below the table. */

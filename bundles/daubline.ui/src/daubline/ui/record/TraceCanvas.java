@@ -148,10 +148,11 @@ final class TraceCanvas extends Canvas {
     gc.setFont(Fonts.PLAIN.font());
     Rectangle plot = plot();
     gaps(gc, plot);
+    int channels = trace.strips().values().stream().mapToInt(List::size).sum();
     int strips = trace.strips().size();
-    int tall = plot.height / strips;
     int top = plot.y;
     for (Map.Entry<String, List<ChannelSeries>> strip : trace.strips().entrySet()) {
+      int tall = plot.height * (strip.getValue().size() + 1) / (channels + strips);
       strip(gc, strip.getKey(), strip.getValue(), new Rectangle(plot.x, top + PAD, plot.width, Math.max(4, tall - 2 * PAD)));
       top += tall;
     }
