@@ -11,10 +11,13 @@ import daubline.model.ModelFactory;
 import daubline.model.ModelPackage.Literals;
 import daubline.model.Person;
 import daubline.model.Trial;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -190,5 +193,52 @@ public final class LogTable extends ObjectTable<LogEntry> {
   public String heading(int column) {
     Optional<Variable> variable = desk().variables().find(columns().get(column));
     return desk().words().orElse("log." + columns().get(column), variable.map(Variable::name).orElse(columns().get(column)));
+  }
+
+  /**
+   * Writes an entry whose time is known, as one change.
+   *
+   * @param elapsed seconds since the fire was lit; null before
+   * @param cells texts by column; empty ones say nothing
+   * @return what was not understood, with its column; nothing is written then
+   */
+  public Optional<Finding> record(EventKind kind, OffsetDateTime at, Double elapsed, Map<String, String> cells) {
+    List<Entry<LogEntry>> entries = new ArrayList<>();
+    for (Map.Entry<String, String> cell : cells.entrySet()) {
+      if (!cell.getValue().isBlank()) {
+        Entry<LogEntry> entry = read(cell.getKey(), cell.getValue());
+        if (!entry.isRead()) {
+          return Optional.of(entry.complaint().at(heading(columns().indexOf(cell.getKey()))));
+        }
+        entries.add(entry);
+      }
+    }
+    desk().edit("change.run", desk().words().of("kind." + kind.word()), () -> {
+      LogEntry made = Entries.make(kind.word());
+      made.setAt(DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at));
+      made.setElapsed(elapsed);
+      trial.getLog().add(made);
+      entries.forEach(e -> e.change().accept(trial.getLog().get(trial.getLog().size() - 1)));
+      if (trial.getOn() == null) {
+        trial.setOn(at.toLocalDate().toString());
+      }
+    });
+    refresh();
+    return Optional.empty();
+  }
+
+  /** The heading of a column by its id. */
+  public String headingOf(String column) {
+    return heading(columns().indexOf(column));
+  }
+
+  /** The words offered in a column of a new row. */
+  public List<String> wordsOf(String column) {
+    return choices(rows() - 1, columns().indexOf(column));
+  }
+
+  /** The words of the desk on which this log is written. */
+  public RecordWords words() {
+    return desk().words();
   }
 }

@@ -174,6 +174,12 @@ public abstract class ObjectTable<T> implements EntryTable {
     return complaint;
   }
 
+  /** Understands a text for a column of a new row, without writing it. */
+  protected final Entry<T> read(String column, String text) {
+    EntryColumn<T> target = columns.stream().filter(c -> c.id().equals(column)).findFirst().orElseThrow();
+    return target.read().apply(completed(target.choices().apply(null), text.strip()));
+  }
+
   /** The one word on offer that a text of three letters or more begins; otherwise the text itself. */
   static String completed(List<String> words, String text) {
     List<String> meant = words.stream().filter(w -> w.regionMatches(true, 0, text, 0, text.length())).toList();

@@ -9,12 +9,12 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 /** A new study with one trial, and hands that type. */
-final class Desks {
+public final class Desks {
 
   private Desks() {
   }
 
-  static Desk desk(Path folder) throws Exception {
+  public static Desk desk(Path folder) throws Exception {
     StudySession session = StudySession.create(folder.resolve("study"), "Test");
     session.edit("Trial", () -> {
       Series series = ModelFactory.eINSTANCE.createSeries();
@@ -28,21 +28,21 @@ final class Desks {
     return new Desk(session, () -> DecimalSign.POINT, new RecordWords(Locale.ENGLISH));
   }
 
-  static Trial trial(Desk desk) {
+  public static Trial trial(Desk desk) {
     return desk.session().study().getSeries().get(0).getTrials().get(0);
   }
 
   /** Types into a cell; the complaint's code, or empty. */
-  static String type(EntryTable table, int row, String column, String text) {
+  public static String type(EntryTable table, int row, String column, String text) {
     return table.put(row, table.columns().indexOf(column), text).map(f -> f.code()).orElse("");
   }
 
-  static String cell(EntryTable table, int row, String column) {
+  public static String cell(EntryTable table, int row, String column) {
     return table.text(row, table.columns().indexOf(column));
   }
 
   /** Types a row at the end: column, text, column, text … */
-  static int row(EntryTable table, String... cells) {
+  public static int row(EntryTable table, String... cells) {
     int row = table.rows() - 1;
     for (int i = 0; i < cells.length; i += 2) {
       String complaint = type(table, row, cells[i], cells[i + 1]);

@@ -26,8 +26,11 @@ public final class Parts {
   /** The figures of the publication. */
   public static final String FIGURES = "daubline.ui.figures";
 
+  /** The day of the fire. */
+  public static final String RUN_DAY = "daubline.ui.runday";
+
   /** All views, in the order in which menus show them. */
-  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, SAFETY, TABLES, FIGURES);
+  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, RUN_DAY, SAFETY, TABLES, FIGURES);
 
   private Parts() {
   }

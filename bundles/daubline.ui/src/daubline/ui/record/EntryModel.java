@@ -10,7 +10,7 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /** A table that people fill in, as a grid: Enter goes to the next cell that the kind of row asks for. */
-final class EntryModel implements GridModel {
+public final class EntryModel implements GridModel {
 
   private static final String INDENT = "\u2003";
 
@@ -18,7 +18,8 @@ final class EntryModel implements GridModel {
 
   private final EntryTable table;
 
-  EntryModel(EntryTable table) {
+  /** A grid over a table. */
+  public EntryModel(EntryTable table) {
     this.table = table;
   }
 

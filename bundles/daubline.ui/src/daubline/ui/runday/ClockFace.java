@@ -1,0 +1,132 @@
+package daubline.ui.runday;
+
+import daubline.ui.Words;
+import daubline.ui.look.Hue;
+import java.util.List;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.FontData;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+/** Figures with a word under each, as large as the room allows; in colours of the theme. */
+final class ClockFace extends Canvas {
+
+  private static final double WORD_SHARE = 0.24;
+  private static final int SMALLEST = 8;
+
+  private List<RunScreen.Figure> figures = List.of();
+  private Font figureFont;
+  private Font wordFont;
+  private int fittedFor = -1;
+  private String fittedText = "";
+
+  ClockFace(Composite parent) {
+    super(parent, SWT.DOUBLE_BUFFERED);
+    addListener(SWT.Paint, e -> paint(e.gc));
+    addListener(SWT.Dispose, e -> forget());
+    addListener(SWT.FocusIn, e -> redraw());
+    addListener(SWT.FocusOut, e -> redraw());
+  }
+
+  void show(List<RunScreen.Figure> now) {
+    if (!isDisposed() && !now.equals(figures)) {
+      figures = now;
+      redraw();
+    }
+  }
+
+  private void forget() {
+    if (figureFont != null) {
+      figureFont.dispose();
+      wordFont.dispose();
+      figureFont = null;
+    }
+  }
+
+  private void paint(GC gc) {
+    Rectangle area = getClientArea();
+    gc.setBackground(Hue.PAPER.color());
+    gc.fillRectangle(area);
+    if (isFocusControl()) {
+      gc.setForeground(Hue.OCHRE.color());
+      gc.setLineWidth(3);
+      gc.drawRectangle(1, 1, area.width - 3, area.height - 3);
+      gc.setLineWidth(1);
+    }
+    if (figures.isEmpty() || area.height < 4) {
+      return;
+    }
+    boolean stacked = area.height > area.width / 2;
+    int columns = stacked ? 2 : figures.size();
+    int rows = (figures.size() + columns - 1) / columns;
+    int wide = area.width / columns;
+    int tall = area.height / rows;
+    fit(gc, wide - 16, tall - 8);
+    for (int i = 0; i < figures.size(); i++) {
+      cell(gc, figures.get(i), new Rectangle(area.x + i % columns * wide, area.y + i / columns * tall, wide, tall));
+    }
+  }
+
+  private void cell(GC gc, RunScreen.Figure figure, Rectangle cell) {
+    gc.setForeground(figure.due() ? Hue.LINING.color() : Hue.INK.color());
+    gc.setFont(figureFont);
+    int height = gc.getFontMetrics().getHeight();
+    int width = gc.textExtent(figure.text()).x;
+    gc.setFont(wordFont);
+    int words = gc.getFontMetrics().getHeight();
+    int top = cell.y + Math.max(0, (cell.height - height - words) / 2);
+    gc.setFont(figureFont);
+    gc.drawText(figure.text(), cell.x + (cell.width - width) / 2, top, true);
+    gc.setFont(wordFont);
+    gc.setForeground(Hue.QUIET.color());
+    String word = figure.due() ? Words.of("run.now", figure.word()) : figure.word();
+    gc.drawText(word, cell.x + (cell.width - gc.textExtent(word).x) / 2, top + height, true);
+  }
+
+  /** Finds the largest font in which every figure and its word fit a cell. */
+  private void fit(GC gc, int wide, int tall) {
+    String longest = figures.stream().map(f -> f.text().replaceAll("\\d", "0") + "\n" + f.word()).reduce("", (a, b) -> a.length() >= b.length() ? a : b);
+    int key = wide * 10_000 + tall;
+    if (figureFont != null && key == fittedFor && longest.equals(fittedText)) {
+      return;
+    }
+    forget();
+    fittedFor = key;
+    fittedText = longest;
+    int low = SMALLEST;
+    int high = Math.max(SMALLEST + 1, tall);
+    while (high - low > 1) {
+      int middle = (low + high) / 2;
+      if (fits(gc, middle, wide, tall)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    figureFont = font(low, SWT.BOLD);
+    wordFont = font(Math.max(SMALLEST, (int) (low * WORD_SHARE * 2)), SWT.NORMAL);
+  }
+
+  private boolean fits(GC gc, int size, int wide, int tall) {
+    Font large = font(size, SWT.BOLD);
+    Font small = font(Math.max(SMALLEST, (int) (size * WORD_SHARE * 2)), SWT.NORMAL);
+    gc.setFont(large);
+    int height = gc.getFontMetrics().getHeight();
+    int widest = figures.stream().mapToInt(f -> gc.textExtent(f.text()).x).max().orElse(0);
+    gc.setFont(small);
+    height += gc.getFontMetrics().getHeight();
+    widest = Math.max(widest, figures.stream().mapToInt(f -> gc.textExtent(f.due() ? Words.of("run.now", f.word()) : f.word()).x).max().orElse(0));
+    large.dispose();
+    small.dispose();
+    return height <= tall && widest <= wide;
+  }
+
+  private Font font(int points, int style) {
+    FontData data = JFaceResources.getDialogFont().getFontData()[0];
+    return new Font(getDisplay(), data.getName(), points, style);
+  }
+}
