@@ -1,5 +1,6 @@
 package daubline.record;
 
+import daubline.base.Amount;
 import daubline.base.HowGot;
 import daubline.base.Material;
 import daubline.base.Printed;
@@ -21,7 +22,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-/** What is charged of one material: a mass such as "1.2" or "800 g", or a count of a weighed measure such as "6×" or "6 × bucket". */
+/** What is charged of one material: a mass such as "1.2" or "800 g", a count of a weighed measure such as "6×" or "6 × bucket", or of a mass. */
 final class ChargeText {
 
   private static final Pattern COUNT = Pattern.compile("(\\d{1,4})\\s*[x×*]\\s*(.*)", Pattern.CASE_INSENSITIVE);
@@ -62,6 +63,9 @@ final class ChargeText {
 
   Entry<Charge> read(String typed) {
     Matcher count = COUNT.matcher(typed);
+    if (count.matches() && !count.group(2).isEmpty() && Character.isDigit(count.group(2).charAt(0))) {
+      return times(Integer.parseInt(count.group(1)), count.group(2).strip());
+    }
     if (count.matches()) {
       return counted(Integer.parseInt(count.group(1)), count.group(2).strip());
     }
@@ -77,6 +81,18 @@ final class ChargeText {
         item.setUnitMass(null);
         item.setMeasure(null);
       }
+    });
+  }
+
+  /** A count of a mass that is written beside it, such as "2 × 0.5 kg". */
+  private Entry<Charge> times(int count, String each) {
+    return Columns.value(desk, variable(), each, (charge, change) -> {
+      ChargeItem item = claim(charge);
+      change.accept(item);
+      Amount one = Readings.amount(item);
+      Amount all = Double.isNaN(one.sigma()) ? Amount.exact(count * one.value()) : Amount.plusMinus(count * one.value(), count * one.sigma());
+      Readings.put(item, all);
+      settle(item, count, one.value(), null, all);
     });
   }
 
@@ -107,15 +123,19 @@ final class ChargeText {
   static void count(ChargeItem item, int count, Measure measure) {
     UnitMass unit = UnitMass.of(measure);
     Readings.put(item, unit.times(count));
-    item.setTyped(Printed.amount(unit.times(count), Units.canonical(Quantity.MASS)));
+    settle(item, count, unit.mean(), measure, unit.times(count));
+    if (item.getLot() == null) {
+      item.setLot(measure.getLot());
+    }
+  }
+
+  private static void settle(ChargeItem item, int count, double each, Measure measure, Amount all) {
+    item.setTyped(Printed.amount(all, Units.canonical(Quantity.MASS)));
     item.setUnit(Units.canonical(Quantity.MASS).symbol());
     item.setVariable(VARIABLES.get(item.getMaterial()));
     item.setHow(HowGot.COUNTED);
     item.setCount(count);
-    item.setUnitMass(unit.mean());
+    item.setUnitMass(each);
     item.setMeasure(measure);
-    if (item.getLot() == null) {
-      item.setLot(measure.getLot());
-    }
   }
 }

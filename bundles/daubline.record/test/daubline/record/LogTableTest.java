@@ -159,6 +159,10 @@ class LogTableTest {
     type(measures, 0, "weighings", "2.2; 2.2");
     assertEquals(6.6, item.getValue(), 1e-12, "what was counted follows the weighings");
     assertEquals("mass.negative", type(measures, 0, "weighings", "2.2; -2"));
+    row(log, "time", "10:30", "kind", "charge", "ore", "2 × 500 g");
+    assertEquals("2 × 0.5 kg", cell(log, 1, "ore"));
+    assertEquals("", type(log, 1, "ore", cell(log, 1, "ore")), "what the cell shows can be typed");
+    assertEquals(1.0, ((Charge) trial.getLog().get(1)).getItems().get(0).getValue(), 1e-12);
   }
 
   @Test

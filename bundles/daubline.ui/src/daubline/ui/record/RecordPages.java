@@ -18,7 +18,6 @@ import daubline.record.MeasureTable;
 import daubline.record.PieceTable;
 import daubline.record.RecordWords;
 import daubline.record.ResidueTable;
-import daubline.record.SampleTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.Page;
@@ -55,7 +54,7 @@ public final class RecordPages {
           new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
           new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial))),
           new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), trial::getRemains, () -> remains(trial)))),
-          new Kind("record.samples", (p, s) -> new RecordPage(p, new SampleTable(desk(s), trial))),
+          new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
           new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))));
       case EvidenceSheet sheet -> List.of(
           new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), () -> sheet, () -> sheet))),

@@ -39,7 +39,6 @@ final class EntryBar extends Composite {
     fields.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
     message = line(Fonts.PLAIN);
     message.setData("id", "run.message");
-    ((GridData) message.getLayoutData()).heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
   }
 
   private Label line(Fonts font) {
@@ -58,7 +57,15 @@ final class EntryBar extends Composite {
     clear();
     heading.setText(title);
     say(text, false);
+    folded(true);
+  }
+
+  /** Takes the room of the fields away while nothing is typed. */
+  private void folded(boolean fold) {
+    fields.setVisible(!fold);
+    ((GridData) fields.getLayoutData()).exclude = fold;
     requestLayout();
+    getParent().layout(true, true);
   }
 
   private void clear() {
@@ -109,7 +116,6 @@ final class EntryBar extends Composite {
       Text text = new Text(fields, SWT.BORDER);
       text.setFont(Fonts.LARGER.font());
       text.setText(offered.get(i));
-      text.selectAll();
       text.setData("id", "run." + ids.get(i));
       GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
       data.widthHint = 60;
@@ -120,9 +126,9 @@ final class EntryBar extends Composite {
       text.addListener(SWT.KeyDown, e -> key(e.keyCode, writer));
       texts.add(text);
     }
-    requestLayout();
-    layout(true, true);
+    folded(false);
     texts.get(0).setFocus();
+    texts.get(0).selectAll();
   }
 
   private void key(int keyCode, java.util.function.Function<List<String>, Optional<Finding>> writer) {

@@ -1,0 +1,32 @@
+package daubline.cli;
+
+import daubline.base.DecimalSign;
+import daubline.record.Desk;
+import daubline.record.print.FieldSheets;
+import daubline.session.StudySession;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Prints blank field sheets. */
+@Command(name = "sheets", mixinStandardHelpOptions = true,
+    description = "Write blank field sheets with the columns of the screens, and the keys of the day, as PDF; without --trial its name is left blank.")
+final class SheetsCommand implements Callable<Integer> {
+
+  @Mixin
+  private StudyArgument study;
+
+  @Mixin
+  private PaperArguments paper;
+
+  @Override
+  public Integer call() throws Exception {
+    try (StudySession session = study.read(); OutputStream out = Files.newOutputStream(paper.out())) {
+      new FieldSheets(new Desk(session, () -> DecimalSign.POINT, paper.words()), paper.trial(session)).write(paper.paper(), out);
+    }
+    Out.line("wrote %s", paper.out());
+    return Out.DONE;
+  }
+}

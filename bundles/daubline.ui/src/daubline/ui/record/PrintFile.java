@@ -1,0 +1,58 @@
+package daubline.ui.record;
+
+import daubline.record.print.PaperSize;
+import daubline.ui.Words;
+import daubline.ui.study.Notices;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Set;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.program.Program;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.FileDialog;
+
+/** Writes paper into a file that the person names, and shows it with the program that the desktop has for it. */
+public final class PrintFile {
+
+  private static final Set<String> LETTER_COUNTRIES = Set.of("US", "CA", "MX", "PH", "CL", "CO", "VE");
+
+  private PrintFile() {
+  }
+
+  /** Writes onto a size of paper. */
+  public interface Writer {
+    /** Writes. */
+    void write(PaperSize size, OutputStream out) throws IOException;
+  }
+
+  /** Asks for a file, writes and shows it. */
+  public static void choose(String name, Writer writer) {
+    FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.SAVE);
+    dialog.setFileName(name);
+    dialog.setOverwrite(true);
+    dialog.setFilterExtensions(new String[] {"*.pdf"});
+    String chosen = dialog.open();
+    if (chosen != null && write(Path.of(chosen), writer)) {
+      Program.launch(chosen);
+    }
+  }
+
+  /** Writes a file; a failure is shown, with what to do. */
+  public static boolean write(Path file, Writer writer) {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      writer.write(paper(), out);
+      return true;
+    } catch (IOException e) {
+      Notices.show(Words.of("print.failed", file.getFileName()), Words.of("print.failed.remedy", String.valueOf(e.getMessage())));
+      return false;
+    }
+  }
+
+  /** The paper of the country. */
+  static PaperSize paper() {
+    return LETTER_COUNTRIES.contains(Locale.getDefault().getCountry()) ? PaperSize.LETTER : PaperSize.A4;
+  }
+}
