@@ -4,7 +4,7 @@ import daubline.model.Sample;
 import daubline.model.Trial;
 import daubline.record.print.Labels;
 import daubline.session.StudySession;
-import java.io.OutputStream;
+import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -31,9 +31,9 @@ final class LabelsCommand implements Callable<Integer> {
       if (samples.isEmpty()) {
         throw new IllegalArgumentException("there is no sample to label; enter samples first");
       }
-      try (OutputStream out = Files.newOutputStream(paper.out())) {
-        Labels.write(samples, paper.words(), paper.paper(), out);
-      }
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      Labels.write(samples, paper.words(), paper.paper(), out);
+      Files.write(paper.out(), out.toByteArray());
       Out.line("wrote %d labels into %s", samples.size(), paper.out());
       return Out.DONE;
     }

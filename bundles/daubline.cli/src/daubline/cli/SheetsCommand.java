@@ -4,7 +4,7 @@ import daubline.base.DecimalSign;
 import daubline.record.Desk;
 import daubline.record.print.FieldSheets;
 import daubline.session.StudySession;
-import java.io.OutputStream;
+import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -23,9 +23,11 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    try (StudySession session = study.read(); OutputStream out = Files.newOutputStream(paper.out())) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (StudySession session = study.read()) {
       new FieldSheets(new Desk(session, () -> DecimalSign.POINT, paper.words()), paper.trial(session)).write(paper.paper(), out);
     }
+    Files.write(paper.out(), out.toByteArray());
     Out.line("wrote %s", paper.out());
     return Out.DONE;
   }

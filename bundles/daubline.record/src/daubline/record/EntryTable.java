@@ -36,6 +36,9 @@ public interface EntryTable {
   /** The text with which typing begins. */
   String editText(int row, int column);
 
+  /** Whether a column is one that people fill in, not one that is worked out. */
+  boolean isTyped(int column);
+
   /** Whether something can be typed into a cell. */
   boolean isEditable(int row, int column);
 

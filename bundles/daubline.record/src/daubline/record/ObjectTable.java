@@ -127,6 +127,11 @@ public abstract class ObjectTable<T> implements EntryTable {
   }
 
   @Override
+  public final boolean isTyped(int column) {
+    return columns.get(column).isTyped();
+  }
+
+  @Override
   public boolean isEditable(int row, int column) {
     return columns.get(column).isTyped() && !desk.session().isReadOnly();
   }

@@ -142,7 +142,7 @@ class RecordTest {
     LoggerFile logger = trial.getLoggers().get(0);
     assertEquals(",", logger.getDecimal());
     assertTrue(Files.exists(study.folder().resolve(logger.getPath())));
-    Window.waitFor("the traces", () -> Window.find("loggers.message", Label.class).getText().startsWith(Words.of("loggers.own")));
+    Window.waitFor("the traces", () -> Window.find("loggersMessage", Label.class).getText().startsWith(Words.of("loggers.own")));
     Control canvas = Window.find("loggers", org.eclipse.swt.widgets.Canvas.class);
     shift(canvas, SWT.ARROW_RIGHT);
     Combo entry = Window.find("loggers.entry", Combo.class);

@@ -82,7 +82,7 @@ public final class FieldSheets {
     List<String> headings = new ArrayList<>();
     List<Double> shares = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      if (table.isEditable(table.rows() - 1, i)) {
+      if (table.isTyped(i)) {
         headings.add(table.heading(i));
         shares.add(table.share(i));
       }

@@ -74,7 +74,7 @@ public final class LoggersPage implements Page {
     Pages.named(canvas, Words.of("loggers.chart"), Words.of("loggers.chart.tip"));
     message = Pages.text(page, "", daubline.ui.look.Fonts.PLAIN.font(), NARROW);
     ((GridData) message.getLayoutData()).heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
-    message.setData("id", "loggers.message");
+    message.setData("id", "loggersMessage");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_loggers");
   }
 

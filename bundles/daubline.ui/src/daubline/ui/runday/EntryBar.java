@@ -38,7 +38,7 @@ final class EntryBar extends Composite {
     fields.setBackground(Hue.BAND.color());
     fields.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
     message = line(Fonts.PLAIN);
-    message.setData("id", "run.message");
+    message.setData("id", "runMessage");
   }
 
   private Label line(Fonts font) {

@@ -72,7 +72,7 @@ public final class RunDayView extends StudyPart {
     logArea.setBackground(Hue.PAPER.color());
     logArea.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     totals = Pages.text(page, "", Fonts.LARGER.font(), 200);
-    totals.setData("id", "run.totals");
+    totals.setData("id", "runTotals");
     bar = new EntryBar(page, this::rest);
     bar.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
     tick();
@@ -140,7 +140,7 @@ public final class RunDayView extends StudyPart {
       Desk desk = RecordPages.desk(study);
       day = new RunDay(desk, trial, RunClock.ofMachine());
       grid = new Grid(logArea, Words.of("record.log"), new EntryModel(day.log()));
-      grid.control().setData("id", "run.log");
+      grid.control().setData("id", "runLog");
       logArea.layout();
     }
     refresh();
