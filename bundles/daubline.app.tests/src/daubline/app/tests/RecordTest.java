@@ -59,7 +59,7 @@ class RecordTest {
     String before = study.session().digest();
     int rows = trial.getLog().size();
     NatTable grid = page(trial, "log");
-    enter(grid, "1635", "c", "1.2", "2.05", "late bucket", "Ann Reader");
+    enter(grid, "1635", "c", "1200 g", "2050 g", "late bucket", "Ann Reader");
     enter(grid, "1640", "temp", "1170/930/open", "", "");
     enter(grid, "?", "note", "first line cannot be read", "");
     assertEquals(rows + 3, trial.getLog().size());
