@@ -50,7 +50,7 @@ final class DepositPage extends WizardPage {
     page.setLayout(new GridLayout(2, false));
     wanted = check(page, "publish.deposit.wanted", true);
     fields.remove(wanted);
-    creators = text(page, "publish.creators", "", SWT.MULTI | SWT.V_SCROLL);
+    creators = text(page, "publish.creators", String.join("\n", consenting()), SWT.MULTI | SWT.V_SCROLL);
     publisher = text(page, "publish.publisher", "", SWT.NONE);
     label(page, "publish.year");
     year = new Spinner(page, SWT.BORDER);
@@ -69,6 +69,10 @@ final class DepositPage extends WizardPage {
     doi.addListener(SWT.Modify, e -> validate());
     setControl(page);
     validate();
+  }
+
+  private List<String> consenting() {
+    return study.session().study().getPeople().stream().filter(p -> p.isMayPublishName()).map(p -> p.getName()).filter(n -> n != null && !n.isBlank()).toList();
   }
 
   private static void label(Composite page, String key) {
