@@ -38,6 +38,12 @@ need_for_figures() {
   on_debian || return 0
   need fontconfig fonts-dejavu-core
 }
+# Programs that read what we write, for the tests; where one cannot be had, its tests are skipped and say so.
+need_for_readers() {
+  on_debian || return 0
+  need libreoffice-calc libreoffice-writer python3-openpyxl python3-jsonschema r-cran-readxl poppler-utils libxml2-utils ||
+    echo "tests with these programs will be skipped" >&2
+}
 need_for_window() {
   on_debian || return 0
   need "$(gtk_package)" fonts-dejavu-core fontconfig adwaita-icon-theme

@@ -7,7 +7,6 @@ import daubline.analysis.deposit.DepositData;
 import daubline.analysis.deposit.Disclosure;
 import daubline.base.Version;
 import daubline.export.Provenance;
-import daubline.export.Provenance.Setting;
 import daubline.export.Style;
 import daubline.publication.DepositOptions;
 import daubline.publication.FigureOptions;
@@ -102,7 +101,7 @@ final class PublishCommand implements Callable<Integer> {
 
   private PublicationOptions options(ComparisonOptions comparison) {
     Instant when = Provenance.when(System.getenv("SOURCE_DATE_EPOCH"));
-    PublicationOptions options = PublicationOptions.standard(Version.NUMBER, settings(comparison)).at(when).in(new Style(preset, decimalComma))
+    PublicationOptions options = PublicationOptions.standard(Version.NUMBER, PublicationOptions.settings(comparison)).at(when).in(new Style(preset, decimalComma))
         .with(new FigureOptions(formats, dpi, widthMm));
     return withoutDeposit ? options : options.with(deposit(when));
   }
@@ -110,12 +109,5 @@ final class PublishCommand implements Callable<Integer> {
   private DepositOptions deposit(Instant when) {
     Instant published = when.equals(Provenance.NO_TIME) ? Instant.now() : when;
     return new DepositOptions(creators, publisher, year == null ? published.atOffset(ZoneOffset.UTC).getYear() : year, licence, doi);
-  }
-
-  /** What the results depend on besides the study, for the notes sheet. */
-  static List<Setting> settings(ComparisonOptions options) {
-    return List.of(new Setting("draws", Integer.toString(options.draws())), new Setting("seed", Long.toString(options.seed())),
-        new Setting("demonstrations", options.withDemonstrations() ? "compared" : "left out"), new Setting("compared with", options.against().word()),
-        new Setting("tolerances", options.repeatsAsTolerance() ? "spread of repeats where it is known" : "those of the study"));
   }
 }

@@ -54,9 +54,9 @@ record DepositFile(String id, String path, String sha256, String mediaType, Stri
 
   /** What keeps it from being copied; empty when it can be. */
   Optional<Finding> obstacle(Path study) throws IOException {
-    Path file = study.resolve(path).normalize();
+    Path file = path.indexOf('\0') >= 0 ? study.getRoot() : study.resolve(path).normalize();
     if (path.isBlank() || !file.startsWith(study.normalize())) {
-      return Optional.of(Finding.error("deposit.path", path, "the path leads out of the study's folder", "move the file into the study and name it by its relative path"));
+      return Optional.of(Finding.error("deposit.path", path, "it is no path of a file in the study's folder", "move the file into the study and name it by its relative path"));
     }
     if (!Files.isRegularFile(file)) {
       return Optional.of(Finding.error("deposit.missing", path, "the file is not there", "put it back, or delete its entry in the study"));

@@ -1,5 +1,6 @@
 package daubline.publication;
 
+import daubline.analysis.ComparisonOptions;
 import daubline.export.Provenance;
 import daubline.export.Provenance.Setting;
 import daubline.export.Style;
@@ -21,6 +22,13 @@ public record PublicationOptions(String version, List<Setting> settings, Instant
 
   public PublicationOptions {
     settings = List.copyOf(settings);
+  }
+
+  /** What the results depend on besides the study, as it stands on the notes sheet. */
+  public static List<Setting> settings(ComparisonOptions comparison) {
+    return List.of(new Setting("draws", Integer.toString(comparison.draws())), new Setting("seed", Long.toString(comparison.seed())),
+        new Setting("demonstrations", comparison.withDemonstrations() ? "compared" : "left out"), new Setting("compared with", comparison.against().word()),
+        new Setting("tolerances", comparison.repeatsAsTolerance() ? "spread of repeats where it is known" : "those of the study"));
   }
 
   /** Journal tables, figures in all formats, no deposit. */

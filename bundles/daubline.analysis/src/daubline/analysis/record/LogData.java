@@ -32,15 +32,18 @@ public record LogData(String id, String at, double elapsed, String kind, String 
   public record Charged(Material material, Amount mass, String lot) {
   }
 
-  private static final Pattern HEALTH = Pattern.compile("\\b(injur|hurt|unwell|first.?aid|hospital|faint|wound|verletz|erste.?hilfe)",
-      Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
+  private static final int ANY_CASE = Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS;
+  private static final String HARM = "(injur|hurt|unwell|first.?aid|hospital|fainted|wounded|verletz|erste.?hilfe)";
+  private static final Pattern HEALTH = Pattern.compile("\\b" + HARM, ANY_CASE);
+  /** “Nobody was hurt” tells of nobody's health. */
+  private static final Pattern NO_HARM = Pattern.compile("\\b(nobody|no.?one|none|not|no|without|niemand|keiner?|ohne)\\b(\\W+\\w+){0,2}\\W+" + HARM + "\\w*", ANY_CASE);
 
   /**
    * Whether a line concerns the health of a person, by the words in it; such lines are recorded without blame and stay out of
    * everything that is published.
    */
   public static boolean concernsHealth(String kind, String text) {
-    return HEALTH.matcher(kind).find() || HEALTH.matcher(text).find();
+    return HEALTH.matcher(kind).find() || HEALTH.matcher(NO_HARM.matcher(text).replaceAll("")).find();
   }
 
   /** Whether this line may be published. */

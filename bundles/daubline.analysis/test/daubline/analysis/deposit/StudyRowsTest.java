@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.analysis.record.LogData;
 import daubline.model.DataFile;
 import daubline.model.ModelFactory;
 import daubline.model.Person;
@@ -18,6 +19,7 @@ import java.util.Locale;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Studies taken apart and put together again. */
@@ -94,6 +96,13 @@ class StudyRowsTest {
     assertEquals(-3.5, site.getLongitude());
     assertNull(site.getPlace());
     assertNull(PublicCopy.of(study(), new Disclosure(0, false)).study().getSites().get(0).getLatitude());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"incident,Anna hurt her hand; first aid given,true", "incident,Wall burnt through; nobody was hurt,false", "Injury,small burn,true",
+      "note,Der Helfer hat sich verletzt,true", "note,Niemand wurde verletzt,false", "incident,Blower failed,false"})
+  void whatConcernsHealthIsToldFromWhatDoesNot(String kind, String text, boolean concerns) {
+    assertEquals(concerns, LogData.concernsHealth(kind, text));
   }
 
   private static Study study() {

@@ -2,12 +2,13 @@ package daubline.ui.views;
 
 import daubline.analysis.StudyResults;
 import daubline.charts.Figure;
-import daubline.charts.FigureSpec;
 import daubline.charts.Figures;
+import daubline.charts.NamedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -24,13 +25,12 @@ public final class FigureView extends StudyPart {
   private FigureCanvas canvas;
   private Label caption;
   private StudyResults shown;
+  private List<NamedFigure> figures = List.of();
 
   @Override
   protected void fill(Composite area) {
     Composite page = Pages.plain(area, 1);
     choice = new Combo(page, SWT.READ_ONLY);
-    choice.setItems(Figures.all().stream().map(FigureSpec::title).toArray(String[]::new));
-    choice.select(0);
     choice.setData("id", "figure");
     Pages.named(choice, Words.of("figures.choose"), "");
     choice.addListener(SWT.Selection, e -> rebuild());
@@ -51,13 +51,22 @@ public final class FigureView extends StudyPart {
     StudyResults now = study.flatMap(OpenStudy::results).orElse(null);
     if (now != shown) {
       shown = now;
-      rebuild();
+      offer();
     }
+  }
+
+  /** All figures that the study has data for; the chosen one stays chosen. */
+  private void offer() {
+    String before = choice.getSelectionIndex() < 0 ? "" : choice.getText();
+    figures = shown == null ? List.of() : Figures.all().stream().flatMap(spec -> spec.all(shown).stream()).toList();
+    choice.setItems(figures.stream().map(NamedFigure::title).toArray(String[]::new));
+    choice.select(Math.max(0, choice.indexOf(before)));
+    rebuild();
   }
 
   private void rebuild() {
     int index = choice.getSelectionIndex();
-    Optional<Figure> figure = shown == null || index < 0 ? Optional.empty() : Figures.all().get(index).build(shown);
+    Optional<Figure> figure = index < 0 ? Optional.empty() : Optional.of(figures.get(index).figure());
     canvas.show(figure.orElse(null));
     caption.setText(figure.map(Figure::caption).orElse(Words.of(shown == null ? "none.open" : "figures.nothing")));
     size();

@@ -1,0 +1,173 @@
+package daubline.ui.publish;
+
+import daubline.analysis.ComparisonOptions;
+import daubline.base.Version;
+import daubline.export.Provenance;
+import daubline.export.Style;
+import daubline.publication.FigureOptions;
+import daubline.publication.PublicationOptions;
+import daubline.ui.Words;
+import daubline.ui.look.Pages;
+import daubline.ui.study.OpenStudy;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.eclipse.jface.wizard.WizardPage;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Spinner;
+import org.eclipse.swt.widgets.Text;
+
+/** Where to write, and what tables and figures look like. */
+final class FormPage extends WizardPage {
+
+  private static final List<String> FORMATS = List.of("svg", "pdf", "png");
+
+  private final OpenStudy study;
+  private Text folder;
+  private Combo style;
+  private Button comma;
+  private final Button[] formats = new Button[FORMATS.size()];
+  private Spinner dpi;
+  private Text width;
+
+  FormPage(OpenStudy study) {
+    super("form", Words.of("publish.form"), null);
+    this.study = study;
+    setDescription(Words.of("publish.form.about"));
+  }
+
+  @Override
+  public void createControl(Composite parent) {
+    Composite page = new Composite(parent, SWT.NONE);
+    page.setLayout(new GridLayout(3, false));
+    folder = text(page, "publish.folder", String.valueOf(study.folder().resolveSibling(study.folder().getFileName() + "-published")), 1);
+    Button browse = new Button(page, SWT.PUSH);
+    browse.setText(Words.of("publish.browse"));
+    browse.addListener(SWT.Selection, e -> browse());
+    label(page, "publish.style");
+    style = new Combo(page, SWT.READ_ONLY);
+    style.setItems(List.of(Style.Preset.values()).stream().map(Words::of).toArray(String[]::new));
+    style.select(0);
+    identify(style, "publish.style", 2);
+    comma = check(page, "publish.comma", false);
+    label(page, "publish.formats");
+    Composite row = new Composite(page, SWT.NONE);
+    row.setLayout(new GridLayout(FORMATS.size(), false));
+    row.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false, 2, 1));
+    for (int i = 0; i < formats.length; i++) {
+      formats[i] = new Button(row, SWT.CHECK);
+      formats[i].setText(FORMATS.get(i).toUpperCase(java.util.Locale.ROOT));
+      formats[i].setSelection(true);
+      formats[i].setData("id", "publish.format." + FORMATS.get(i));
+    }
+    label(page, "publish.dpi");
+    dpi = new Spinner(page, SWT.BORDER);
+    dpi.setValues(FigureOptions.standard().dpi(), 50, 2400, 0, 50, 100);
+    identify(dpi, "publish.dpi", 2);
+    width = text(page, "publish.width", "", 2);
+    width.setMessage(Words.of("publish.width.own"));
+    folder.addListener(SWT.Modify, e -> validate());
+    width.addListener(SWT.Modify, e -> validate());
+    setControl(page);
+    validate();
+  }
+
+  private static void label(Composite page, String key) {
+    new Label(page, SWT.NONE).setText(Words.of(key));
+  }
+
+  private static void identify(org.eclipse.swt.widgets.Control control, String key, int span) {
+    control.setData("id", key);
+    control.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false, span, 1));
+    Pages.named(control, Words.of(key), "");
+  }
+
+  private static Text text(Composite page, String key, String value, int span) {
+    label(page, key);
+    Text text = new Text(page, SWT.BORDER);
+    text.setText(value);
+    identify(text, key, span);
+    text.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, span, 1));
+    return text;
+  }
+
+  private static Button check(Composite page, String key, boolean on) {
+    new Label(page, SWT.NONE);
+    Button button = new Button(page, SWT.CHECK);
+    button.setText(Words.of(key));
+    button.setSelection(on);
+    identify(button, key, 2);
+    return button;
+  }
+
+  private void browse() {
+    DirectoryDialog dialog = new DirectoryDialog(getShell(), SWT.SAVE);
+    dialog.setText(Words.of("publish.title"));
+    dialog.setFilterPath(folder.getText());
+    String chosen = dialog.open();
+    if (chosen != null) {
+      folder.setText(chosen);
+    }
+  }
+
+  /** Says something above the page that is no error. */
+  void say(String message) {
+    setMessage(message, WARNING);
+  }
+
+  private void validate() {
+    setErrorMessage(wrong());
+    setPageComplete(getErrorMessage() == null);
+  }
+
+  private String wrong() {
+    try {
+      if (folder.getText().isBlank()) {
+        return Words.of("publish.folder.missing");
+      }
+      Path chosen = Path.of(folder.getText().strip()).toAbsolutePath().normalize();
+      if (chosen.startsWith(study.folder().toAbsolutePath().normalize())) {
+        return Words.of("publish.folder.inside");
+      }
+      if (java.nio.file.Files.exists(chosen) && !java.nio.file.Files.isDirectory(chosen)) {
+        return Words.of("publish.folder.file");
+      }
+      new FigureOptions(Set.of(), FigureOptions.standard().dpi(), widthMm());
+      return null;
+    } catch (InvalidPathException e) {
+      return Words.of("publish.folder.name");
+    } catch (IllegalArgumentException e) {
+      return Words.of("publish.width.wrong");
+    }
+  }
+
+  private double widthMm() {
+    String typed = width.getText().strip().replace(',', '.');
+    return typed.isEmpty() ? Double.NaN : Double.parseDouble(typed);
+  }
+
+  Path folder() {
+    return Path.of(folder.getText().strip()).toAbsolutePath().normalize();
+  }
+
+  /** The options without the deposit's. */
+  PublicationOptions options(ComparisonOptions comparison) {
+    Set<String> chosen = new LinkedHashSet<>();
+    for (int i = 0; i < formats.length; i++) {
+      if (formats[i].getSelection()) {
+        chosen.add(FORMATS.get(i));
+      }
+    }
+    return PublicationOptions.standard(Version.NUMBER, PublicationOptions.settings(comparison)).at(Provenance.when(System.getenv("SOURCE_DATE_EPOCH")))
+        .in(new Style(Style.Preset.values()[style.getSelectionIndex()], comma.getSelection())).with(new FigureOptions(chosen, dpi.getSelection(), widthMm()));
+  }
+}
