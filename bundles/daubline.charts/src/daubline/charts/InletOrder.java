@@ -52,7 +52,8 @@ public final class InletOrder extends RowFigure {
   @Override
   public void paint(Graphics2D g, Rectangle2D area, Palette palette) {
     Pen pen = new Pen(g, palette);
-    double left = area.getX() + area.getWidth() * 0.36;
+    double widest = trials.stream().mapToDouble(t -> Math.max(Pen.width(why(t), Pen.SMALL), Pen.width(t.name(), Pen.NORMAL))).max().orElse(0);
+    double left = area.getX() + Math.min(area.getWidth() * 0.56, widest + 14);
     double right = area.getMaxX() - 8;
     double y = area.getY();
     for (double h = 0; h <= longest; h++) {

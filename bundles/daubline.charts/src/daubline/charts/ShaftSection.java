@@ -26,7 +26,10 @@ public final class ShaftSection implements Figure {
   private static final double ZERO_C = 273.15;
   private static final double HOTTEST = 1800;
   private static final double HEAD = 26;
-  private static final double FOOT = 34;
+  private static final double FOOT = 28;
+  /** Share of the width that the furnace gets, and millimetres left free beside it. */
+  private static final double DRAWING = 0.42;
+  private static final double MARGIN = 160;
 
   private final String caption;
   private final Profile built;
@@ -67,7 +70,18 @@ public final class ShaftSection implements Figure {
 
   @Override
   public double aspect() {
-    return 0.8;
+    return height(1000) / 1000;
+  }
+
+  /** As high as the furnace is at the width it gets, within reason. */
+  @Override
+  public double height(double width) {
+    double wanted = (built.height() + pit()) * width * DRAWING / (built.outerDiameter() + MARGIN) + HEAD + FOOT;
+    return Math.clamp(wanted, 0.45 * width, 1.15 * width);
+  }
+
+  private double pit() {
+    return built.pit() > 0 ? built.pit() : 0;
   }
 
   @Override
@@ -78,9 +92,8 @@ public final class ShaftSection implements Figure {
   @Override
   public void paint(Graphics2D g, Rectangle2D area, Palette palette) {
     Pen pen = new Pen(g, palette);
-    double pit = built.pit() > 0 ? built.pit() : 0;
-    double scale = Math.min((area.getHeight() - HEAD - FOOT) / (built.height() + pit), area.getWidth() * 0.42 / (built.outerDiameter() + 160));
-    double floor = area.getMaxY() - FOOT - pit * scale;
+    double scale = Math.min((area.getHeight() - HEAD - FOOT) / (built.height() + pit()), area.getWidth() * DRAWING / (built.outerDiameter() + MARGIN));
+    double floor = area.getY() + HEAD + built.height() * scale;
     double top = floor - built.height() * scale;
     double middle = area.getX() + area.getWidth() * 0.21;
     slag(pen, middle, floor, scale);
@@ -89,21 +102,21 @@ public final class ShaftSection implements Figure {
     drawing.excavated(found);
     drawing.floor(built.outerDiameter() / 2 + 50);
     pen.color(palette.ink()).text("Ø " + Printed.number(built.diameter(), 3) + " mm, " + Printed.number(built.height(), 3) + " mm high", middle,
-        area.getMaxY() - 6, Pen.SMALL, Pen.At.CENTRE);
+        floor + Math.max(pit() * scale + 12, 21), Pen.SMALL, Pen.At.CENTRE);
     double left = area.getX() + area.getWidth() * 0.47;
     Rectangle2D heat = new Rectangle2D.Double(left, top, area.getWidth() * 0.30, floor - top);
-    Rectangle2D gas = new Rectangle2D.Double(left + area.getWidth() * 0.35, top, area.getWidth() * 0.16, floor - top);
+    Rectangle2D gas = new Rectangle2D.Double(left + area.getWidth() * 0.35, top, area.getWidth() * 0.145, floor - top);
     heights(pen, heat, floor, scale);
     panel(pen, heat, "°C", HOTTEST, 600);
-    panel(pen, gas, "% CO of CO + CO2", 100, 50);
-    pen.text("heat", heat.getX(), top - 14, Pen.NORMAL, Pen.At.LEFT).text("gas", gas.getX(), top - 14, Pen.NORMAL, Pen.At.LEFT);
+    panel(pen, gas, "% CO", 100, 50);
+    pen.text("heat", heat.getX(), top - 14, Pen.NORMAL, Pen.At.LEFT).text("CO/(CO+CO2)", gas.getX() - 8, top - 14, Pen.NORMAL, Pen.At.LEFT);
     curves(pen, heat, gas, floor, scale);
   }
 
   /** Where slag and bloom stand at the end of charging. */
   private void slag(Pen pen, double middle, double floor, double scale) {
     double half = built.diameter() / 2 * scale;
-    double pit = built.pit() > 0 ? built.pit() * scale : 0;
+    double pit = pit() * scale;
     Path2D inside = new Path2D.Double();
     inside.moveTo(middle - half, floor - inlet * scale);
     inside.lineTo(middle - half, floor);

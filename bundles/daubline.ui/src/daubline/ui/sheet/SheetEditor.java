@@ -1,6 +1,7 @@
 package daubline.ui.sheet;
 
 import daubline.model.Reading;
+import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import daubline.ui.study.OpenStudy;
@@ -45,6 +46,9 @@ public final class SheetEditor extends EditorPart {
       page("page.values", new ValuesPage(tabs, study, object));
     }
     page("page.facts", new FactsPage(tabs, study, object));
+    if (object instanceof Trial trial) {
+      page("page.before", new BeforeFirePage(tabs, study, trial));
+    }
     tabs.setSelection(0);
     study.onChange(refresher);
     study.onResults(refresher);
