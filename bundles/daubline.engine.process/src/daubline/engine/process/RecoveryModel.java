@@ -29,7 +29,17 @@ public record RecoveryModel(double mean, double scale, double freedom, double pr
 
   /** The prediction for the next smelt of a team with these recoveries, each between 0 and 1; may be empty. */
   public static RecoveryModel of(List<Double> own) {
-    double[] published = logits(PUBLISHED);
+    return of(PUBLISHED, own);
+  }
+
+  /**
+   * The prediction from other published smelts, for leaving some of them out.
+   *
+   * @param smelts recoveries of published smelts with a bloom, each between 0 and 1, three at least
+   * @param own the team's own
+   */
+  public static RecoveryModel of(List<Double> smelts, List<Double> own) {
+    double[] published = logits(smelts);
     double centre = mean(published);
     double total = squares(published, centre) / (published.length - 1);
     double freedom = published.length - 1;
