@@ -31,6 +31,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
 
 /** Before the fire: what is said of a trial while it is planned, and beside it what came of it once it is burnt. */
 final class BeforeFirePage implements Page {
@@ -101,6 +102,7 @@ final class BeforeFirePage implements Page {
     scroll.addListener(SWT.Show, e -> scroll.getDisplay().asyncExec(this::refresh));
     scroll.addListener(SWT.Dispose, e -> job.cancel());
     scroll.setData("id", "before-fire");
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(scroll, "daubline.help.beforeFire");
   }
 
   private static Label wide(Label label) {
