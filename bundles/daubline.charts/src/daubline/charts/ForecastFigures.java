@@ -27,8 +27,8 @@ final class ForecastFigures implements FigureSpec {
   static List<FigureSpec> all() {
     return List.of(new ForecastFigures("shaft-profiles", "Predicted Heat and Gas", ForecastFigures::profiles),
         new ForecastFigures("slag-inlet", "Slag Against the Air Inlet", trials -> InletOrder.of(trials, "")),
-        new ForecastFigures("predicted-observed", "Predicted and Observed", trials -> ForecastPlots.predictedAgainstObserved(burnt(trials))),
-        new ForecastFigures("prediction-residuals", "What Predictions Left Over", trials -> ForecastPlots.residuals(burnt(trials))));
+        new ForecastFigures("forecast-observed", "Predicted and Observed", trials -> ForecastPlots.predictedAgainstObserved(burnt(trials))),
+        new ForecastFigures("forecast-residuals", "What Predictions Left Over", trials -> ForecastPlots.residuals(burnt(trials))));
   }
 
   private static List<TrialForecast> burnt(List<TrialForecast> trials) {
