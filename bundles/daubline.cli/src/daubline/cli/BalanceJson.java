@@ -141,6 +141,6 @@ final class BalanceJson {
   }
 
   private void number(String name, double value) throws IOException {
-    JsonOut.number(json, name, value);
+    ResultJson.number(json, name, value);
   }
 }

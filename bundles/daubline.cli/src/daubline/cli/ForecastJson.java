@@ -58,15 +58,15 @@ final class ForecastJson {
     json.writeArrayFieldStart("slagRise");
     for (BurnForecast.Rise rise : forecast.slagRise()) {
       json.writeStartObject();
-      JsonOut.number(json, "time", rise.time());
-      JsonOut.number(json, "median", rise.median());
-      JsonOut.number(json, "low", rise.low());
-      JsonOut.number(json, "high", rise.high());
+      ResultJson.number(json, "time", rise.time());
+      ResultJson.number(json, "median", rise.median());
+      ResultJson.number(json, "low", rise.low());
+      ResultJson.number(json, "high", rise.high());
       json.writeEndObject();
     }
     json.writeEndArray();
-    JsonOut.number(json, "shareOfPublishedSmelts", forecast.recovery().priorWeight());
-    JsonOut.number(json, "refusedShare", forecast.refused());
+    ResultJson.number(json, "shareOfPublishedSmelts", forecast.recovery().priorWeight());
+    ResultJson.number(json, "refusedShare", forecast.refused());
     json.writeArrayFieldStart("measureNext");
     for (NextMeasurement next : forecast.next()) {
       json.writeString(next.sentence());
@@ -84,19 +84,19 @@ final class ForecastJson {
     json.writeStringField("figure", f.quantity().name().toLowerCase(java.util.Locale.ROOT));
     json.writeStringField("label", f.quantity().label());
     json.writeStringField("unit", f.quantity().unit());
-    JsonOut.number(json, "central", f.central());
-    JsonOut.number(json, "median", f.median());
-    JsonOut.number(json, "low", f.low());
-    JsonOut.number(json, "high", f.high());
+    ResultJson.number(json, "central", f.central());
+    ResultJson.number(json, "median", f.median());
+    ResultJson.number(json, "low", f.low());
+    ResultJson.number(json, "high", f.high());
     json.writeStringField("standing", f.quantity().standing().words());
     json.writeStringField("source", f.quantity().source().text());
     if (observed.isPresent()) {
-      JsonOut.number(json, "observed", observed.get().value());
+      ResultJson.number(json, "observed", observed.get().value());
       json.writeStringField("observedFrom", observed.get().where());
     }
     json.writeObjectFieldStart("dependsOn");
     for (Map.Entry<String, Double> share : f.shares().entrySet()) {
-      JsonOut.number(json, share.getKey(), share.getValue());
+      ResultJson.number(json, share.getKey(), share.getValue());
     }
     json.writeEndObject();
     json.writeEndObject();
@@ -106,12 +106,12 @@ final class ForecastJson {
     json.writeArrayFieldStart("profile");
     for (ShaftSolution.Level level : shaft.profile()) {
       json.writeStartObject();
-      JsonOut.number(json, "height", level.height());
-      JsonOut.number(json, "gas", level.gas());
-      JsonOut.number(json, "charge", level.solid());
-      JsonOut.number(json, "coShare", level.coShare());
-      JsonOut.number(json, "toWustite", level.toWustite());
-      JsonOut.number(json, "toMetal", level.toMetal());
+      ResultJson.number(json, "height", level.height());
+      ResultJson.number(json, "gas", level.gas());
+      ResultJson.number(json, "charge", level.solid());
+      ResultJson.number(json, "coShare", level.coShare());
+      ResultJson.number(json, "toWustite", level.toWustite());
+      ResultJson.number(json, "toMetal", level.toMetal());
       json.writeEndObject();
     }
     json.writeEndArray();

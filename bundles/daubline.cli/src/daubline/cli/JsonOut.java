@@ -28,15 +28,6 @@ final class JsonOut {
     out.flush();
   }
 
-  /** JSON has no NaN: what there is no number for is null. */
-  static void number(JsonGenerator json, String name, double value) throws IOException {
-    if (Double.isFinite(value)) {
-      json.writeNumberField(name, value);
-    } else {
-      json.writeNullField(name);
-    }
-  }
-
   /** Findings under their name. */
   static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
     json.writeArrayFieldStart("findings");
