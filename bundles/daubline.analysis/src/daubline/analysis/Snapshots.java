@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.analysis.forecast.TrialPlans;
 import daubline.analysis.record.Recorder;
 import daubline.base.IronBasis;
 import daubline.base.Material;
@@ -60,7 +61,8 @@ public final class Snapshots {
       }
     }
     return new StudySnapshot(text(session.study().getName()), session.digest(), StudySettings.of(session.study()), variables, trials, sheets,
-        new Recorder(reading -> make.statement(reading, Double.NaN), make::analysis).of(session.study()));
+        new Recorder(reading -> make.statement(reading, Double.NaN), make::analysis).of(session.study()),
+        TrialPlans.of(session.study()));
   }
 
   /** Where the value of one reading came from. */

@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.analysis.forecast.TrialPlans;
 import daubline.analysis.record.StudyRecord;
 import daubline.base.Variables;
 import daubline.engine.inference.ComparisonSettings;
@@ -16,14 +17,21 @@ import java.util.Optional;
  * @param trials all trials in the order of the study
  * @param sheets all evidence sheets in the order of the study
  * @param record what is printed beside: people, lots, logs, pieces, samples, analyses in full
+ * @param plans what is known of each trial before the fire
  */
 public record StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
-    List<EvidenceData> sheets, StudyRecord record) {
+    List<EvidenceData> sheets, StudyRecord record, TrialPlans plans) {
 
   /** A snapshot of what is compared only. */
   public StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
       List<EvidenceData> sheets) {
     this(name, digest, settings, variables, trials, sheets, StudyRecord.EMPTY);
+  }
+
+  /** A snapshot without plans. */
+  public StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
+      List<EvidenceData> sheets, StudyRecord record) {
+    this(name, digest, settings, variables, trials, sheets, record, TrialPlans.NONE);
   }
 
   public StudySnapshot {

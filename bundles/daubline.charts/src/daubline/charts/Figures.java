@@ -2,12 +2,13 @@ package daubline.charts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All figures of the publication, in the order in which they are printed. */
 public final class Figures {
 
-  private static final List<FigureSpec> ALL = List.of(new RankingFigure(), new AgreementMap(), new VerdictMap(), new SectionFigure(),
-      new RunFigures(), new TernaryFigure(), new BiplotFigure(), new ResidueShares(), new ResidualsFigure());
+  private static final List<FigureSpec> ALL = Stream.concat(Stream.of(new RankingFigure(), new AgreementMap(), new VerdictMap(), new SectionFigure(),
+      new RunFigures(), new TernaryFigure(), new BiplotFigure(), new ResidueShares(), new ResidualsFigure()), ForecastFigures.all().stream()).toList();
 
   private Figures() {
   }

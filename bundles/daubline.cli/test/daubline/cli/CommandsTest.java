@@ -144,4 +144,48 @@ class CommandsTest {
     assertEquals(0, read.exit(), read.out() + read.err());
     assertEquals(0, Run.of("check", temporary.resolve("again").toString()).exit());
   }
+
+  @Test
+  void predictsOneTrialASeriesAndAGrid() throws Exception {
+    Run one = Run.of("predict", "seeds/aldervale", "--trial", "Aldervale 7", "--draws", "40", "--used");
+    assertEquals(0, one.exit(), one.err());
+    assertTrue(one.out().contains("slag reaches the air inlet after") && one.out().contains("depends on") && one.out().contains("carbon monoxide"), one.out());
+    Run series = Run.of("predict", "seeds/aldervale", "--series", "Season 2031", "--draws", "0");
+    assertTrue(series.out().contains("the earliest first"), series.out());
+    Run grid = Run.of("predict", "seeds/aldervale", "--trial", "Aldervale 7", "--vary", "air_flow=400,800 L/min", "--vary", "ore_total=0,20 kg", "--draws", "0");
+    assertEquals(0, grid.exit(), grid.err());
+    assertTrue(grid.out().contains("air_flow 400 L/min, ore_total 20 kg") && grid.out().contains("cannot be 0"), grid.out());
+    assertEquals(1, Run.of("predict", "seeds/aldervale", "--vary", "no_such=1").exit());
+    assertEquals(1, Run.of("predict", "seeds/aldervale", "--trial", "Nobody").exit());
+  }
+
+  @Test
+  void predictionAndBalanceAreValidJsonWithoutNaN() throws Exception {
+    for (String[] command : new String[][] {{"predict", "seeds/aldervale", "--draws", "40", "--json"}, {"balance", "seeds/aldervale", "--draws", "20", "--json"}}) {
+      Run json = Run.of(command);
+      assertEquals(0, json.exit(), json.err());
+      assertFalse(json.out().contains("NaN"), command[0]);
+      int names = 0;
+      try (JsonParser parser = new JsonFactory().createParser(json.out())) {
+        while (parser.nextToken() != null) {
+          names += "name".equals(parser.currentName()) ? 1 : 0;
+        }
+      }
+      assertTrue(names >= 8);
+    }
+  }
+
+  @Test
+  void balancesShowWhatIsLeftOver() {
+    Run balance = Run.of("balance", "seeds/aldervale", "--trial", "Aldervale 2", "--draws", "50");
+    assertEquals(0, balance.exit(), balance.err());
+    assertTrue(balance.out().contains("left over kg") && balance.out().contains("backward: ore") && balance.out().contains("[bloom / ore]"), balance.out());
+  }
+
+  @Test
+  void validationWritesThePageThatStandsInTheDocuments() throws Exception {
+    Run validate = Run.of("validate", "--to", temporary.toString());
+    assertEquals(0, validate.exit(), validate.err());
+    assertEquals(Files.readString(Path.of("docs/validation.md")), Files.readString(temporary.resolve("validation.md")), "run releng/run validate and commit it");
+  }
 }

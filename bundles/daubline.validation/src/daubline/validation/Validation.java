@@ -18,7 +18,8 @@ public final class Validation {
   /** The name of the page. */
   public static final String PAGE = "validation.md";
 
-  private static final List<Section> SECTIONS = List.of(new WhereChecked(), new Recovery());
+  private static final List<Section> SECTIONS = List.of(new WhereChecked(), new PublishedSmelts(), new MeasuredViscosity(), new ExcavatedSlags(),
+      new Recovery(), new NotValidated());
 
   private Validation() {
   }

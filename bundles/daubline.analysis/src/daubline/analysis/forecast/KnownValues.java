@@ -4,18 +4,22 @@ import daubline.base.Amount;
 import daubline.base.Printed;
 import daubline.base.Stage;
 import daubline.base.Trail;
+import daubline.base.ValueKind;
 import daubline.base.Variable;
 import daubline.base.Variables;
 import daubline.model.Lot;
 import daubline.model.Reading;
+import daubline.model.Reconstruction;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
 import daubline.session.Readings;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What is known of a trial before it is lit, in this order: as built, planned, the choices of its reconstruction, its lots.
@@ -25,11 +29,15 @@ final class KnownValues {
 
   private final Variables variables;
   private final Map<String, Reading> readings = new LinkedHashMap<>();
+  private final Map<String, String> words = new LinkedHashMap<>();
   private final Map<String, String> places = new LinkedHashMap<>();
   private final List<Trail> used = new ArrayList<>();
+  private final Set<String> asked = new LinkedHashSet<>();
+  private final int beforeTheFire;
 
-  KnownValues(Trial trial, Variables variables) {
+  KnownValues(Trial trial, Variables variables, Overlay overlay) {
     this.variables = variables;
+    overlay.values().values().forEach(value -> put(value, "tried"));
     List<StagedValue> staged = new ArrayList<>();
     if (trial.getBuild() != null) {
       staged.addAll(trial.getBuild().getValues());
@@ -37,13 +45,20 @@ final class KnownValues {
     staged.addAll(trial.getValues());
     putStage(staged, Stage.AS_BUILT);
     putStage(staged, Stage.PLANNED);
-    if (trial.getReconstruction() != null) {
-      trial.getReconstruction().getChoices().forEach(choice -> put(choice, "reconstruction, " + (choice.getBasis() == null ? "no basis" : choice.getBasis().word())));
+    if (reconstruction(trial) != null) {
+      reconstruction(trial).getChoices()
+          .forEach(choice -> put(choice, "reconstruction, " + (choice.getBasis() == null ? "no basis" : choice.getBasis().word())));
     }
     for (Lot lot : trial.getLots()) {
       lot.getValues().forEach(value -> put(value, "lot " + lot.getName()));
     }
+    beforeTheFire = readings.size();
     putStage(staged, Stage.AS_FIRED);
+  }
+
+  /** The reconstruction that a trial tries, its own or that of its furnace; null when there is none. */
+  static Reconstruction reconstruction(Trial trial) {
+    return trial.getReconstruction() != null || trial.getBuild() == null ? trial.getReconstruction() : trial.getBuild().getReconstruction();
   }
 
   private void putStage(List<StagedValue> values, Stage stage) {
@@ -51,7 +66,9 @@ final class KnownValues {
   }
 
   private void put(Reading reading, String place) {
-    if (reading.getVariable() != null && Readings.amount(reading).isNumber() && readings.putIfAbsent(reading.getVariable(), reading) == null) {
+    if (reading.getVariable() != null && Readings.amount(reading).kind() == ValueKind.CATEGORY) {
+      words.putIfAbsent(reading.getVariable(), Readings.amount(reading).category());
+    } else if (reading.getVariable() != null && Readings.amount(reading).isNumber() && readings.putIfAbsent(reading.getVariable(), reading) == null) {
       places.put(reading.getVariable(), place);
     }
   }
@@ -62,13 +79,25 @@ final class KnownValues {
     if (reading == null) {
       return Optional.empty();
     }
+    asked.add(variable);
     Variable known = variables.get(variable);
     Amount amount = Readings.amount(reading);
-    Trail trail = Trail.entry(known.name() + ", " + places.get(variable), Printed.withUnit(amount, known.unit()), reading.getId());
+    Trail trail = Trail.entry(known.name() + ", " + places.get(variable), Printed.withUnit(amount, known.unit()),
+        reading.getId() == null ? "" : reading.getId());
     if (!used.contains(trail)) {
       used.add(trail);
     }
     return Optional.of(amount);
+  }
+
+  /** A word of a list, such as the fill of a pit. */
+  Optional<String> word(String variable) {
+    return Optional.ofNullable(words.get(variable));
+  }
+
+  /** Names of the variables asked for that are known only from the fire itself. */
+  List<String> fromTheFire() {
+    return asked.stream().filter(v -> List.copyOf(readings.keySet()).indexOf(v) >= beforeTheFire).map(v -> variables.get(v).name()).toList();
   }
 
   /** Everything that was asked for and known, in order. */

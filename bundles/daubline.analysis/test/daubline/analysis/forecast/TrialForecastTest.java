@@ -114,4 +114,67 @@ class TrialForecastTest {
     planPublishedSmelt();
     assertEquals(forecast().forecast().orElseThrow().quantities(), forecast().forecast().orElseThrow().quantities());
   }
+
+  /** Whatever is typed, there is a forecast without NaN in what people read first, or findings that say what to mend. */
+  @Test
+  void impossibleValuesAreSaidAndNeverThrow() {
+    for (String[] bad : new String[][] {{"furnace_height", "0", "cm"}, {"ore_total", "0", "kg"}, {"base_internal_diameter", "-3", "cm"},
+        {"air_flow", "0", "L/min"}, {"ore_iron", "0", "%"}, {"inlet_bore", "0", "mm"}, {"ore_moisture", "100", "%"}, {"charcoal_total", "0", "kg"}}) {
+      session.edit("Clear", () -> trial.getValues().clear());
+      plan(Stage.PLANNED, bad[0], bad[1], bad[2]);
+      planPublishedSmelt();
+      TrialForecast wrong = forecast();
+      assertTrue(wrong.findings().stream().anyMatch(f -> f.code().equals("forecast.impossible") && !f.remedy().isEmpty()), bad[0] + " " + wrong.findings());
+      assertTrue(wrong.forecast().isEmpty(), bad[0]);
+    }
+  }
+
+  @Test
+  void oddButPossibleValuesAreForecastWithAWarning() {
+    for (String[] odd : new String[][] {{"air_flow", "20", "L/min"}, {"air_flow", "9000", "L/min"}, {"ore_moisture", "45", "%"}, {"ore_iron", "80", "%"},
+        {"furnace_height", "6", "m"}, {"base_internal_diameter", "5", "cm"}}) {
+      session.edit("Clear", () -> trial.getValues().clear());
+      plan(Stage.PLANNED, odd[0], odd[1], odd[2]);
+      planPublishedSmelt();
+      TrialForecast forecast = forecast();
+      assertTrue(forecast.findings().stream().anyMatch(f -> f.code().equals("forecast.range")), odd[0] + " " + forecast.findings());
+      BurnForecast f = forecast.forecast().orElseThrow();
+      for (BurnQuantity q : java.util.List.of(BurnQuantity.BLAST, BurnQuantity.BURN_RATE, BurnQuantity.BLOOM, BurnQuantity.SLAG, BurnQuantity.BLOCKING)) {
+        assertTrue(Double.isFinite(f.get(q).median()), odd[0] + " " + odd[1] + " " + q);
+      }
+    }
+  }
+
+  @Test
+  void ownSmeltsBeforeItUpdateTheYieldAndNoneAfterIt() throws Exception {
+    try (StudySession demonstration = StudySession.read(Path.of("seeds/aldervale"))) {
+      java.util.List<TrialForecast> all = TrialForecast.of(demonstration, List.of(), 0, 1);
+      assertEquals(1, all.get(0).forecast().orElseThrow().recovery().priorWeight());
+      for (int i = 1; i < all.size(); i++) {
+        assertTrue(all.get(i).forecast().orElseThrow().recovery().priorWeight() <= all.get(i - 1).forecast().orElseThrow().recovery().priorWeight());
+      }
+      assertTrue(all.getLast().forecast().orElseThrow().recovery().priorWeight() < .2);
+      assertTrue(all.stream().allMatch(f -> f.plan().logged().isPresent() && f.outcome(BurnQuantity.BURN_RATE).isPresent()));
+    }
+  }
+
+  /** The demonstration's low furnace without tap or pit comes nearest to choking; its log has the blocked inlet. */
+  @Test
+  void saysWhichTrialChokesFirst() throws Exception {
+    try (StudySession demonstration = StudySession.read(Path.of("seeds/aldervale"))) {
+      java.util.List<TrialForecast> all = TrialForecast.of(demonstration, List.of("Season 2031"), 40, 1);
+      assertEquals("Aldervale 5", InletRace.firstToChoke(all).orElseThrow().trial().name());
+      assertEquals("Aldervale 2", InletRace.firstToTap(all).orElseThrow().trial().name());
+    }
+  }
+
+  @Test
+  void tryingAValueChangesTheForecastAndNotTheStudy() {
+    planPublishedSmelt();
+    Overlay more = Overlay.NONE.with("air_flow", Overlay.value(Variables.standard(), "air_flow", "1300 L/min"));
+    double now = TrialPlans.of(session.study()).all().get(0).forecast(0, 1).get(BurnQuantity.BLAST).orElseThrow().central();
+    double tried = TrialPlans.of(session.study(), more).all().get(0).forecast(0, 1).get(BurnQuantity.BLAST).orElseThrow().central();
+    assertEquals(2, tried / now, 1e-9);
+    assertEquals(6, trial.getValues().size());
+  }
 }

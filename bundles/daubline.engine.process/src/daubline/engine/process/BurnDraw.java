@@ -2,6 +2,7 @@ package daubline.engine.process;
 
 import static daubline.engine.process.shaft.ShaftParameter.*;
 
+import daubline.engine.process.air.Bellows;
 import daubline.engine.process.air.Blast;
 import daubline.engine.process.air.Descent;
 import daubline.engine.process.air.PackedBed;
@@ -43,6 +44,23 @@ final class BurnDraw {
   private final RecoveryModel model;
   private final RandomStream random;
   private final EnumMap<BurnQuantity, Double> values = new EnumMap<>(BurnQuantity.class);
+  private final EnumMap<Guess, Double> guesses = new EnumMap<>(Guess.class);
+
+  /** What is drawn beside the furnace itself; each has its share of the spread as an input of the shaft has. */
+  enum Guess {
+    BURN_RATE("charcoal burnt per air"), RECOVERY("recovery, from smelt to smelt"), ORE_IRON("iron of the ore"), ORE_GANGUE("silica of the ore"),
+    ORE_MASS("weight of the ore"), CHARCOAL_MASS("weight of the charcoal"), LIQUIDUS("liquidus formula"), VISCOSITY("viscosity formula");
+
+    private final String label;
+
+    Guess(String label) {
+      this.label = label;
+    }
+
+    String label() {
+      return label;
+    }
+  }
 
   /** A course; a null stream gives the middle one. */
   BurnDraw(BurnInputs in, RecoveryModel model, RandomStream random) {
@@ -52,6 +70,10 @@ final class BurnDraw {
     Analysis ore = ore();
     double oreMass = draw(in.oreMass());
     double charcoal = draw(in.charcoalMass());
+    guesses.put(Guess.ORE_MASS, oreMass);
+    guesses.put(Guess.CHARCOAL_MASS, charcoal);
+    guesses.put(Guess.ORE_IRON, ore.iron());
+    guesses.put(Guess.ORE_GANGUE, ore.share(Oxide.SIO2));
     shaft = shaftInputs(ore, oreMass, charcoal);
     solution = new ShaftSolver().solve(shaft);
     air();
@@ -60,6 +82,11 @@ final class BurnDraw {
     put(BurnQuantity.RESIDENCE, Descent.residence(get(DIAMETER), get(STACK), get(CHARCOAL_DENSITY), burn));
     heat();
     iron(ore, oreMass * (1 - get(ORE_MOISTURE)), charcoal * (1 - get(CHARCOAL_MOISTURE)), charcoal / burn);
+  }
+
+  /** What was drawn for something beside the furnace; NaN where nothing was. */
+  double guess(Guess guess) {
+    return guesses.getOrDefault(guess, Double.NaN);
   }
 
   double value(BurnQuantity quantity) {
@@ -108,7 +135,7 @@ final class BurnDraw {
 
   private void air() {
     double flow = get(AIR);
-    double speed = Blast.inletSpeed(flow, in.inletDiameter(), in.inlets());
+    double speed = Blast.inletSpeed(flow, in.inlets().diameter(), in.inlets().number());
     put(BurnQuantity.BLAST, Blast.perArea(flow, get(DIAMETER)));
     put(BurnQuantity.INLET_SPEED, speed);
     put(BurnQuantity.INLET_PRESSURE, Blast.inletPressure(speed, get(AMBIENT)));
@@ -124,6 +151,7 @@ final class BurnDraw {
     double share = Math.clamp(CO_SHARE + CO_SHARE_SIGMA * normal(), LEAST_SHARE, 1);
     double rate = share * flow * Combustion.carbonPerAir(1);
     double burn = in.burnRate().map(this::draw).orElse(rate);
+    guesses.put(Guess.BURN_RATE, in.burnRate().isPresent() ? burn : share);
     put(BurnQuantity.BURN_RATE, burn);
     return burn;
   }
@@ -142,7 +170,11 @@ final class BurnDraw {
     double flow = get(AIR) * (1 - get(LEAK));
     double flux = flow * (Blast.density(Constants.BLOWER_T) + Combustion.carbonPerAir(1)) / area;
     PackedBed bed = new PackedBed(get(CHARCOAL_SIZE), get(SPHERICITY), get(VOIDAGE));
-    put(BurnQuantity.BED_PRESSURE, bed.drop(flux, get(STACK), this::gasAt));
+    double drop = bed.drop(flux, get(STACK), this::gasAt);
+    put(BurnQuantity.BED_PRESSURE, drop);
+    double power = new Bellows(get(AIR) / in.inlets().delivered(), 1, in.inlets().delivered()).power(value(BurnQuantity.INLET_PRESSURE) + drop);
+    put(BurnQuantity.BELLOWS_POWER, power);
+    put(BurnQuantity.PEOPLE, power / Bellows.PERSON_POWER);
   }
 
   private double gasAt(double height) {
@@ -185,10 +217,12 @@ final class BurnDraw {
 
   private double recovery() {
     if (random == null) {
-      return 1 / (1 + Math.exp(-model.mean()));
+      return model.middle();
     }
     double drawn = model.draw(random);
-    return random.uniform() < value(BurnQuantity.NO_BLOOM) ? 0 : Math.min(1, drawn);
+    double recovery = random.uniform() < value(BurnQuantity.NO_BLOOM) ? 0 : Math.min(1, drawn);
+    guesses.put(Guess.RECOVERY, recovery);
+    return recovery;
   }
 
   private void slag(ForwardBalance balance, double duration) {
@@ -199,11 +233,14 @@ final class BurnDraw {
     double hottest = solution.converged() ? solution.hearth().hottestSolid() : 1500;
     if (slag.share(Oxide.SIO2) > 0) {
       Liquidus liquidus = Liquidus.of(slag);
-      put(BurnQuantity.SLAG_LIQUIDUS, liquidus.temperature() + liquidus.sigma() * normal() - Constants.ZERO_C);
+      guesses.put(Guess.LIQUIDUS, normal());
+      guesses.put(Guess.VISCOSITY, normal());
+      put(BurnQuantity.SLAG_LIQUIDUS, liquidus.temperature() + liquidus.sigma() * guess(Guess.LIQUIDUS) - Constants.ZERO_C);
       put(BurnQuantity.SLAG_VISCOSITY,
-          ViscosityModel.CALIBRATED.of(slag, hottest) * Math.pow(10, VISCOSITY_SIGMA * normal()));
+          ViscosityModel.CALIBRATED.of(slag, hottest) * Math.pow(10, VISCOSITY_SIGMA * guess(Guess.VISCOSITY)));
     }
-    double blocking = Descent.blockingTime(get(DIAMETER), get(HEARTH), get(HEARTH_ROOM), mass / duration,
+    double depth = get(HEARTH) + in.slagRoom().pit() / (Math.PI * get(DIAMETER) * get(DIAMETER) / 4);
+    double blocking = Descent.blockingTime(get(DIAMETER), depth, get(HEARTH_ROOM), mass / duration,
         SlagDensity.of(slag, hottest), balance.metal() / duration, METAL_DENSITY);
     put(BurnQuantity.BLOCKING, blocking);
     put(BurnQuantity.TAPS, Math.floor(duration / blocking));

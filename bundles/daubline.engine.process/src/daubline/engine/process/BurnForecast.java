@@ -7,7 +7,6 @@ import daubline.engine.stats.Quantiles;
 import daubline.engine.stats.RandomStream;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,12 +21,13 @@ import java.util.stream.Stream;
  * @param shaft the shaft with every input at its median, for the drawn section
  * @param slagRise level of the slag against time
  * @param recovery the model behind yield, with how much of it is still the published smelts
+ * @param next what to measure next so that the forecast narrows most
  * @param refused share of the draws whose shaft was refused
  * @param findings warnings in plain words
  * @param cautions safety notes that belong to the figures
  */
 public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<Rise> slagRise, RecoveryModel recovery,
-    double refused, List<Finding> findings, List<String> cautions) {
+    List<NextMeasurement> next, double refused, List<Finding> findings, List<String> cautions) {
 
   /** Draws that give steady intervals at little cost. */
   public static final int USUAL_DRAWS = 300;
@@ -62,7 +62,8 @@ public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<
         .map(q -> forecast(q, middle, courses, inputs)).toList();
     long refused = courses.stream().filter(d -> !d.solution.converged()).count();
     double share = draws > 0 ? (double) refused / draws : middle.solution.converged() ? 0 : 1;
-    return new BurnForecast(quantities, middle.solution, rise(quantities), model, share,
+    return new BurnForecast(quantities, middle.solution, rise(quantities), model,
+        NextMeasurement.of(quantities, inputs), share,
         BurnWarnings.of(inputs, middle, quantities, share, model), Cautions.all());
   }
 
@@ -82,19 +83,22 @@ public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<
   }
 
   private static Map<String, Double> shares(double[] y, List<BurnDraw> courses, BurnInputs in) {
-    Map<ShaftParameter, Double> all = new EnumMap<>(ShaftParameter.class);
+    Map<String, Double> all = new LinkedHashMap<>();
     for (ShaftParameter p : ShaftParameter.values()) {
       if (in.spread(p).shape() != Spread.Shape.EXACT) {
-        double[] x = courses.stream().mapToDouble(d -> d.shaft.get(p)).toArray();
-        double share = InputShares.firstOrder(x, y);
-        if (share >= LEAST_SHARE) {
-          all.put(p, share);
-        }
+        all.put(p.label(), InputShares.firstOrder(courses.stream().mapToDouble(d -> d.shaft.get(p)).toArray(), y));
+      }
+    }
+    for (BurnDraw.Guess guess : BurnDraw.Guess.values()) {
+      double[] x = courses.stream().mapToDouble(d -> d.guess(guess)).toArray();
+      if (Arrays.stream(x).noneMatch(Double::isNaN)) {
+        all.put(guess.label(), InputShares.firstOrder(x, y));
       }
     }
     Map<String, Double> sorted = new LinkedHashMap<>();
-    all.entrySet().stream().sorted(Map.Entry.<ShaftParameter, Double>comparingByValue(Comparator.reverseOrder()))
-        .forEach(e -> sorted.put(e.getKey().label(), e.getValue()));
+    double least = Math.max(LEAST_SHARE, InputShares.chance(y.length));
+    all.entrySet().stream().filter(e -> e.getValue() >= least)
+        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder())).forEach(e -> sorted.put(e.getKey(), e.getValue()));
     return java.util.Collections.unmodifiableMap(sorted);
   }
 

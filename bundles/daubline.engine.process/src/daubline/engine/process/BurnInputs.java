@@ -18,14 +18,13 @@ import java.util.Optional;
  * @param ash oxides of the charcoal ash
  * @param oreMass ore to be charged, as weighed
  * @param charcoalMass charcoal to be burnt while ore is charged, as weighed
- * @param inletDiameter inner diameter of an air inlet
- * @param inlets number of air inlets
+ * @param inlets where the air goes in
+ * @param slagRoom where the slag goes
  * @param burnRate charcoal burnt, kg/s, from a charge log of three charges or more
  * @param ownRecoveries bloom/(ore × Fe) of the team's earlier smelts
  */
 public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Analysis lining, Analysis ash,
-    Spread oreMass, Spread charcoalMass, double inletDiameter, int inlets, Optional<Spread> burnRate,
-    List<Double> ownRecoveries) {
+    Spread oreMass, Spread charcoalMass, Inlets inlets, SlagRoom slagRoom, Optional<Spread> burnRate, List<Double> ownRecoveries) {
 
   /** A clay for linings when none was analysed: 65 % SiO2, 18 % Al2O3, 5 % FeO (common practice, no source). */
   public static final Analysis USUAL_LINING = Analysis.ofPercent(Oxide.SIO2, 65, Oxide.AL2O3, 18, Oxide.FEO, 5,
@@ -34,6 +33,33 @@ public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Anal
   public static final Analysis USUAL_ASH = Analysis.ofPercent(Oxide.SIO2, 10, Oxide.AL2O3, 2, Oxide.CAO, 45, Oxide.MGO,
       8, Oxide.K2O, 15, Oxide.P2O5, 5, Oxide.MNO, 3);
 
+  /**
+   * Where the air goes in.
+   *
+   * @param diameter inner diameter of an air inlet, m
+   * @param number number of air inlets
+   * @param delivered share of the bellows' stroke that reaches the furnace, 0 to 1
+   */
+  public record Inlets(double diameter, int number, double delivered) {
+
+    /** Share of a stroke that hand bellows deliver when nobody measured it; 0.5 to 0.9 (from memory). */
+    public static final double USUAL_DELIVERED = .7;
+    /** One inlet of 25 mm. */
+    public static final Inlets USUAL = new Inlets(.025, 1, USUAL_DELIVERED);
+  }
+
+  /**
+   * Where the slag goes beside the hearth between floor and air inlet.
+   *
+   * @param pit volume of a pit below the floor that slag can fill, m³; 0 for none
+   * @param tapped whether it is let out through an opening
+   */
+  public record SlagRoom(double pit, boolean tapped) {
+
+    /** No pit, no tap. */
+    public static final SlagRoom NONE = new SlagRoom(0, false);
+  }
+
   public BurnInputs {
     EnumMap<ShaftParameter, Spread> copy = new EnumMap<>(ShaftParameter.class);
     copy.putAll(furnace);
@@ -41,27 +67,38 @@ public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Anal
     ownRecoveries = List.copyOf(ownRecoveries);
   }
 
-  /** A burn of so much ore and charcoal in a furnace, with the usual lining and ash and one inlet of 25 mm. */
+  /** A burn of so much ore and charcoal in a furnace, with the usual lining, ash and inlet, neither pit nor tap. */
   public static BurnInputs of(Map<ShaftParameter, Spread> furnace, Analysis ore, double oreMass, double charcoalMass) {
     return new BurnInputs(furnace, ore, USUAL_LINING, USUAL_ASH, Spread.relative(oreMass, .02),
-        Spread.relative(charcoalMass, .03), .025, 1, Optional.empty(), List.of());
+        Spread.relative(charcoalMass, .03), Inlets.USUAL, SlagRoom.NONE, Optional.empty(), List.of());
   }
 
   /** The same with another recovery history. */
   public BurnInputs withOwnRecoveries(List<Double> recoveries) {
-    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inletDiameter, inlets, burnRate, recoveries);
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, burnRate, recoveries);
   }
 
   /** The same with a burn rate from the charge log, kg/s. */
   public BurnInputs withBurnRate(Spread rate) {
-    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inletDiameter, inlets, Optional.of(rate),
-        ownRecoveries);
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, Optional.of(rate), ownRecoveries);
+  }
+
+  /** The same with another place for the slag. */
+  public BurnInputs withSlagRoom(SlagRoom room) {
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, room, burnRate, ownRecoveries);
   }
 
   /** What is used for a parameter: what is known, or the usual value with its usual spread. */
   public Spread spread(ShaftParameter p) {
     Spread known = furnace.get(p);
     return known != null ? known : usual(p);
+  }
+
+  /** Room that slag can fill before it reaches the air inlet, pit included, every input at its median, m³. */
+  public double room() {
+    double diameter = spread(ShaftParameter.DIAMETER).median();
+    double hearth = Math.PI * diameter * diameter / 4 * spread(ShaftParameter.HEARTH).median();
+    return (hearth + slagRoom.pit()) * spread(ShaftParameter.HEARTH_ROOM).median();
   }
 
   /** Spreads of small charcoal furnaces where nothing is known (assumed; see the shaft's page). */

@@ -15,6 +15,13 @@ public enum BurnQuantity {
   /** Pressure lost in the bed. */
   BED_PRESSURE("pressure lost in the charge", "Pa", Standing.ESTIMATE,
       Source.published("S. Ergun, Chem. Eng. Prog. 48 (1952) 89, with the temperature at each height")),
+  /** Muscle power. */
+  BELLOWS_POWER("muscle power at the bellows", "W", Standing.ESTIMATE,
+      Source.derived("flow by pressure of inlet and charge; a third of the muscle's power ends up in the air (common "
+          + "practice, no source)")),
+  /** People at the bellows. */
+  PEOPLE("people at the bellows at once", "1", Standing.ESTIMATE,
+      Source.derived("muscle power by 75 W that a fit person keeps up for hours (common practice, no source)")),
   /** Least charcoal burnt. */
   BURN_LEAST("charcoal burnt, all to CO2", "kg/s", Standing.EXACT, Source.derived("stoichiometry")),
   /** Most charcoal burnt. */

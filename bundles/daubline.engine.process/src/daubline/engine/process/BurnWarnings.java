@@ -13,6 +13,7 @@ final class BurnWarnings {
   private static final String WHERE = "before the fire";
   private static final double DEAD_BLAST = .5;
   private static final double HAND_PRESSURE = 1000;
+  private static final double MOST_PEOPLE = 5;
 
   private final List<Forecast> forecasts;
   private final List<Finding> findings = new ArrayList<>();
@@ -26,7 +27,7 @@ final class BurnWarnings {
     BurnWarnings w = new BurnWarnings(forecasts);
     w.air();
     w.heat(middle.solution);
-    w.slag();
+    w.slag(in);
     w.iron(in);
     w.worth(model, refused, in);
     return List.copyOf(w.findings);
@@ -60,6 +61,11 @@ final class BurnWarnings {
       warn("pressure", number("inlet and charge need about %.1f kPa, more than hand bellows give for long",
           pressure / 1000), "a wider inlet, or charcoal screened of fines");
     }
+    double people = of(BurnQuantity.PEOPLE);
+    if (people > MOST_PEOPLE) {
+      warn("people", number("by hand this air is the work of about %.0f people at once: power is flow by pressure, and leaks are pumped too", people),
+          "a blower, a wider inlet, or less air in a narrower furnace");
+    }
   }
 
   private void heat(ShaftSolution solution) {
@@ -79,13 +85,15 @@ final class BurnWarnings {
     }
   }
 
-  private void slag() {
+  private void slag(BurnInputs in) {
     double blocking = of(BurnQuantity.BLOCKING);
     double duration = of(BurnQuantity.DURATION);
-    if (blocking < duration) {
-      warn("choke", number("slag and bloom fill the room below the air inlet after about %.1f h of %.1f h: %.1f kg of "
-          + "slag for the room there is", blocking / 3600, duration / 3600, of(BurnQuantity.SLAG)),
-          "tap, dig a deeper pit, raise the inlet, or charge a cleaner ore");
+    String fills = number("slag and bloom fill the room below the air inlet after about %.1f h of %.1f h: %.1f kg of slag for %.1f L of room among the "
+        + "charcoal%s", blocking / 3600, duration / 3600, of(BurnQuantity.SLAG), 1000 * in.room(), in.slagRoom().pit() > 0 ? ", the pit included" : "");
+    if (blocking < duration && in.slagRoom().tapped()) {
+      note("tap", fills, "tap before then, and again after as long");
+    } else if (blocking < duration) {
+      warn("choke", fills + "; then the air is blocked and the fire dies back", "tap, dig a deeper pit, raise the inlet, or charge a cleaner ore");
     }
     if (of(BurnQuantity.SLAG_VISCOSITY) > 1) {
       warn("viscous", "the slag is too thick to run freely: much silica and alumina for its iron",
@@ -107,11 +115,16 @@ final class BurnWarnings {
   }
 
   private void worth(RecoveryModel model, double refused, BurnInputs in) {
-    note("worth", number("yield here is no better than the trade's experience: %.0f %% of it still comes from seven "
-        + "published smelts, and on those no physics beat their mean", 100 * model.priorWeight()),
-        "weigh ore, bloom and slag of your own smelts; after five the figure is mostly yours");
+    if (model.priorWeight() >= 1) {
+      note("worth", "yield here is no better than the trade's experience: all of it comes from seven published smelts, and on those no physics beat "
+          + "their mean", "weigh ore, bloom and slag of your own smelts; after five the figure is mostly yours");
+    } else {
+      String skill = OwnSkill.of(in.ownRecoveries()).map(OwnSkill::sentence).orElse("below three smelts of your own, no better than the trade's experience");
+      note("worth", number("%.0f %% of the yield still comes from seven published smelts, the rest from your own; %s", 100 * model.priorWeight(), skill),
+          "weigh ore, bloom and slag of every smelt");
+    }
     if (in.burnRate().isEmpty()) {
-      note("measure", "the burn rate is the widest guess behind times and slag level",
+      note("measure", "the burn rate is a guess from two logged smelts; times and slag level follow it",
           "log three charges with the clock, or measure the air or CO and CO2 at the mouth");
     }
     if (refused > .05) {

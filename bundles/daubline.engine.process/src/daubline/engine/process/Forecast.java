@@ -10,7 +10,7 @@ import java.util.Map;
  * @param median median of the draws
  * @param low 5 % point of the draws
  * @param high 95 % point of the draws
- * @param shares share of the variance that each input alone explains, largest first; inputs below 2 % left out
+ * @param shares share of the variance that each input alone explains, largest first; left out below 2 % or what may be chance
  */
 public record Forecast(BurnQuantity quantity, double central, double median, double low, double high,
     Map<String, Double> shares) {

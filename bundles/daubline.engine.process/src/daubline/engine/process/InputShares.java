@@ -16,6 +16,15 @@ public final class InputShares {
   private InputShares() {
   }
 
+  /** The share below which an index of so many draws may be chance alone: three standard deviations of it. */
+  static double chance(int draws) {
+    return 3 * Math.sqrt(2.0 * (classes(draws) - 1)) / Math.max(1, draws - 1);
+  }
+
+  private static int classes(int n) {
+    return (int) Math.clamp(Math.round(Math.sqrt(n) / 2), 2, 40);
+  }
+
   /**
    * The index of one input, 0 to 1.
    *
@@ -26,7 +35,7 @@ public final class InputShares {
     Integer[] order = IntStream.range(0, input.length).filter(i -> !Double.isNaN(output[i])).boxed()
         .sorted(Comparator.comparingDouble(i -> input[i])).toArray(Integer[]::new);
     int n = order.length;
-    int classes = (int) Math.clamp(Math.round(Math.sqrt(n) / 2), 2, 40);
+    int classes = classes(n);
     if (n < 40) {
       return Double.NaN;
     }

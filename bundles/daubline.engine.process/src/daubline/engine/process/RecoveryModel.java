@@ -29,20 +29,35 @@ public record RecoveryModel(double mean, double scale, double freedom, double pr
 
   /** The prediction for the next smelt of a team with these recoveries, each between 0 and 1; may be empty. */
   public static RecoveryModel of(List<Double> own) {
-    double[] published = logits(PUBLISHED);
+    return of(PUBLISHED, own);
+  }
+
+  /**
+   * The prediction from other published smelts, for leaving some of them out.
+   *
+   * @param smelts recoveries of published smelts with a bloom, each between 0 and 1, three at least
+   * @param own the team's own
+   */
+  public static RecoveryModel of(List<Double> smelts, List<Double> own) {
+    double[] published = logits(smelts);
     double centre = mean(published);
     double total = squares(published, centre) / (published.length - 1);
     double freedom = published.length - 1;
     // the centre of the published smelts is itself uncertain by a seventh of their variance
     double within = total / 2;
     double n0 = PRIOR_SMELTS / (1 + 2.0 / published.length);
-    double[] mine = logits(own.stream().filter(r -> r > 0).toList());
+    double[] mine = logits(own.stream().filter(r -> r > 0 && r < 1).toList());
     double n = mine.length;
     double average = n > 0 ? mean(mine) : centre;
     double posterior = (n0 * centre + n * average) / (n0 + n);
     double sum = freedom * within + squares(mine, average) + n0 * n / (n0 + n) * (average - centre) * (average - centre);
     double variance = sum / (freedom + n);
     return new RecoveryModel(posterior, Math.sqrt(variance * (1 + 1 / (n0 + n))), freedom + n, n0 / (n0 + n));
+  }
+
+  /** The middle of the prediction. */
+  public double middle() {
+    return logistic(mean);
   }
 
   /** A recovery drawn from the prediction. */

@@ -1,6 +1,7 @@
 package daubline.ui.sheet;
 
 import daubline.model.Reading;
+import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import daubline.ui.record.RecordPage;
@@ -52,6 +53,9 @@ public final class SheetEditor extends EditorPart {
     }
     RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(tabs, study)));
     page("page.facts", new FactsPage(tabs, study, object));
+    if (object instanceof Trial trial) {
+      page("page.before", new BeforeFirePage(tabs, study, trial));
+    }
     tabs.addListener(SWT.Selection, e -> open(tabs.getSelection()));
     tabs.addListener(SWT.MouseUp, e -> setFocus());
     tabs.setSelection(0);

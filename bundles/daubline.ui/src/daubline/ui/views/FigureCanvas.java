@@ -3,6 +3,7 @@ package daubline.ui.views;
 import daubline.charts.Figure;
 import daubline.charts.Palette;
 import daubline.ui.Words;
+import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -15,6 +16,7 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageDataProvider;
@@ -25,15 +27,18 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 /** Shows a figure; it is drawn behind, at twice the size on the screen so that it stays sharp, and then painted. */
-final class FigureCanvas extends Canvas {
+public final class FigureCanvas extends Canvas {
 
   private static final int FINE = 200;
+  /** Points of a line of a figure's usual lettering. */
+  private static final double POINTS_OF_A_LINE = 13;
 
   private Figure figure;
   private ImageData drawn;
   private int request;
 
-  FigureCanvas(Composite parent) {
+  /** An empty canvas. */
+  public FigureCanvas(Composite parent) {
     super(parent, SWT.DOUBLE_BUFFERED);
     setData("id", "figure-canvas");
     addListener(SWT.Resize, e -> draw());
@@ -58,7 +63,7 @@ final class FigureCanvas extends Canvas {
   }
 
   /** Shows a figure; null clears. */
-  void show(Figure now) {
+  public void show(Figure now) {
     figure = now;
     drawn = null;
     redraw();
@@ -66,8 +71,17 @@ final class FigureCanvas extends Canvas {
   }
 
   /** The height that suits the figure at a width; none without a figure. */
-  int heightFor(int width) {
-    return figure == null ? 0 : (int) Math.ceil(width * figure.aspect());
+  public int heightFor(int width) {
+    return figure == null ? 0 : (int) Math.ceil(figure.height(width / unit()) * unit());
+  }
+
+  /** Pixels of a point, so that the lettering of figures follows the size of writing that the desktop gives. */
+  private double unit() {
+    GC gc = new GC(this);
+    gc.setFont(Fonts.PLAIN.font());
+    double height = gc.getFontMetrics().getHeight();
+    gc.dispose();
+    return Math.max(1, height / POINTS_OF_A_LINE);
   }
 
   private void draw() {
@@ -76,12 +90,14 @@ final class FigureCanvas extends Canvas {
     if (wanted == null || area.width < 40 || area.height < 40) {
       return;
     }
-    double width = Math.min(area.width, area.height / wanted.aspect());
-    double height = width * wanted.aspect();
+    double unit = unit();
+    double most = area.width / unit;
+    double width = wanted.height(most) <= area.height / unit + 1 ? most : Math.min(most, area.height / unit / wanted.aspect());
+    double height = wanted.height(width);
     Palette palette = palette();
     int number = ++request;
     Job.createSystem("figure", monitor -> {
-      ImageData image = render(wanted, width, height, palette);
+      ImageData image = render(wanted, width, height, unit, palette);
       getDisplayIfAlive().ifPresent(d -> d.asyncExec(() -> {
         if (!isDisposed() && number == request) {
           drawn = image;
@@ -96,8 +112,8 @@ final class FigureCanvas extends Canvas {
     return isDisposed() ? java.util.Optional.empty() : java.util.Optional.of(getDisplay());
   }
 
-  private static ImageData render(Figure figure, double width, double height, Palette palette) {
-    double scale = FINE / 100.0;
+  private static ImageData render(Figure figure, double width, double height, double unit, Palette palette) {
+    double scale = unit * FINE / 100.0;
     int w = (int) Math.round(width * scale);
     int h = (int) Math.round(height * scale);
     BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);

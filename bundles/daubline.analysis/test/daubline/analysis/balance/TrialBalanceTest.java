@@ -1,0 +1,141 @@
+package daubline.analysis.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import daubline.base.DecimalSign;
+import daubline.base.Material;
+import daubline.base.Stage;
+import daubline.base.TrialStatus;
+import daubline.base.Variables;
+import daubline.engine.process.balance.ElementBalance;
+import daubline.model.Analysis;
+import daubline.model.Component;
+import daubline.model.Lot;
+import daubline.model.ModelFactory;
+import daubline.model.Series;
+import daubline.model.StagedValue;
+import daubline.model.Trial;
+import daubline.session.Readings;
+import daubline.session.StudySession;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TrialBalanceTest {
+
+  private static final ModelFactory NEW = ModelFactory.eINSTANCE;
+
+  @TempDir
+  Path temporary;
+  private StudySession session;
+  private final Trial trial = NEW.createTrial();
+
+  @BeforeEach
+  void makeStudy() throws Exception {
+    session = StudySession.create(temporary.resolve("study"), "Study");
+    session.edit("Fill", () -> {
+      Series series = NEW.createSeries();
+      trial.setName("B1");
+      trial.setStatus(TrialStatus.RECORDED);
+      series.getTrials().add(trial);
+      session.study().getSeries().add(series);
+    });
+  }
+
+  @AfterEach
+  void close() {
+    session.close();
+  }
+
+  private void put(String variable, String typed, String unit) {
+    session.edit("Put", () -> {
+      StagedValue value = NEW.createStagedValue();
+      value.setStage(Stage.AS_FIRED);
+      assertTrue(Readings.put(value, Variables.standard().get(variable), typed, unit, DecimalSign.POINT).isEmpty(), variable);
+      trial.getValues().add(value);
+    });
+  }
+
+  private static Analysis analysis(Material material, Object... parts) {
+    Analysis analysis = NEW.createAnalysis();
+    analysis.setName(material.word());
+    analysis.setMaterial(material);
+    for (int i = 0; i < parts.length; i += 2) {
+      Component component = NEW.createComponent();
+      component.setSymbol((String) parts[i]);
+      Readings.put(component, daubline.base.Amount.exact(((Number) parts[i + 1]).doubleValue() / 100));
+      analysis.getComponents().add(component);
+    }
+    return analysis;
+  }
+
+  /** 100 kg of ore with 10 % SiO2 and 56 % Fe give slag with 25 % SiO2 and 62 % FeO: 40.0 kg slag, 36.72 kg metal (arithmetic). */
+  private void smelt(double slagMass) {
+    put("base_internal_diameter", "60", "cm");
+    put("air_flow", "2000", "L/min");
+    put("ore_total", "100", "kg");
+    put("charcoal_total", "150", "kg");
+    put("ore_moisture", "0", "%");
+    put("lining_mass_lost", "0", "kg");
+    put("charcoal_ash", "0", "%");
+    put("bloom_mass", "36.72", "kg");
+    put("iron_made", "36.72", "kg");
+    put("tapped_slag_mass", String.valueOf(slagMass), "kg");
+    put("furnace_slag_mass", "0.001", "kg");
+    session.edit("Analyse", () -> {
+      Lot lot = NEW.createLot();
+      lot.setName("Ore");
+      lot.setMaterial(Material.ORE);
+      lot.getAnalyses().add(analysis(Material.ORE, "Fe2O3", 80.07, "SiO2", 10));
+      session.study().getLots().add(lot);
+      trial.getLots().add(lot);
+      trial.getAnalyses().add(analysis(Material.SLAG, "FeO", 62, "SiO2", 25));
+    });
+  }
+
+  private TrialBalance balance() {
+    return TrialBalance.of(session, List.of(), 50, 1).get(0);
+  }
+
+  private static ElementBalance element(TrialBalance balance, String element) {
+    return balance.elements().stream().filter(e -> e.element().equals(element)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void theTextbookSmeltClosesAndItsTracerGivesTheSlag() {
+    smelt(40);
+    TrialBalance b = balance();
+    assertEquals(40.0, b.tracers().stream().filter(t -> t.oxide().equals("SiO2")).findFirst().orElseThrow().slag(), 0.01);
+    assertEquals(0, element(b, "Fe").remainder(), 0.05);
+    assertTrue(element(b, "Fe").closes() && element(b, "SiO2").closes());
+    assertEquals(0.656, b.yields().stream().filter(y -> y.yield().label().equals("iron recovery")).findFirst().orElseThrow().value(), 0.001);
+    assertTrue(b.yields().stream().allMatch(y -> !y.yield().formula().isBlank()));
+  }
+
+  @Test
+  void whatWasNotWeighedStaysARemainder() {
+    smelt(25);
+    TrialBalance b = balance();
+    assertEquals(15 * .25, element(b, "SiO2").remainder(), 0.05);
+    assertTrue(b.findings().stream().anyMatch(f -> f.code().equals("balance.open") && f.what().contains("SiO2")), b.findings().toString());
+  }
+
+  @Test
+  void tooFewOxidesForTheBackwardBalanceAreSaid() {
+    smelt(40);
+    TrialBalance b = balance();
+    assertTrue(b.sources().isEmpty());
+    assertTrue(b.findings().stream().anyMatch(f -> f.code().equals("balance.apportion")), b.findings().toString());
+  }
+
+  @Test
+  void anEmptyTrialHasFindingsAndNothingElse() {
+    TrialBalance b = balance();
+    assertTrue(b.forward().isEmpty() && b.elements().isEmpty() && b.yields().isEmpty());
+    assertTrue(b.findings().stream().anyMatch(f -> f.code().equals("forecast.missing")));
+  }
+}

@@ -1,0 +1,257 @@
+package daubline.ui.sheet;
+
+import daubline.analysis.forecast.Figures;
+import daubline.analysis.forecast.InletRace;
+import daubline.analysis.forecast.TrialForecast;
+import daubline.analysis.forecast.TrialPlan;
+import daubline.analysis.forecast.TrialPlans;
+import daubline.base.Finding;
+import daubline.base.Printed;
+import daubline.base.Severity;
+import daubline.charts.ForecastPlots;
+import daubline.charts.InletOrder;
+import daubline.charts.ShaftSection;
+import daubline.engine.process.BurnForecast;
+import daubline.engine.process.BurnQuantity;
+import daubline.engine.process.NextMeasurement;
+import daubline.model.Trial;
+import daubline.ui.Words;
+import daubline.ui.grid.Grid;
+import daubline.ui.look.Fonts;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.views.FigureCanvas;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
+
+/** Before the fire: what is said of a trial while it is planned, and beside it what came of it once it is burnt. */
+final class BeforeFirePage implements Page {
+
+  private static final int NARROW = 200;
+  private static final int LEAST = 420;
+
+  private final OpenStudy study;
+  private final Trial trial;
+  private final ScrolledComposite scroll;
+  private final Composite content;
+  private final Label status;
+  private final Button log;
+  private final Label race;
+  private final Composite warnings;
+  private final FigureCanvas section;
+  private final FigureCanvas rise;
+  private final FigureCanvas order;
+  private final QuantityModel model = new QuantityModel();
+  private final Grid grid;
+  private final Label about;
+  private final Label next;
+  private final FigureCanvas against;
+  private final FigureCanvas residuals;
+  private final Label cautions;
+  private final ForecastJob job = new ForecastJob(this::show);
+  private List<TrialPlan> reckoned = List.of();
+
+  BeforeFirePage(Composite parent, OpenStudy study, Trial trial) {
+    this.study = study;
+    this.trial = trial;
+    scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+    scroll.setBackground(Hue.ASH.color());
+    scroll.setExpandHorizontal(true);
+    scroll.setExpandVertical(true);
+    content = Pages.plain(scroll, 2);
+    status = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    status.setData("id", "before-status");
+    log = check();
+    race = wide(Pages.text(content, "", Fonts.STRONG.font(), NARROW));
+    race.setData("id", "before-race");
+    warnings = Pages.tight(content, 1);
+    warnings.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
+    section = canvas(content, "before-section", 1);
+    Composite right = Pages.tight(content, 1);
+    right.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    rise = canvas(right, "before-rise", 1);
+    order = canvas(right, "before-order", 1);
+    wide(Pages.heading(content, Words.of("before.figures")));
+    grid = new Grid(content, Words.of("before.figures"), model);
+    grid.control().setData("id", "before-figures");
+    grid.control().setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
+    about = wide(Pages.text(content, Words.of("before.choose"), Fonts.PLAIN.font(), NARROW));
+    about.setForeground(Hue.QUIET.color());
+    about.setData("id", "before-about");
+    grid.onSelect(() -> grid.selected().filter(p -> p.y < model.rows()).ifPresent(p -> {
+      about.setText(model.about(p.y).replace("&", "&&"));
+      size();
+    }));
+    next = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    wide(Pages.heading(content, Words.of("before.after")));
+    against = canvas(content, "before-against", 1);
+    residuals = canvas(content, "before-residuals", 1);
+    wide(Pages.heading(content, Words.of("before.cautions")));
+    cautions = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    scroll.setContent(content);
+    scroll.addListener(SWT.Resize, e -> size());
+    scroll.addListener(SWT.Show, e -> scroll.getDisplay().asyncExec(this::refresh));
+    scroll.addListener(SWT.Dispose, e -> job.cancel());
+    scroll.setData("id", "before-fire");
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(scroll, "daubline.help.beforeFire");
+  }
+
+  private static Label wide(Label label) {
+    ((GridData) label.getLayoutData()).horizontalSpan = 2;
+    return label;
+  }
+
+  private Button check() {
+    Button button = new Button(content, SWT.CHECK);
+    button.setText(Words.of("before.log"));
+    button.setBackground(Hue.ASH.color());
+    button.setData("id", "before-log");
+    button.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+    Pages.named(button, Words.of("before.log"), Words.of("before.log.tip"));
+    button.addListener(SWT.Selection, e -> {
+      reckoned = List.of();
+      reckon(button.getSelection());
+    });
+    return button;
+  }
+
+  private static FigureCanvas canvas(Composite parent, String id, int span) {
+    FigureCanvas canvas = new FigureCanvas(parent);
+    canvas.setData("id", id);
+    canvas.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, span, 1));
+    return canvas;
+  }
+
+  @Override
+  public Control control() {
+    return scroll;
+  }
+
+  @Override
+  public void refresh() {
+    if (!scroll.isDisposed() && scroll.isVisible()) {
+      reckon(log.getSelection());
+    }
+  }
+
+  /** Reckons anew when anything it rests on has changed. */
+  private void reckon(boolean withLog) {
+    TrialPlans plans = TrialPlans.of(study.session().study());
+    TrialPlan own = plans.find(String.valueOf(trial.getId())).orElse(null);
+    if (own == null) {
+      return;
+    }
+    List<TrialPlan> series = plans.all().stream().filter(p -> p.series().equals(own.series())).toList();
+    if (!series.equals(reckoned)) {
+      boolean first = reckoned.isEmpty() && !log.isEnabled();
+      log.setEnabled(own.logged().isPresent());
+      boolean follow = withLog || first && own.followsLog();
+      log.setSelection(follow && own.logged().isPresent());
+      reckoned = series;
+      job.begin(new ForecastJob.Task(own, series, log.getSelection()));
+    }
+  }
+
+  /** Whether everything is reckoned and shown. */
+  boolean isSettled() {
+    return job.isIdle() && !reckoned.isEmpty();
+  }
+
+  private void show(ForecastJob.Result result) {
+    if (scroll.isDisposed()) {
+      return;
+    }
+    TrialForecast forecast = result.trial();
+    status.setText(Words.of(forecast.forecast().isEmpty() ? "before.missing" : result.settled() ? "before.settled" : "before.course", forecast.name()));
+    if (!result.series().isEmpty()) {
+      race.setText(race(result.series()));
+    }
+    warnings(forecast.findings());
+    section.show(ShaftSection.of(forecast).orElse(null));
+    rise.show(ForecastPlots.slagRise(forecast).orElse(null));
+    if (result.settled()) {
+      order.show(InletOrder.of(result.series(), forecast.trial()).orElse(null));
+      List<TrialForecast> burnt = result.series().stream().filter(f -> f.plan().isBurnt()).toList();
+      against.show(ForecastPlots.predictedAgainstObserved(burnt).orElse(null));
+      residuals.show(ForecastPlots.residuals(burnt).orElse(null));
+    }
+    model.show(forecast);
+    grid.rebuild();
+    ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
+    next.setText(forecast.forecast().map(BeforeFirePage::nextWords).orElse(""));
+    cautions.setText(forecast.forecast().map(f -> String.join("\n", f.cautions())).orElse(""));
+    size();
+  }
+
+  private static String nextWords(BurnForecast forecast) {
+    List<String> lines = new ArrayList<>();
+    for (NextMeasurement n : forecast.next()) {
+      lines.add(Words.of("before.next", Words.of(n.about()), n.what(), Printed.fixed(100 * n.share(), 0)));
+    }
+    lines.add(Words.of("before.own", Printed.fixed(100 * forecast.recovery().priorWeight(), 0), Printed.fixed(100 * (1 - forecast.recovery().priorWeight()), 0)));
+    return String.join("\n", lines);
+  }
+
+  /** Which trial of the series must be tapped first, and which chokes first, and why. */
+  private static String race(List<TrialForecast> series) {
+    List<String> lines = new ArrayList<>();
+    InletRace.firstToTap(series).ifPresent(r -> lines.add(Words.of("before.tap", r.trial().name(), hours(r.after()), interval(r), hours(r.duration()),
+        Printed.fixed(1000 * r.room(), 1), Printed.fixed(3600 * r.slag(), 1))));
+    InletRace.firstToChoke(series).ifPresent(r -> lines.add(Words.of(r.isBlocked() ? "before.choke" : "before.near", r.trial().name(), hours(r.after()),
+        interval(r), hours(r.duration()), Printed.fixed(1000 * r.room(), 1), Printed.fixed(3600 * r.slag(), 1), Printed.fixed(100 * r.inlet(), 0),
+        Words.of(r.where().pit() > 0 ? "before.pit" : "before.nopit"))));
+    return String.join("\n", lines).replace("&", "&&");
+  }
+
+  private static String hours(double seconds) {
+    return Figures.text(BurnQuantity.BLOCKING, seconds);
+  }
+
+  private static String interval(InletRace r) {
+    return Double.isNaN(r.low()) ? "" : "(" + hours(r.low()) + "–" + hours(r.high()) + ")";
+  }
+
+  private void warnings(List<Finding> findings) {
+    for (Control old : warnings.getChildren()) {
+      old.dispose();
+    }
+    for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
+      for (Finding f : findings) {
+        if (f.severity() == severity) {
+          Label label = Pages.text(warnings, (severity == Severity.NOTE ? "○ " : "△ ") + (f.what() + " – " + f.remedy()).replace("&", "&&"),
+              Fonts.PLAIN.font(), NARROW);
+          label.setForeground(severity == Severity.NOTE ? Hue.QUIET.color() : Hue.LINING.color());
+          label.setData("id", "before-finding");
+        }
+      }
+    }
+    warnings.layout();
+  }
+
+  /** Figures take the width there is and the height that suits them; the page scrolls. */
+  private void size() {
+    int width = Math.max(LEAST, scroll.getClientArea().width) - 20;
+    for (FigureCanvas canvas : List.of(section, rise, order, against, residuals)) {
+      GridData data = (GridData) canvas.getLayoutData();
+      data.heightHint = canvas.heightFor(width / 2);
+      data.widthHint = width / 2;
+      data.minimumWidth = 1;
+    }
+    content.layout(true, true);
+    scroll.setMinHeight(content.computeSize(width + 20, SWT.DEFAULT).y);
+  }
+
+  @Override
+  public void focus() {
+    grid.control().setFocus();
+  }
+}

@@ -1,0 +1,100 @@
+package daubline.ui.sheet;
+
+import daubline.analysis.forecast.TrialForecast;
+import daubline.analysis.forecast.TrialPlan;
+import daubline.analysis.forecast.TrialPlans;
+import daubline.ui.Words;
+import java.util.List;
+import java.util.function.Consumer;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
+
+/** Reckons forecasts behind: the middle course first, then its spread, then the other trials of the series. */
+final class ForecastJob extends Job {
+
+  private static final int DRAWS = 300;
+  private static final int MOST_DRAWN = 40;
+
+  /**
+   * What is to be reckoned.
+   *
+   * @param plan the trial
+   * @param series all trials of its series, itself among them
+   * @param withLog whether its charge log replaces the guessed burn rate
+   */
+  record Task(TrialPlan plan, List<TrialPlan> series, boolean withLog) {
+  }
+
+  /**
+   * What is reckoned so far.
+   *
+   * @param trial the forecast
+   * @param series forecasts of the series; empty until they are reckoned
+   * @param millis how long the middle course took
+   * @param settled whether nothing more is to come
+   */
+  record Result(TrialForecast trial, List<TrialForecast> series, long millis, boolean settled) {
+  }
+
+  private final Consumer<Result> taker;
+  private volatile Task task;
+
+  /** A job that hands results to the window's thread. */
+  ForecastJob(Consumer<Result> taker) {
+    super(Words.of("job.forecast"));
+    this.taker = taker;
+    setSystem(true);
+    setPriority(SHORT);
+  }
+
+  /** Begins anew with another task; what runs for an older one is dropped. */
+  void begin(Task now) {
+    task = now;
+    cancel();
+    schedule();
+  }
+
+  /** Whether nothing is to be done. */
+  boolean isIdle() {
+    return getState() == Job.NONE;
+  }
+
+  @Override
+  protected IStatus run(IProgressMonitor monitor) {
+    Task now = task;
+    long start = System.nanoTime();
+    TrialForecast middle = now.plan().forecast(0, TrialPlans.SEED, now.withLog());
+    long millis = (System.nanoTime() - start) / 1_000_000;
+    hand(new Result(middle, List.of(), millis, false), now);
+    hand(new Result(middle, now.series().stream().map(p -> p.forecast(0, TrialPlans.SEED)).toList(), millis, false), now);
+    if (monitor.isCanceled()) {
+      return Status.CANCEL_STATUS;
+    }
+    TrialForecast drawn = now.plan().forecast(DRAWS, TrialPlans.SEED, now.withLog());
+    hand(new Result(drawn, List.of(), millis, false), now);
+    List<TrialForecast> series = new java.util.ArrayList<>();
+    for (TrialPlan plan : now.series()) {
+      if (monitor.isCanceled()) {
+        return Status.CANCEL_STATUS;
+      }
+      series.add(plan.trial().equals(now.plan().trial()) ? drawn
+          : plan.forecast(now.series().size() > MOST_DRAWN ? 0 : TrialPlans.DRAWS, TrialPlans.SEED));
+    }
+    hand(new Result(drawn, List.copyOf(series), millis, true), now);
+    return Status.OK_STATUS;
+  }
+
+  private void hand(Result result, Task now) {
+    Display display = Display.getDefault();
+    if (!display.isDisposed()) {
+      display.asyncExec(() -> {
+        if (now == task) {
+          taker.accept(result);
+        }
+      });
+    }
+  }
+}
