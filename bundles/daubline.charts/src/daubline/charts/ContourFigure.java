@@ -53,8 +53,10 @@ public final class ContourFigure implements Figure {
     List<Factor> factors = effects.burnt().design().factors();
     Factor x = factors.get(across);
     Factor y = factors.get(up);
-    Axes axes = new Axes(pen, at, new double[] {x.low(), x.high()}, new double[] {y.low(), y.high()});
-    double[][] surface = surface();
+    double[] xEnds = ends(x, across);
+    double[] yEnds = ends(y, up);
+    Axes axes = new Axes(pen, at, xEnds, yEnds);
+    double[][] surface = surface(x, xEnds, y, yEnds);
     double[] ends = ends(surface);
     fill(pen, at, surface, ends);
     axes.bottom(title(x)).frame();
@@ -67,13 +69,19 @@ public final class ContourFigure implements Figure {
     return f.name() + (f.unit().isEmpty() ? "" : " (" + f.unit() + ")");
   }
 
-  private double[][] surface() {
+  /** The limits of a factor, or the trials where one was burnt outside them. */
+  private double[] ends(Factor f, int j) {
+    double[] burnt = effects.burnt().design().settings().stream().mapToDouble(s -> f.decode(s[j])).toArray();
+    return new double[] {Math.min(f.low(), java.util.Arrays.stream(burnt).min().orElse(f.low())), Math.max(f.high(), java.util.Arrays.stream(burnt).max().orElse(f.high()))};
+  }
+
+  private double[][] surface(Factor x, double[] xEnds, Factor y, double[] yEnds) {
     double[][] surface = new double[CELLS][CELLS];
     double[] setting = new double[effects.burnt().design().factors().size()];
     for (int i = 0; i < CELLS; i++) {
       for (int j = 0; j < CELLS; j++) {
-        setting[across] = -1 + (2.0 * i + 1) / CELLS;
-        setting[up] = -1 + (2.0 * j + 1) / CELLS;
+        setting[across] = x.code(xEnds[0] + (i + 0.5) / CELLS * (xEnds[1] - xEnds[0]));
+        setting[up] = y.code(yEnds[0] + (j + 0.5) / CELLS * (yEnds[1] - yEnds[0]));
         surface[i][j] = report.fitted().at(setting, 0.95).mean();
       }
     }
@@ -129,7 +137,8 @@ public final class ContourFigure implements Figure {
       Mark.DISC.draw(pen, px, py, 4.2);
       pen.color(pen.palette().ink());
       Mark.DISC.draw(pen, px, py, 3);
-      pen.textOnPaper(Printed.number(effects.outcome().values()[i], 3), px + 6, py + 2.5, Pen.SMALL, Pen.At.LEFT);
+      boolean right = px > axes.x(x.low() + 0.7 * (x.high() - x.low()));
+      pen.textOnPaper(Printed.number(effects.outcome().values()[i], 3), px + (right ? -6 : 6), py + 2.5, Pen.SMALL, right ? Pen.At.RIGHT : Pen.At.LEFT);
     }
   }
 }

@@ -8,10 +8,11 @@ import java.util.List;
 final class EffectPanels {
 
   static final int ACROSS = 3;
-  static final double HEIGHT = 138;
+  static final double HEIGHT = 146;
   private static final double LEFT = 38;
   private static final double BOTTOM = 30;
-  private static final double TOP = 12;
+  /** Room above a panel, for a key of two lines. */
+  private static final double TOP = 24;
 
   private EffectPanels() {
   }

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 public final class InteractionFigure extends RowFigure {
 
   private static final int MOST = 9;
+  /** More words of a factor than the key has room for are left out of the lines. */
   private static final int GROUPS = 4;
   private final SeriesEffects effects;
   private final List<int[]> pairs;
@@ -67,8 +68,8 @@ public final class InteractionFigure extends RowFigure {
       int group = k;
       int[] members = IntStream.range(0, codes.length).filter(i -> Double.isFinite(effects.outcome().values()[i])).filter(i -> group(other, by, i) == group).toArray();
       line(pen, axes, codes, members, k);
-      pen.text(Pen.fit(groups.get(k), Pen.SMALL, at.getWidth() / 2 - 12), at.getX() + 9 + k % 2 * at.getWidth() / 2, at.getY() + 8 + k / 2 * 8, Pen.SMALL, Pen.At.LEFT);
-      Mark.of(k).draw(pen, at.getX() + 5 + k % 2 * at.getWidth() / 2, at.getY() + 5.5 + k / 2 * 8, 2);
+      pen.text(Pen.fit(groups.get(k), Pen.SMALL, at.getWidth() / 2 - 12), at.getX() + 9 + k % 2 * at.getWidth() / 2, at.getY() - 12 + k / 2 * 8, Pen.SMALL, Pen.At.LEFT);
+      Mark.of(k).draw(pen, at.getX() + 5 + k % 2 * at.getWidth() / 2, at.getY() - 14.5 + k / 2 * 8, 2);
     }
   }
 

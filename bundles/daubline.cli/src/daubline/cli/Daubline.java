@@ -9,7 +9,10 @@ import picocli.CommandLine.Spec;
 /** The root of all commands. */
 @Command(name = "daubline", mixinStandardHelpOptions = true, versionProvider = Daubline.Provider.class,
     description = "Smelting trials against excavated evidence.",
-        PublishCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, RanksCommand.class, ExcludedCommand.class, RepeatsCommand.class, SettingsCommand.class, CriteriaCommand.class, VariablesCommand.class, WhereCommand.class, ForecastCommand.class, TemplateCommand.class, ImportCommand.class, LoggerCommand.class, ValidateCommand.class, NewCommand.class, ReadDepositCommand.class, DesignCommand.class, EffectsCommand.class, NextCommand.class})
+    subcommands = {PublishCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, RanksCommand.class, ExcludedCommand.class,
+        RepeatsCommand.class, SettingsCommand.class, CriteriaCommand.class, VariablesCommand.class, WhereCommand.class, ForecastCommand.class,
+        TemplateCommand.class, ImportCommand.class, LoggerCommand.class, ValidateCommand.class, NewCommand.class, ReadDepositCommand.class,
+        DesignCommand.class, EffectsCommand.class, NextCommand.class})
 public final class Daubline implements Runnable {
 
   @Spec

@@ -3,7 +3,7 @@ package daubline.ui.sheet;
 import org.eclipse.swt.widgets.Control;
 
 /** One page of the sheet editor. */
-interface Page {
+public interface Page {
 
   /** Its control. */
   Control control();

@@ -1,8 +1,11 @@
 package daubline.ui.sheet;
 
 import daubline.model.Reading;
+import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
+import daubline.ui.plan.EffectsPage;
+import daubline.ui.plan.PlanPage;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 import java.util.ArrayList;
@@ -44,6 +47,10 @@ public final class SheetEditor extends EditorPart {
     if (Forms.has(object)) {
       page("page.values", new ValuesPage(tabs, study, object));
     }
+    if (object instanceof Series series) {
+      page("page.plan", new PlanPage(tabs, study, series));
+      page("page.effects", new EffectsPage(tabs, study, series));
+    }
     page("page.facts", new FactsPage(tabs, study, object));
     tabs.setSelection(0);
     study.onChange(refresher);
@@ -70,6 +77,12 @@ public final class SheetEditor extends EditorPart {
       tabs.setSelection(0);
       values.reveal(reading, variable);
     }
+  }
+
+  /** Goes to one of the pages, counted from 0. */
+  public void turnTo(int page) {
+    tabs.setSelection(page);
+    pages.get(page).focus();
   }
 
   private void refresh() {

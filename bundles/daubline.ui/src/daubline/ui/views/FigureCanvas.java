@@ -25,7 +25,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 /** Shows a figure; it is drawn behind, at twice the size on the screen so that it stays sharp, and then painted. */
-final class FigureCanvas extends Canvas {
+public final class FigureCanvas extends Canvas {
 
   private static final int FINE = 200;
 
@@ -33,7 +33,8 @@ final class FigureCanvas extends Canvas {
   private ImageData drawn;
   private int request;
 
-  FigureCanvas(Composite parent) {
+  /** An empty canvas. */
+  public FigureCanvas(Composite parent) {
     super(parent, SWT.DOUBLE_BUFFERED);
     setData("id", "figure-canvas");
     addListener(SWT.Resize, e -> draw());
@@ -58,7 +59,7 @@ final class FigureCanvas extends Canvas {
   }
 
   /** Shows a figure; null clears. */
-  void show(Figure now) {
+  public void show(Figure now) {
     figure = now;
     drawn = null;
     redraw();
@@ -66,7 +67,7 @@ final class FigureCanvas extends Canvas {
   }
 
   /** The height that suits the figure at a width; none without a figure. */
-  int heightFor(int width) {
+  public int heightFor(int width) {
     return figure == null ? 0 : (int) Math.ceil(width * figure.aspect());
   }
 
