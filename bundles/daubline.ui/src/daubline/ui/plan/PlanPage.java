@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
@@ -40,6 +41,8 @@ public final class PlanPage implements Page {
 
   private static final int STARTS = 20;
   private static final int DRAWS = 100;
+  /** As many letters of width as both sides need beside each other. */
+  private static final int LEAST_LETTERS = 92;
 
   private final OpenStudy study;
   private final Series series;
@@ -75,11 +78,20 @@ public final class PlanPage implements Page {
     grid.control().setData("id", "plan");
     panes = new PlanPanes(sash);
     sash.setWeights(5, 6);
+    // narrow windows and large letters: one below the other, so that words stay readable
+    sash.addListener(SWT.Resize, e -> sash.setOrientation(sash.getClientArea().width < LEAST_LETTERS * letter(sash) ? SWT.VERTICAL : SWT.HORIZONTAL));
     message = Pages.text(page, "", daubline.ui.look.Fonts.PLAIN.font(), 200);
     message.setData("id", "plan-message");
     ((GridData) message.getLayoutData()).horizontalIndent = 6;
     ((GridData) message.getLayoutData()).heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.plan");
+  }
+
+  private static double letter(Control control) {
+    GC gc = new GC(control);
+    double width = gc.getFontMetrics().getAverageCharacterWidth();
+    gc.dispose();
+    return width;
   }
 
   private Composite bar() {
