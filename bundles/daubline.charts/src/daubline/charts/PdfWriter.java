@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -28,20 +29,34 @@ public record PdfWriter(Instant when) implements FigureWriter {
 
   @Override
   public void write(Figure figure, String title, double widthMm, OutputStream out) throws IOException {
-    float width = (float) FigureWriter.points(widthMm);
-    float height = (float) figure.height(width);
+    pages(List.of(figure), title, widthMm, out);
+  }
+
+  /**
+   * Writes figures as the pages of one file.
+   *
+   * @param figures one or more
+   */
+  public void pages(List<Figure> figures, String title, double widthMm, OutputStream out) throws IOException {
     try (PDDocument document = new PDDocument()) {
-      describe(document, figure, title);
-      PDPage page = new PDPage(new PDRectangle(width, height));
-      document.addPage(page);
-      PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
-      g.setFontTextDrawer(typeface());
-      PngWriter.paint(figure, g, width, height, Palette.PRINT);
-      g.dispose();
-      try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-        content.drawForm(g.getXFormObject());
+      describe(document, figures.get(0), title);
+      for (Figure figure : figures) {
+        page(document, figure, (float) FigureWriter.points(widthMm));
       }
       document.save(out);
+    }
+  }
+
+  private static void page(PDDocument document, Figure figure, float width) throws IOException {
+    float height = (float) figure.height(width);
+    PDPage page = new PDPage(new PDRectangle(width, height));
+    document.addPage(page);
+    PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, width, height);
+    g.setFontTextDrawer(typeface());
+    PngWriter.paint(figure, g, width, height, Palette.PRINT);
+    g.dispose();
+    try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+      content.drawForm(g.getXFormObject());
     }
   }
 

@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.session.StudySession;
-import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,18 +37,9 @@ class HostileFilesTest {
   }
 
   private int run(Object... arguments) {
-    PrintStream out = System.out;
-    PrintStream err = System.err;
-    ByteArrayOutputStream text = new ByteArrayOutputStream();
-    System.setOut(new PrintStream(text, true, StandardCharsets.UTF_8));
-    System.setErr(System.out);
-    try {
-      return Commands.run(Arrays.stream(arguments).map(Object::toString).toArray(String[]::new));
-    } finally {
-      System.setOut(out);
-      System.setErr(err);
-      printed = text.toString(StandardCharsets.UTF_8);
-    }
+    Run run = Run.of(Arrays.stream(arguments).map(Object::toString).toArray(String[]::new));
+    printed = run.out() + run.err();
+    return run.exit();
   }
 
   private Path csv(String... lines) throws Exception {

@@ -48,7 +48,8 @@ public final class Recorder {
     List<Trial> trials = study.getSeries().stream().flatMap(s -> s.getTrials().stream()).toList();
     return new StudyRecord(text(study.getQuestion()), text(study.getLicence()), study.getPeople().stream().map(p -> person(p, trials)).toList(),
         study.getCitations().stream().map(Recorder::citation).toList(), study.getLots().stream().map(this::lot).toList(),
-        study.getSeries().stream().map(Recorder::series).toList(), trials.stream().map(this::trial).toList(), evidence(study));
+        study.getSeries().stream().map(s -> series(s, new PlanningReader(study))).toList(), trials.stream().map(this::trial).toList(), evidence(study),
+        study.getReconstructions().stream().filter(r -> !r.isRetired()).map(Recorder::name).toList());
   }
 
   private static PersonData person(Person p, List<Trial> trials) {
@@ -73,11 +74,11 @@ public final class Recorder {
     return (t.getStep() == null ? name(t) : t.getStep()) + masses;
   }
 
-  private static SeriesData series(Series s) {
+  private static SeriesData series(Series s, PlanningReader planning) {
     return new SeriesData(text(s.getId()), name(s), text(s.getQuestion()), text(s.getPlan()), s.isFrozen(),
         s.getSeed() == null ? "" : s.getSeed().toString(),
-        s.getFactors().stream().map(f -> new SeriesData.FactorData(text(f.getVariable()), text(f.getLevels()), f.isHardToChange())).toList(),
-        s.getTrials().stream().map(Trial::getId).toList());
+        s.getFactors().stream().map(f -> new SeriesData.FactorData(text(f.getVariable()), text(f.getLevels()), f.isHardToChange(), f.isDaily())).toList(),
+        s.getTrials().stream().map(Trial::getId).toList(), planning.of(s));
   }
 
   private TrialRecord trial(Trial t) {

@@ -14,12 +14,13 @@ import java.util.Optional;
  * @param series series of trials
  * @param trials the records of the trials, in the order of the study
  * @param evidence analyses of the evidence sheets in full
+ * @param reconstructions names of the reconstructions, retired ones left out
  */
 public record StudyRecord(String question, String licence, List<PersonData> people, List<CitationData> citations, List<LotData> lots,
-    List<SeriesData> series, List<TrialRecord> trials, List<AnalysisRecord> evidence) {
+    List<SeriesData> series, List<TrialRecord> trials, List<AnalysisRecord> evidence, List<String> reconstructions) {
 
   /** Nothing. */
-  public static final StudyRecord EMPTY = new StudyRecord("", "", List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+  public static final StudyRecord EMPTY = new StudyRecord("", "", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   public StudyRecord {
     people = List.copyOf(people);
@@ -28,6 +29,7 @@ public record StudyRecord(String question, String licence, List<PersonData> peop
     series = List.copyOf(series);
     trials = List.copyOf(trials);
     evidence = List.copyOf(evidence);
+    reconstructions = List.copyOf(reconstructions);
   }
 
   /** The record of a trial by its id. */

@@ -87,6 +87,14 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
     return wanted == MoveDirectionEnum.DOWN && model.next(0, 0) != null ? MoveDirectionEnum.NONE : wanted;
   }
 
+  /** After a commit: Enter goes on to the next cell, where the grid has an order in which it is filled. */
+  private boolean goOn(int column, int row, MoveDirectionEnum wanted, boolean done) {
+    if (done && wanted == MoveDirectionEnum.DOWN) {
+      onward(column, row);
+    }
+    return done;
+  }
+
   private final class OnwardText extends TextCellEditor {
     OnwardText() {
       super(true, true);
@@ -94,13 +102,7 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
 
     @Override
     public boolean commit(MoveDirectionEnum wanted, boolean close, boolean unchecked) {
-      int column = getColumnIndex();
-      int row = getRowIndex();
-      boolean done = super.commit(direction(wanted), close, unchecked);
-      if (done && wanted == MoveDirectionEnum.DOWN) {
-        onward(column, row);
-      }
-      return done;
+      return goOn(getColumnIndex(), getRowIndex(), wanted, super.commit(direction(wanted), close, unchecked));
     }
   }
 
@@ -116,13 +118,7 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
 
     @Override
     public boolean commit(MoveDirectionEnum wanted, boolean close, boolean unchecked) {
-      int column = getColumnIndex();
-      int row = getRowIndex();
-      boolean done = super.commit(direction(wanted), close, unchecked);
-      if (done && wanted == MoveDirectionEnum.DOWN) {
-        onward(column, row);
-      }
-      return done;
+      return goOn(getColumnIndex(), getRowIndex(), wanted, super.commit(direction(wanted), close, unchecked));
     }
   }
 

@@ -1,9 +1,12 @@
 package daubline.ui.sheet;
 
 import daubline.model.Reading;
+import daubline.model.Series;
 import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
+import daubline.ui.plan.EffectsPage;
+import daubline.ui.plan.PlanPage;
 import daubline.ui.record.RecordPage;
 import daubline.ui.record.RecordPages;
 import daubline.ui.study.OpenStudy;
@@ -51,6 +54,10 @@ public final class SheetEditor extends EditorPart {
     if (Forms.has(object)) {
       page("page.values", new ValuesPage(tabs, study, object));
     }
+    if (object instanceof Series series) {
+      page("page.plan", new PlanPage(tabs, study, series));
+      page("page.effects", new EffectsPage(tabs, study, series));
+    }
     RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(tabs, study)));
     page("page.facts", new FactsPage(tabs, study, object));
     if (object instanceof Trial trial) {
@@ -68,6 +75,7 @@ public final class SheetEditor extends EditorPart {
   private void page(String key, Page page) {
     CTabItem item = new CTabItem(tabs, SWT.NONE);
     item.setText(Words.of(key));
+    item.setData(key);
     item.setControl(page.control());
     pages.put(item, page);
   }

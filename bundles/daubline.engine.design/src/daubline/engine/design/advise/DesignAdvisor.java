@@ -2,6 +2,7 @@ package daubline.engine.design.advise;
 
 import daubline.base.Printed;
 import daubline.engine.design.Design;
+import daubline.engine.design.Factor;
 import daubline.engine.design.Model;
 import daubline.engine.design.Progress;
 import daubline.engine.design.Space;
@@ -11,6 +12,7 @@ import daubline.engine.design.search.Budget;
 import daubline.engine.design.search.BudgetSearch;
 import daubline.engine.design.search.Criterion;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -109,6 +111,7 @@ public final class DesignAdvisor {
   private static Option closed(Request request, Model model, Catalogue.Kind kind, int trials, Progress progress) {
     try {
       Design design = Furnaces.place(kind.maker().make(request.space.factors(), trials, request.seed, progress), request.budget);
+      offLevel(design);
       String forbidden = forbidden(request.space, design);
       if (!forbidden.isEmpty()) {
         return new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, "it would burn what the rules forbid: " + forbidden);
@@ -116,6 +119,19 @@ public final class DesignAdvisor {
       return weighed(request, model, kind.name(), design);
     } catch (IllegalArgumentException e) {
       return new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, e.getMessage());
+    }
+  }
+
+  /** Settings between the levels of a factor cannot be burnt. */
+  private static void offLevel(Design design) {
+    for (int j = 0; j < design.factors().size(); j++) {
+      Factor f = design.factors().get(j);
+      double[] codes = f.codes();
+      int column = j;
+      design.settings().stream().mapToDouble(s -> s[column]).filter(v -> codes.length > 0 && Arrays.stream(codes).noneMatch(c -> Math.abs(c - v) < 1e-9))
+          .findFirst().ifPresent(v -> {
+            throw new IllegalArgumentException("it would set " + f.name() + " to " + f.show(v) + ", which is not among its levels");
+          });
     }
   }
 

@@ -25,12 +25,11 @@ final class Furnaces {
     int[] bound = java.util.stream.IntStream.range(0, design.factors().size())
         .filter(j -> design.factors().get(j).change() == Change.EACH_FURNACE).toArray();
     int fewest = count(design, bound, budget.mostPerFurnace());
-    double left = budget.total() - design.size() * budget.perTrial() - fewest * budget.perFurnace();
-    if (left < -1e-9) {
+    if (!budget.affords(fewest, design.size())) {
       throw new IllegalArgumentException("its " + design.size() + " trials need " + fewest + " furnaces, more than the budget");
     }
     int each = budget.mostPerFurnace();
-    while (each > 1 && design.size() * budget.perTrial() + count(design, bound, each - 1) * budget.perFurnace() <= budget.total() + 1e-9) {
+    while (each > 1 && budget.affords(count(design, bound, each - 1), design.size())) {
       each--;
     }
     return design.inFurnaces(assign(design, bound, each));

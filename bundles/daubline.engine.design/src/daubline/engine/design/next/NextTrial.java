@@ -120,14 +120,14 @@ public record NextTrial(List<Suggestion> suggestions, List<Finding> findings) {
           20, request.seed, STEPS, false);
       CoordinateExchange.Found found = CoordinateExchange.search(search, progress);
       double[] setting = found.design().settings().get(request.done.size());
-      suggestions.add(missing == 1 ? sharper(request, setting) : firstOf(request, setting, missing, known));
+      suggestions.add(known == request.model.size() ? sharper(request, setting) : firstOf(request, setting, missing, known));
     } catch (IllegalArgumentException e) {
       findings.add(Finding.note("next.augment", "the next trial", e.getMessage(), "ask for fewer effects"));
     }
   }
 
   private static Suggestion firstOf(Request request, double[] setting, int missing, int known) {
-    return suggestion(request, Aim.AUGMENT, setting, 0, "it is the first of " + missing + " trials needed before all "
+    return suggestion(request, Aim.AUGMENT, setting, 0, (missing == 1 ? "it is the one trial needed before all " : "it is the first of " + missing + " trials needed before all ")
         + request.model.size() + " unknowns can be told apart; " + known + " are so far", "certain: counting columns", List.of());
   }
 
@@ -199,7 +199,8 @@ public record NextTrial(List<Suggestion> suggestions, List<Finding> findings) {
         sum += a.probability() * b.probability() * (va / vb - 1 + gap * gap / vb);
       }
     }
-    return sum / (2 * total * total);
+    // a setting at which a reconstruction predicts nothing separates nothing
+    return Double.isNaN(sum) ? 0 : sum / (2 * total * total);
   }
 
   private static double variance(Request request, Rival rival) {

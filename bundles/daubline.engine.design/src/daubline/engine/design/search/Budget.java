@@ -4,26 +4,51 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What may be spent, in any unit: money, days or baskets of charcoal.
+ * What may be spent.
  *
- * @param total what there is, zero or more
- * @param perFurnace what building one costs
- * @param perTrial what burning once costs, greater than zero
  * @param mostTrials the most trials whatever the cost, 1 or more
  * @param mostPerFurnace how often a furnace can be burnt, 1 or more
+ * @param spending which numbers of furnaces and trials can be afforded
  */
-public record Budget(double total, double perFurnace, double perTrial, int mostTrials, int mostPerFurnace) {
+public record Budget(int mostTrials, int mostPerFurnace, Spending spending) {
+
+  /** Whether so many furnaces and trials can be afforded; fewer of either can be whenever more can. */
+  @FunctionalInterface
+  public interface Spending {
+
+    /** Whether they can. */
+    boolean affords(int furnaces, int trials);
+  }
 
   public Budget {
-    if (!(total >= 0 && perFurnace >= 0 && perTrial > 0) || mostTrials < 1 || mostPerFurnace < 1) {
-      throw new IllegalArgumentException("a budget needs a total and costs of zero or more, a cost above zero for each "
-          + "trial, and at least one trial for each furnace");
+    if (mostTrials < 1 || mostPerFurnace < 1) {
+      throw new IllegalArgumentException("a budget needs at least one trial, and one for each furnace");
+    }
+  }
+
+  /**
+   * A budget of one stock, in any unit: money, days or baskets of charcoal.
+   *
+   * @param total what there is, zero or more
+   * @param perFurnace what building one costs
+   * @param perTrial what burning once costs, greater than zero
+   */
+  public Budget(double total, double perFurnace, double perTrial, int mostTrials, int mostPerFurnace) {
+    // a cost typed with decimals must not lose a trial to rounding
+    this(mostTrials, mostPerFurnace, (furnaces, trials) -> furnaces * perFurnace + trials * perTrial <= total + 1e-9 * perTrial);
+    if (!(total >= 0 && perFurnace >= 0 && perTrial > 0)) {
+      throw new IllegalArgumentException("a budget needs a total and costs of zero or more, and a cost above zero for each trial");
     }
   }
 
   /** So many trials, each furnace burnt at most so often, whatever the cost. */
   public static Budget trials(int most, int mostPerFurnace) {
-    return new Budget(most, 0, 1, most, mostPerFurnace);
+    return new Budget(most, mostPerFurnace, (furnaces, trials) -> true);
+  }
+
+  /** Whether so many trials in so many furnaces are within it. */
+  public boolean affords(int furnaces, int trials) {
+    return trials <= mostTrials && spending.affords(furnaces, trials);
   }
 
   /**
@@ -39,9 +64,10 @@ public record Budget(double total, double perFurnace, double perTrial, int mostT
   public List<Split> splits() {
     List<Split> splits = new ArrayList<>();
     for (int furnaces = 1; furnaces <= mostTrials; furnaces++) {
-      // a cost typed with decimals must not lose a trial to rounding
-      int affordable = (int) Math.floor((total - furnaces * perFurnace) / perTrial + 1e-9);
-      int trials = Math.min(Math.min(affordable, furnaces * mostPerFurnace), mostTrials);
+      int trials = Math.min(furnaces * mostPerFurnace, mostTrials);
+      while (trials >= furnaces && !affords(furnaces, trials)) {
+        trials--;
+      }
       if (trials >= furnaces) {
         splits.add(new Split(furnaces, trials));
       }

@@ -21,6 +21,8 @@ import java.util.stream.IntStream;
  */
 public record Capacity(int trials, int furnaces, List<Limit> limits, double expected, int assured, List<Finding> findings) {
 
+  /** A season without an end: days set no limit. */
+  public static final int NO_END = Integer.MAX_VALUE;
   private static final int MOST = 500;
 
   /**
@@ -33,21 +35,39 @@ public record Capacity(int trials, int furnaces, List<Limit> limits, double expe
   }
 
   /**
+   * A term within which alone work is allowed, such as that of a permission.
+   *
+   * @param name what it is
+   * @param first its first day of the season, from 0
+   * @param last its last day
+   */
+  public record Term(String name, int first, int last) {
+  }
+
+  /**
    * What is at hand.
    *
    * @param stocks what trials use up
    * @param firings how often one furnace can be burnt, 1 or more
    * @param work the hands and days that builds and burns take
-   * @param days the working days of the season
+   * @param days the days of the season, {@link #NO_END} when they set no limit
+   * @param open whether work is done on a day of the season, counted from 0
+   * @param terms permissions and the like that shorten the season
    * @param ceilings other limits
    * @param failure the share of trials that fail, 0 to below 1
    * @param assurance how sure the number of successful trials must be, such as 0.9
    */
-  public record Request(List<Stock> stocks, int firings, Timetable.Work work, int days, List<Ceiling> ceilings, double failure,
-      double assurance) {
+  public record Request(List<Stock> stocks, int firings, Timetable.Work work, int days, IntPredicate open, List<Term> terms,
+      List<Ceiling> ceilings, double failure, double assurance) {
+
+    /** A season in which every day is a working day. */
+    public Request(List<Stock> stocks, int firings, Timetable.Work work, int days, List<Ceiling> ceilings, double failure, double assurance) {
+      this(stocks, firings, work, days, day -> true, List.of(), ceilings, failure, assurance);
+    }
 
     public Request {
       stocks = List.copyOf(stocks);
+      terms = List.copyOf(terms);
       ceilings = List.copyOf(ceilings);
       if (firings < 1 || days < 0 || !(failure >= 0 && failure < 1) || !(assurance > 0 && assurance < 1)) {
         throw new IllegalArgumentException("give one firing or more for each furnace, days of zero or more, and shares between "
@@ -74,15 +94,34 @@ public record Capacity(int trials, int furnaces, List<Limit> limits, double expe
       limits.add(new Limit(stock.name(), most, Printed.number(stock.delivered()) + " " + stock.unit() + " delivered, "
           + Printed.number(stock.usable(), 3) + " usable, " + Printed.number(stock.needed(1, 1), 3) + " for the first trial"));
     }
-    int inDays = most(n -> Timetable.of(order(n, request.firings), request.work).days() <= request.days);
-    limits.add(new Limit("days", inDays, request.days + " working days for a team of " + request.work.team()));
+    if (request.days < NO_END) {
+      limits.add(new Limit("days", within(request, 0, request.days - 1), openDays(request, 0, request.days - 1) + " working days for a team of "
+          + request.work.team()));
+    }
+    for (Term term : request.terms) {
+      int last = Math.min(term.last, request.days - 1);
+      limits.add(new Limit(term.name, within(request, term.first, last), openDays(request, term.first, last) + " working days within its term"));
+    }
     for (Ceiling ceiling : request.ceilings) {
       limits.add(new Limit(ceiling.name, Math.max(0, ceiling.trials), "at most " + ceiling.trials));
+    }
+    if (limits.isEmpty()) {
+      limits.add(new Limit("nothing stated", MOST, "neither stock nor season is stated"));
     }
     limits.sort(Comparator.comparingInt(Limit::trials));
     int trials = limits.get(0).trials;
     return new Capacity(trials, furnaces(trials, request.firings), List.copyOf(limits), trials * (1 - request.failure),
         assured(trials, request.failure, request.assurance), findings(limits, request));
+  }
+
+  /** The most trials that can be burnt from one day to another. */
+  private static int within(Request request, int first, int last) {
+    return last < first ? 0 : most(n -> Timetable.of(order(n, request.firings), request.work, d -> d > last || d >= first && request.open.test(d)).days()
+        <= last + 1);
+  }
+
+  private static long openDays(Request request, int first, int last) {
+    return IntStream.rangeClosed(Math.max(0, first), last).filter(request.open).count();
   }
 
   private static int most(IntPredicate possible) {

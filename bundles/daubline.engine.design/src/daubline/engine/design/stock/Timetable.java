@@ -2,16 +2,17 @@ package daubline.engine.design.stock;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
- * When furnaces are built, dried, burnt and mended, each as early as hands allow, in the order of the plan. Days are
- * working days from 0; drying needs nobody.
+ * When furnaces are built, dried, burnt and mended, each as early as hands allow, in the order of the plan. Days count
+ * from 0, the first day of the season; work is done on open days only, drying goes on every day and needs nobody.
  *
  * @param bars the pieces of work
  * @param people how many are at work each day
  * @param personDays the days of work of all together
- * @param days how many days until the last burn is done
+ * @param days how many days until the last burn is done, closed ones among them
  */
 public record Timetable(List<Bar> bars, int[] people, int personDays, int days) {
 
@@ -53,7 +54,7 @@ public record Timetable(List<Bar> bars, int[] people, int personDays, int days) 
    * @param furnace the furnace
    * @param trial the place of the trial in the plan, −1 for other work
    * @param start the first day
-   * @param length how many days
+   * @param length how many days from the first to the last, closed ones among them
    * @param people how many hands each day
    */
   public record Bar(String what, int furnace, int trial, int start, int length, int people) {
@@ -65,17 +66,30 @@ public record Timetable(List<Bar> bars, int[] people, int personDays, int days) 
    * @param furnaces the furnace of each trial, in order of burning
    */
   public static Timetable of(int[] furnaces, Work work) {
-    return new Scheduler(work).run(furnaces);
+    return of(furnaces, work, day -> true);
+  }
+
+  /**
+   * The timetable when work is done on some days only.
+   *
+   * @param furnaces the furnace of each trial, in order of burning
+   * @param open whether work is done on a day; a season without any open day in ten years is taken as open
+   */
+  public static Timetable of(int[] furnaces, Work work, IntPredicate open) {
+    return new Scheduler(work, open).run(furnaces);
   }
 
   /** Places one piece after the other. */
   private static final class Scheduler {
+    private static final int HORIZON = 3660;
     private final Work work;
+    private final IntPredicate open;
     private final List<Bar> bars = new ArrayList<>();
     private final List<Integer> load = new ArrayList<>();
 
-    Scheduler(Work work) {
+    Scheduler(Work work, IntPredicate open) {
       this.work = work;
+      this.open = day -> day > HORIZON || open.test(day);
     }
 
     Timetable run(int[] furnaces) {
@@ -108,24 +122,44 @@ public record Timetable(List<Bar> bars, int[] people, int personDays, int days) 
 
     private Bar place(String what, int furnace, int trial, int from, int days, int people) {
       int start = from;
-      while (!free(start, days, people)) {
+      int[] at = openDays(start, days);
+      while (days > 0 && (at[0] != start || !free(at, people))) {
         start++;
+        at = openDays(start, days);
       }
-      for (int d = start; d < start + days; d++) {
+      for (int d : at) {
         while (load.size() <= d) {
           load.add(0);
         }
         load.set(d, load.get(d) + people);
       }
-      Bar bar = new Bar(what, furnace, trial, start, days, people);
+      Bar bar = new Bar(what, furnace, trial, start, days == 0 ? 0 : at[days - 1] - start + 1, people);
       if (days > 0) {
         bars.add(bar);
       }
       return bar;
     }
 
-    private boolean free(int start, int days, int people) {
-      return IntStream.range(start, Math.min(start + days, load.size())).allMatch(d -> load.get(d) + people <= work.team);
+    /** The next so many days on which work is done. */
+    private int[] openDays(int from, int days) {
+      int[] found = new int[days];
+      int day = from;
+      for (int i = 0; i < days; i++) {
+        while (!open.test(day)) {
+          day++;
+        }
+        found[i] = day++;
+      }
+      return found;
+    }
+
+    private boolean free(int[] days, int people) {
+      for (int d : days) {
+        if (d < load.size() && load.get(d) + people > work.team) {
+          return false;
+        }
+      }
+      return true;
     }
   }
 }

@@ -1,0 +1,117 @@
+package daubline.analysis.design;
+
+import daubline.analysis.StudySnapshot;
+import daubline.analysis.TrialData;
+import daubline.analysis.record.PlanningData.ProvisionData;
+import daubline.base.Amount;
+import daubline.base.Finding;
+import daubline.base.Printed;
+import daubline.base.Unit;
+import daubline.base.Variable;
+import daubline.engine.design.Model;
+import daubline.engine.design.Progress;
+import daubline.engine.design.Strata;
+import daubline.engine.design.next.NextTrial;
+import daubline.engine.design.next.Rival;
+import daubline.engine.process.BurnForecast;
+import daubline.engine.process.BurnQuantity;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+
+/**
+ * What to burn next in a series.
+ *
+ * @param next the suggestions
+ * @param findings what stood in the way
+ */
+public record NextSteps(NextTrial next, List<Finding> findings) {
+
+  /**
+   * What it starts from.
+   *
+   * @param effects what the trials say so far, of the outcome that reconstructions are told apart by
+   * @param agreement agreement of each trial with a sheet, NaN where there is none
+   * @param foreseen the process engine's forecasts
+   * @param strata how alike the trials of a furnace are thought to be
+   */
+  public record Request(StudySnapshot study, SeriesEffects effects, double[] agreement, Foreseen foreseen, Strata strata, long seed) {
+  }
+
+  /** The suggestions. @throws IllegalArgumentException when the series has no factor that can be set */
+  public static NextSteps of(Request request, Progress progress) {
+    SeriesEffects effects = request.effects;
+    DesignBrief brief = effects.brief();
+    if (brief.factors().isEmpty()) {
+      throw new IllegalArgumentException("the series has no factors, so no setting can be suggested; add what you will vary");
+    }
+    BurntTrials burnt = BurntTrials.of(request.study, brief, false);
+    Model model = Model.main(brief.factors());
+    double deviation = effects.report().map(r -> r.trialDeviation()).orElse(Double.NaN);
+    List<Finding> findings = new ArrayList<>(brief.findings());
+    NextTrial next = NextTrial.suggest(new NextTrial.Request(burnt.design(), model, brief.space(), request.strata, request.agreement, rivals(request),
+        deviation, cost(request.study, brief, burnt), request.seed), progress);
+    findings.addAll(next.findings());
+    return new NextSteps(next, List.copyOf(findings));
+  }
+
+  /** Each reconstruction not retired with what it predicts: by the process engine, otherwise what was stated before its trials. */
+  private static List<Rival> rivals(Request request) {
+    String variable = request.effects.outcome().id();
+    Optional<BurnQuantity> quantity = Foreseen.quantity(variable);
+    Optional<Unit> unit = request.study.variables().find(variable).map(Variable::unit);
+    List<Rival> rivals = new ArrayList<>();
+    for (String name : unit.isEmpty() ? List.<String>of() : request.study.record().reconstructions()) {
+      quantity.flatMap(q -> byEngine(request, name, q, unit.get())).or(() -> stated(request.study, name, variable, unit.get())).ifPresent(rivals::add);
+    }
+    return rivals;
+  }
+
+  private static Optional<Rival> byEngine(Request request, String name, BurnQuantity quantity, Unit unit) {
+    List<double[]> region = request.effects.brief().space().candidates(3);
+    if (region.isEmpty() || request.foreseen.at(region.get(0), name, 0, request.seed).isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, Double> known = new ConcurrentHashMap<>();
+    ToDoubleFunction<double[]> prediction = s -> known.computeIfAbsent(Arrays.toString(s), k -> request.foreseen.at(s, name, 0, request.seed)
+        .map((BurnForecast f) -> unit.fromCanonical(f.get(quantity).central())).orElse(Double.NaN));
+    double own = request.foreseen.at(region.get(0), name, 60, request.seed).map(f -> f.get(quantity))
+        .map(f -> unit.differenceFromCanonical(f.high() - f.low()) / 3.29).filter(Double::isFinite).orElse(0.0);
+    return Optional.of(new Rival(name, 1, prediction, own));
+  }
+
+  private static Optional<Rival> stated(StudySnapshot study, String name, String variable, Unit unit) {
+    List<Amount> amounts = study.record().trials().stream().filter(t -> t.reconstruction().equals(name)).flatMap(t -> t.predictions().stream())
+        .filter(p -> p.variable().equals(variable)).map(p -> p.statement().amount()).filter(a -> a.isNumber() && Double.isFinite(a.value())).toList();
+    if (amounts.isEmpty()) {
+      return Optional.empty();
+    }
+    double mean = amounts.stream().mapToDouble(a -> unit.fromCanonical(a.value())).average().orElseThrow();
+    double half = amounts.stream().mapToDouble(a -> unit.differenceFromCanonical(Double.isNaN(a.low()) || Double.isNaN(a.high()) ? a.sigmaOr(0) : (a.high() - a.low()) / 3.29))
+        .average().orElse(0);
+    return Optional.of(new Rival(name, 1, s -> mean, half));
+  }
+
+  /** What one more trial takes of the stock; where none is stated, what the trials burnt took. */
+  private static String cost(StudySnapshot study, DesignBrief brief, BurntTrials burnt) {
+    Map<String, String> parts = new LinkedHashMap<>();
+    for (ProvisionData p : brief.series().planning().provisions()) {
+      if (p.perTrial() > 0) {
+        parts.put(p.name(), Printed.number(p.perTrial()) + " " + (p.unit().isEmpty() ? "kg" : p.unit()) + " of " + p.name());
+      }
+    }
+    return parts.isEmpty() ? usualCost(study, burnt.trials()) : String.join(", ", parts.values());
+  }
+
+  private static String usualCost(StudySnapshot study, List<TrialData> trials) {
+    return List.of("ore_total", "charcoal_total").stream().flatMap(id -> study.variables().find(id).stream()).map(v -> Outcome.of(study, v, trials))
+        .filter(o -> o.known() > 0).map(o -> "about " + Printed.number(Arrays.stream(o.values()).filter(Double::isFinite).average().orElse(0), 2) + " " + o.unit()
+            + " (" + o.name() + ")").collect(Collectors.joining(", "));
+  }
+}

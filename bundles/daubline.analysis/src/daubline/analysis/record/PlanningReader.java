@@ -1,0 +1,108 @@
+package daubline.analysis.record;
+
+import daubline.base.Amount;
+import daubline.model.Charge;
+import daubline.model.ChargeItem;
+import daubline.model.FrozenPlan;
+import daubline.model.Labour;
+import daubline.model.LogEntry;
+import daubline.model.Lot;
+import daubline.model.Named;
+import daubline.model.PlannedRun;
+import daubline.model.Provision;
+import daubline.model.Series;
+import daubline.model.Study;
+import daubline.model.Treatment;
+import daubline.model.Trial;
+import daubline.session.Readings;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads how a series is planned. */
+final class PlanningReader {
+
+  private final Study study;
+
+  PlanningReader(Study study) {
+    this.study = study;
+  }
+
+  PlanningData of(Series series) {
+    return new PlanningData(text(series.getAim()),
+        series.getForbidden().stream().map(f -> new PlanningData.ForbiddenData(text(f.getConditions()), text(f.getBecause()))).toList(),
+        series.getProvisions().stream().map(this::provision).toList(), Optional.ofNullable(series.getLabour()).map(this::labour),
+        series.getPlans().stream().map(PlanningReader::plan).toList());
+  }
+
+  private PlanningData.ProvisionData provision(Provision p) {
+    double left = p.getLots().stream().mapToDouble(lot -> left(study, lot)).filter(m -> !Double.isNaN(m)).reduce(Double::sum).orElse(Double.NaN);
+    return new PlanningData.ProvisionData(name(p), text(p.getUnit()), number(p.getAvailable()), number(p.getMoisture()), p.isDryBasis(),
+        text(p.getLosses()), number(p.getReserve()), number(p.getOnce()), number(p.getPerTrial()), number(p.getPerFurnace()),
+        number(p.getPerRefit()), p.getLots().stream().map(PlanningReader::name).toList(), left);
+  }
+
+  /** What is left of a lot: out of its last treatment, less what was charged from it; NaN when it was never weighed. */
+  static double left(Study study, Lot lot) {
+    double out = Double.NaN;
+    for (Treatment t : lot.getTreatments()) {
+      out = t.getMassOut() != null ? t.getMassOut() : t.getMassIn() != null ? t.getMassIn() : out;
+    }
+    return Math.max(0, out - charged(study, lot));
+  }
+
+  private static double charged(Study study, Lot lot) {
+    double sum = 0;
+    for (Series series : study.getSeries()) {
+      for (Trial trial : series.getTrials()) {
+        for (LogEntry entry : trial.getLog()) {
+          sum += entry instanceof Charge charge ? charged(charge.getItems(), lot) : 0;
+        }
+      }
+    }
+    return sum;
+  }
+
+  private static double charged(List<ChargeItem> items, Lot lot) {
+    return items.stream().filter(i -> i.getLot() == lot).map(Readings::amount).filter(Amount::isNumber).mapToDouble(Amount::value)
+        .filter(v -> !Double.isNaN(v)).sum();
+  }
+
+  private PlanningData.LabourData labour(Labour l) {
+    return new PlanningData.LabourData(whole(l.getTeam()), study.getPeople().size(), text(l.getFirstDay()), text(l.getLastDay()),
+        text(l.getWeekdays()), text(l.getDaysOff()), whole(l.getBuildDays()), whole(l.getBuildPeople()), whole(l.getDryDays()),
+        whole(l.getBurnDays()), whole(l.getBurnPeople()), whole(l.getRefitDays()), whole(l.getRefitPeople()), whole(l.getRefitDryDays()),
+        whole(l.getFirings()), number(l.getFailureShare()), number(l.getAssurance()),
+        l.getPermissions().stream().map(p -> new PlanningData.TermData(name(p), text(p.getValidFrom()), text(p.getValidUntil()))).toList());
+  }
+
+  private static PlanningData.FrozenData plan(FrozenPlan p) {
+    return new PlanningData.FrozenData(name(p), text(p.getAim()), p.getSeed() == null ? "" : p.getSeed().toString(), text(p.getAlgorithm()),
+        text(p.getVersion()), text(p.getFrozenAt()), text(p.getEngine()), number(p.getFurnaceRatio()), text(p.getRestriction()),
+        text(p.getReasons()), p.getRuns().stream().map(PlanningReader::run).toList());
+  }
+
+  private static PlanningData.PlannedData run(PlannedRun r) {
+    Map<String, Amount> settings = new LinkedHashMap<>();
+    r.getSettings().stream().filter(s -> s.getVariable() != null).forEach(s -> settings.put(s.getVariable(), Readings.amount(s)));
+    return new PlanningData.PlannedData(whole(r.getPlace()), whole(r.getFurnace()), r.getTrial() == null ? "" : text(r.getTrial().getId()),
+        settings, text(r.getDeviation()));
+  }
+
+  private static String name(Named object) {
+    return object.getName() == null || object.getName().isBlank() ? text(object.getId()) : object.getName();
+  }
+
+  private static int whole(Integer value) {
+    return value == null ? -1 : value;
+  }
+
+  private static double number(Double value) {
+    return value == null ? Double.NaN : value;
+  }
+
+  private static String text(String text) {
+    return text == null ? "" : text;
+  }
+}

@@ -1,0 +1,35 @@
+package daubline.charts;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Small plots side by side, in rows of a few. */
+final class EffectPanels {
+
+  static final int ACROSS = 3;
+  static final double HEIGHT = 146;
+  private static final double LEFT = 38;
+  private static final double BOTTOM = 30;
+  /** Room above a panel, for a key of two lines. */
+  private static final double TOP = 24;
+
+  private EffectPanels() {
+  }
+
+  /** How high so many panels are. */
+  static double height(int count) {
+    return HEIGHT * ((count + ACROSS - 1) / ACROSS);
+  }
+
+  /** The plotting areas of so many panels inside an area. */
+  static List<Rectangle2D> areas(Rectangle2D area, int count) {
+    int across = Math.min(ACROSS, Math.max(1, count));
+    double width = area.getWidth() / across;
+    List<Rectangle2D> areas = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      areas.add(new Rectangle2D.Double(area.getX() + i % across * width + LEFT, area.getY() + i / across * HEIGHT + TOP, width - LEFT - 8, HEIGHT - TOP - BOTTOM));
+    }
+    return areas;
+  }
+}

@@ -1,0 +1,104 @@
+package daubline.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From an empty study to printed run sheets by commands alone, and effects of published trials. */
+class DesignCommandsTest {
+
+  @TempDir
+  Path temporary;
+
+  /** Runs a command that must end with this exit code; what it printed. */
+  private static String run(int exit, String... arguments) {
+    PrintStream out = System.out;
+    PrintStream err = System.err;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    System.setErr(System.out);
+    try {
+      int was = Commands.run(arguments);
+      String text = printed.toString(StandardCharsets.UTF_8);
+      assertEquals(exit, was, text);
+      return text;
+    } finally {
+      System.setOut(out);
+      System.setErr(err);
+    }
+  }
+
+  private static void json(String text) throws Exception {
+    try (JsonParser parser = new JsonFactory().createParser(text)) {
+      while (parser.nextToken() != null) {
+        // reading to the end shows that it is well formed
+      }
+    }
+  }
+
+  private String planned() {
+    String study = temporary.resolve("s").toString();
+    run(0, "new", study, "Brackenfold");
+    run(0, "design", "series", study, "Spring", "--aim", "which-matter");
+    run(0, "design", "factor", study, "Spring", "Furnace height", "600 to 900 mm");
+    run(0, "design", "factor", study, "Spring", "air_flow", "400 to 800");
+    run(0, "design", "stock", study, "Spring", "charcoal", "--available", "400", "--per-trial", "45", "--losses", "fines 8 %");
+    run(0, "design", "labour", study, "Spring", "--team", "4", "--from", "2031-05-03", "--until", "2031-09-28", "--weekdays", "Saturday");
+    return study;
+  }
+
+  @Test
+  void anEmptySeriesBecomesABudgetedRandomisedPrintablePlan() throws Exception {
+    String study = planned();
+    assertTrue(run(0, "design", "capacity", study).contains("at most 8 trials"));
+    String proposed = run(0, "design", "propose", study, "--seed", "11", "--starts", "5");
+    assertTrue(proposed.contains("Beside it") && proposed.contains("Plackett–Burman") && proposed.contains("seed 11"), proposed);
+    json(run(0, "design", "propose", study, "--seed", "11", "--starts", "5", "--json"));
+    assertEquals(proposed, run(0, "design", "propose", study, "--seed", "11", "--starts", "5"), "the same seed gives the same plan");
+    run(0, "design", "freeze", study, "--seed", "11", "--starts", "5");
+    assertTrue(run(1, "design", "freeze", study).contains("still has trials to burn"));
+    Path sheets = temporary.resolve("out/sheets.pdf");
+    run(0, "design", "sheet", study, "--to", sheets.toString());
+    try (PDDocument pdf = Loader.loadPDF(sheets.toFile())) {
+      assertEquals(16, pdf.getNumberOfPages(), "two pages for each of eight trials");
+      assertEquals(595, pdf.getPage(0).getMediaBox().getWidth(), 1, "A4");
+    }
+    Path map = temporary.resolve("out/map.svg");
+    run(0, "design", "review", study, "--map", map.toString());
+    assertTrue(Files.size(map) > 1000);
+    assertTrue(run(0, "design", "deviations", study).contains("0 deviations"));
+    run(0, "check", study);
+  }
+
+  @Test
+  void aRefusedFactorChangesNothing() {
+    String study = planned();
+    assertTrue(run(1, "design", "factor", study, "Spring", "ore_total", "25 to 15").contains("not below"));
+    assertTrue(!run(0, "design", "propose", study, "--trials", "6").contains("Ore charged"));
+    assertTrue(run(1, "design", "capacity", study, "Autumn").contains("it has: Spring"));
+    assertTrue(run(1, "effects", study).contains("0 trials burnt"));
+    assertTrue(run(0, "next", study).contains("trials needed before all"));
+  }
+
+  @Test
+  void publishedTrialsAnswerOrSayWhatIsMissing() throws Exception {
+    String study = "seeds/aldervale";
+    Path figures = temporary.resolve("figures");
+    String text = run(0, "effects", study, "--on", "bloom_mass", "--vary", "air_flow", "--vary", "ore_total", "--demonstrations", "--figures", figures.toString());
+    assertTrue(text.contains("furnaces as a stratum") && text.contains("95 % interval"), text);
+    assertTrue(Files.exists(figures.resolve("contour.svg")) && Files.exists(figures.resolve("residuals.svg")));
+    json(run(0, "effects", study, "--on", "bloom_mass", "--vary", "air_flow", "--json"));
+    assertTrue(run(0, "next", study).contains("how sure"));
+  }
+}

@@ -1,0 +1,54 @@
+package daubline.ui.plan;
+
+import daubline.charts.Figure;
+import daubline.ui.look.Fonts;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import daubline.ui.views.FigureCanvas;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/** A figure as wide as its place, with its caption below; it scrolls when it is higher. */
+final class FigurePane {
+
+  private static final int LEAST = 300;
+
+  private final ScrolledComposite scroll;
+  private final FigureCanvas canvas;
+  private final Label caption;
+
+  FigurePane(Composite parent) {
+    scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
+    scroll.setBackground(Hue.ASH.color());
+    scroll.setExpandHorizontal(true);
+    scroll.setExpandVertical(true);
+    Composite sheet = Pages.tight(scroll, 1);
+    canvas = new FigureCanvas(sheet);
+    canvas.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    caption = Pages.text(sheet, "", Fonts.PLAIN.font(), 200);
+    scroll.setContent(sheet);
+    scroll.addListener(SWT.Resize, e -> size());
+  }
+
+  Control control() {
+    return scroll;
+  }
+
+  /** Shows a figure, or words where there is none. */
+  void show(Figure figure, String otherwise) {
+    canvas.show(figure);
+    caption.setText(figure == null ? otherwise : figure.caption());
+    size();
+  }
+
+  private void size() {
+    int width = Math.max(LEAST, scroll.getClientArea().width);
+    ((GridData) canvas.getLayoutData()).heightHint = canvas.heightFor(width);
+    scroll.setMinSize(LEAST, scroll.getContent().computeSize(width, SWT.DEFAULT).y);
+    ((Composite) scroll.getContent()).layout(true);
+  }
+}

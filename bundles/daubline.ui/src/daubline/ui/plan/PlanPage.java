@@ -1,0 +1,245 @@
+package daubline.ui.plan;
+
+import daubline.analysis.StudySnapshot;
+import daubline.analysis.design.DesignBrief;
+import daubline.analysis.design.Foreseen;
+import daubline.analysis.design.PlanFreezer;
+import daubline.analysis.design.Proposal;
+import daubline.analysis.design.Season;
+import daubline.analysis.design.SeriesSetup;
+import daubline.analysis.record.SeriesData;
+import daubline.base.Finding;
+import daubline.engine.design.Strata;
+import daubline.model.Series;
+import daubline.ui.Words;
+import daubline.ui.grid.Grid;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import daubline.ui.sheet.Page;
+import daubline.ui.sheet.Pending;
+import daubline.ui.study.OpenStudy;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
+
+/** The plan of a series: what it is planned with at the left, what that allows, the proposal and the frozen plan at the right. */
+public final class PlanPage implements Page {
+
+  private static final int STARTS = 20;
+  private static final int DRAWS = 100;
+  /** As many letters of width as both sides need beside each other. */
+  private static final int LEAST_LETTERS = 92;
+
+  private final OpenStudy study;
+  private final Series series;
+  private final Composite page;
+  private final PlanModel model;
+  private final Grid grid;
+  private final PlanPanes panes;
+  private final Label message;
+  private final Button propose;
+  private final Button freeze;
+  private final Button sheets;
+  private final Button withdraw;
+  private Proposal proposal;
+  private SeriesData proposedFor;
+  private boolean busy;
+
+  /** The page of a series. */
+  public PlanPage(Composite parent, OpenStudy study, Series series) {
+    this.study = study;
+    this.series = series;
+    page = Pages.tight(parent, 1);
+    Composite bar = bar();
+    button(bar, "plan.lots.take", this::takeLots);
+    propose = button(bar, "plan.propose", this::propose);
+    freeze = button(bar, "plan.freeze", this::freeze);
+    sheets = button(bar, "plan.sheets", () -> RunSheetFile.write(study, series));
+    withdraw = button(bar, "plan.withdraw", this::withdraw);
+    SashForm sash = new SashForm(page, SWT.HORIZONTAL);
+    sash.setBackground(Hue.ASH.color());
+    sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    model = new PlanModel(study, series);
+    grid = new Grid(sash, Words.of("plan.grid", OpenStudy.nameOf(series)), model);
+    grid.control().setData("id", "plan");
+    panes = new PlanPanes(sash);
+    sash.setWeights(5, 6);
+    // narrow windows and large letters: one below the other, so that words stay readable
+    sash.addListener(SWT.Resize, e -> sash.setOrientation(sash.getClientArea().width < LEAST_LETTERS * letter(sash) ? SWT.VERTICAL : SWT.HORIZONTAL));
+    message = Pages.text(page, "", daubline.ui.look.Fonts.PLAIN.font(), 200);
+    message.setData("id", "plan-message");
+    ((GridData) message.getLayoutData()).horizontalIndent = 6;
+    ((GridData) message.getLayoutData()).heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.plan");
+  }
+
+  private static double letter(Control control) {
+    GC gc = new GC(control);
+    double width = gc.getFontMetrics().getAverageCharacterWidth();
+    gc.dispose();
+    return width;
+  }
+
+  private Composite bar() {
+    Composite bar = new Composite(page, SWT.NONE);
+    RowLayout layout = new RowLayout();
+    layout.spacing = 6;
+    bar.setLayout(layout);
+    bar.setBackground(Hue.ASH.color());
+    bar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    return bar;
+  }
+
+  private static Button button(Composite bar, String key, Runnable does) {
+    Button button = new Button(bar, SWT.PUSH);
+    button.setText(Words.of(key));
+    button.setData("id", key);
+    Pages.named(button, Words.of(key), Words.of(key + ".tip"));
+    button.addListener(SWT.Selection, e -> does.run());
+    return button;
+  }
+
+  private Optional<StudySnapshot> snapshot() {
+    return study.results().map(r -> r.snapshot());
+  }
+
+  private Optional<SeriesData> data() {
+    return snapshot().flatMap(s -> s.record().series().stream().filter(d -> d.id().equals(series.getId())).findFirst());
+  }
+
+  @Override
+  public void refresh() {
+    if (page.isDisposed() || grid.isOpen()) {
+      return;
+    }
+    model.rebuild();
+    data().ifPresent(this::show);
+    enable();
+    grid.rebuild();
+  }
+
+  private void show(SeriesData data) {
+    StudySnapshot now = snapshot().orElseThrow();
+    DesignBrief brief = DesignBrief.of(now, data);
+    Season season = Season.of(data);
+    if (proposal != null && !data.equals(proposedFor)) {
+      proposal = null;
+    }
+    List<Finding> findings = new ArrayList<>(brief.findings());
+    findings.addAll(season.findings());
+    model.findings(findings);
+    panes.show(now, brief, season, proposal);
+    findings.stream().min(java.util.Comparator.comparing(Finding::severity)).ifPresentOrElse(f -> say(f.where() + ": " + f.what() + " – " + f.remedy(), f.isError()),
+        () -> say("", false));
+  }
+
+  private void say(String text, boolean wrong) {
+    message.setText((wrong ? "△ " : "") + text.replace("&", "&&"));
+    message.setForeground(wrong ? Hue.LINING.color() : Hue.QUIET.color());
+    message.setToolTipText(text);
+  }
+
+  private void enable() {
+    boolean open = !study.session().isReadOnly() && !series.isFrozen() && !busy;
+    propose.setEnabled(!busy);
+    freeze.setEnabled(open && proposal != null && PlanFreezer.refusal(series).isEmpty());
+    sheets.setEnabled(!series.getTrials().isEmpty());
+    withdraw.setEnabled(open && PlanFreezer.isReplaceable(series));
+  }
+
+  private void takeLots() {
+    snapshot().ifPresent(s -> SeriesSetup.provideFromLots(study.session(), series, s));
+  }
+
+  private void propose() {
+    Pending.commit();
+    long seed = series.getSeed() != null ? series.getSeed() : Long.parseLong(LocalDate.now().toString().replace("-", ""));
+    String id = series.getId();
+    begin(Words.of("plan.proposing", OpenStudy.nameOf(series)), (copy, progress) -> {
+      StudySnapshot snapshot = daubline.analysis.Snapshots.of(copy);
+      SeriesData data = DesignBrief.find(snapshot, id);
+      DesignBrief brief = DesignBrief.of(snapshot, data);
+      if (brief.isReady()) {
+        brief = Proposal.heedingForecast(brief, Foreseen.of(copy, SeriesSetup.find(copy, id), brief.factors()));
+      }
+      return Proposal.of(brief, Season.of(data), new Proposal.Options(0, "", Strata.USUAL, STARTS, seed), progress);
+    }, this::proposed);
+  }
+
+  private <T> void begin(String name, PlanJob.Work<T> work, java.util.function.Consumer<T> done) {
+    busy = true;
+    enable();
+    say(name, false);
+    new PlanJob<>(name, study.session().image(), work, outcome -> end(() -> done.accept(outcome)), why -> end(() -> say(why, !why.isEmpty()))).schedule();
+  }
+
+  private void end(Runnable then) {
+    busy = false;
+    if (!page.isDisposed()) {
+      then.run();
+      enable();
+    }
+  }
+
+  private void proposed(Proposal now) {
+    proposal = now;
+    proposedFor = now.brief().series();
+    data().ifPresent(this::show);
+    panes.turnToProposal();
+    now.findings().stream().filter(f -> f.code().startsWith("design.lesser") || f.code().startsWith("design.no-spares")).findFirst()
+        .ifPresent(f -> say(f.what() + " – " + f.remedy(), false));
+  }
+
+  private void freeze() {
+    Proposal taken = proposal;
+    String id = series.getId();
+    begin(Words.of("plan.freezing", OpenStudy.nameOf(series)), (copy, progress) -> Foreseen.of(copy, SeriesSetup.find(copy, id), taken.brief().factors())
+        .predictions(taken.plan().design(), DRAWS, taken.plan().seed()), stated -> write(taken, stated));
+  }
+
+  private void write(Proposal taken, List<PlanFreezer.Stated> stated) {
+    try {
+      String at = ZonedDateTime.now().truncatedTo(ChronoUnit.SECONDS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
+      PlanFreezer.freeze(study.session(), series, taken, at, stated);
+      say(Words.of("plan.frozen", taken.plan().design().size(), stated.size(), Long.toString(taken.plan().seed())), false);
+      panes.turnToOrder();
+    } catch (IllegalArgumentException e) {
+      say(e.getMessage(), true);
+    }
+  }
+
+  private void withdraw() {
+    try {
+      PlanFreezer.withdraw(study.session(), series);
+    } catch (IllegalArgumentException e) {
+      say(e.getMessage(), true);
+    }
+  }
+
+  @Override
+  public Control control() {
+    return page;
+  }
+
+  @Override
+  public void focus() {
+    grid.control().setFocus();
+    if (grid.selected().isEmpty()) {
+      grid.select(1, 1);
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package daubline.ui.plan;
+
+import daubline.analysis.StudySnapshot;
+import daubline.analysis.design.DesignBrief;
+import daubline.analysis.design.Deviation;
+import daubline.analysis.design.FrozenDesign;
+import daubline.analysis.design.Proposal;
+import daubline.analysis.design.Season;
+import daubline.analysis.record.PlanningData.FrozenData;
+import daubline.base.Finding;
+import daubline.base.Printed;
+import daubline.charts.CorrelationFigure;
+import daubline.charts.TimetableFigure;
+import daubline.engine.design.Design;
+import daubline.engine.design.Strata;
+import daubline.engine.design.advise.DesignAdvisor;
+import daubline.engine.design.judge.DesignReview;
+import daubline.engine.design.stock.Capacity;
+import daubline.engine.design.stock.Timetable;
+import daubline.ui.Words;
+import daubline.ui.grid.Grid;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+
+/** What the stock allows, the designs beside each other, the order of burning, the review and what was done otherwise. */
+final class PlanPanes {
+
+  private final CTabFolder tabs;
+  private final LinesModel limits = new LinesModel(new String[] {"plan.limit", "plan.trials", "plan.why"}, 1.2, 0.6, 2.4);
+  private final LinesModel designs = new LinesModel(new String[] {"plan.design", "plan.verdict"}, 1, 3);
+  private final LinesModel order = new LinesModel(new String[] {"plan.place", "plan.furnace.number", "plan.date", "plan.settings"}, 0.5, 0.6, 0.9, 3);
+  private final LinesModel review = new LinesModel(new String[] {"plan.effect", "plan.judged", "plan.freedom", "plan.smallest"}, 2.2, 0.8, 0.6, 1.6);
+  private final LinesModel deviations = new LinesModel(new String[] {"plan.trial.name", "plan.what", "plan.planned", "plan.done", "plan.because"}, 1, 1, 1, 1.2, 1.4);
+  private final List<Grid> grids = new ArrayList<>();
+  private final FigurePane timetable;
+  private final FigurePane map;
+  private final Prose reasons;
+  private final Prose seed;
+  private final Prose seen;
+
+  PlanPanes(Composite parent) {
+    tabs = new CTabFolder(parent, SWT.TOP);
+    tabs.setBackground(Hue.BAND.color());
+    SashForm allows = new SashForm(tabs, SWT.VERTICAL);
+    grid(allows, "plan.allows", limits);
+    timetable = new FigurePane(allows);
+    allows.setWeights(4, 5);
+    tab("plan.allows", allows);
+    reasons = labelled("plan.proposal", designs);
+    seed = labelled("plan.order", order);
+    seen = labelled("plan.review", review);
+    map = new FigurePane(tabs);
+    tab("plan.map", map.control());
+    Composite otherwise = Pages.tight(tabs, 1);
+    grid(otherwise, "plan.otherwise", deviations);
+    tab("plan.otherwise", otherwise);
+    tabs.setSelection(0);
+  }
+
+  private Prose labelled(String key, LinesModel model) {
+    SashForm page = new SashForm(tabs, SWT.VERTICAL);
+    page.setBackground(Hue.ASH.color());
+    Prose prose = new Prose(page, key + ".prose");
+    grid(page, key, model);
+    page.setWeights(2, 3);
+    tab(key, page);
+    return prose;
+  }
+
+  private void grid(Composite parent, String key, LinesModel model) {
+    Grid grid = new Grid(parent, Words.of(key), model);
+    grid.control().setData("id", key);
+    if (!(parent instanceof SashForm)) {
+      grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    }
+    grids.add(grid);
+  }
+
+  private void tab(String key, org.eclipse.swt.widgets.Control control) {
+    CTabItem item = new CTabItem(tabs, SWT.NONE);
+    item.setText(Words.of(key));
+    item.setControl(control);
+  }
+
+  void turnToProposal() {
+    tabs.setSelection(1);
+  }
+
+  void turnToOrder() {
+    tabs.setSelection(2);
+  }
+
+  /** Shows everything; the frozen plan where there is one and nothing new was proposed. */
+  void show(StudySnapshot study, DesignBrief brief, Season season, Proposal proposal) {
+    limits(season);
+    Optional<FrozenData> frozen = FrozenDesign.last(brief);
+    if (proposal != null) {
+      proposed(proposal);
+    } else {
+      frozen(study, brief, frozen);
+    }
+    deviations.show(Deviation.of(study, brief.series()).stream().map(d -> List.of(d.trial(), d.what(), d.planned(), d.done(), d.because())).toList());
+    grids.forEach(Grid::rebuild);
+  }
+
+  private void limits(Season season) {
+    Capacity c = season.capacity();
+    limits.show(season.isStated() ? c.limits().stream().map(l -> List.of(l.name(), l.trials() >= 500 ? "–" : Integer.toString(l.trials()), l.text())).toList() : List.of());
+    timetable.show(season.isStated() && c.trials() > 0 && c.trials() < 100 ? new TimetableFigure(season.timetable(IntStream.range(0, c.trials()).map(i -> i % c.furnaces()).toArray()),
+        season.calendar()) : null, Words.of("plan.no.timetable"));
+  }
+
+  private void proposed(Proposal proposal) {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(List.of(proposal.advice().recommended().name(), Words.of("plan.recommended")));
+    for (DesignAdvisor.Option option : proposal.advice().rejected()) {
+      lines.add(List.of(option.name(), option.verdict()));
+    }
+    designs.show(lines);
+    reasons.show(String.join(" ", proposal.advice().reasons()));
+    seed.show(Words.of("plan.seed", Long.toString(proposal.plan().seed()), proposal.plan().algorithm(), proposal.plan().version()) + " " + proposal.plan().restriction());
+    order(proposal.plan().design(), Optional.of(proposal.timetable()), proposal.season());
+    review(proposal.plan().design(), proposal.review());
+  }
+
+  private void frozen(StudySnapshot study, DesignBrief brief, Optional<FrozenData> frozen) {
+    designs.show(List.of());
+    reasons.show(frozen.map(f -> Words.of("plan.frozen.at", f.name(), f.frozenAt()) + " " + f.reasons()).orElse(Words.of("plan.nothing.proposed")));
+    seed.show(frozen.map(f -> Words.of("plan.seed", f.seed(), f.algorithm(), f.version()) + " " + f.restriction()).orElse(Words.of("plan.nothing.proposed")));
+    order.show(List.of());
+    review.show(List.of());
+    seen.show(Words.of("plan.nothing.proposed"));
+    map.show(null, Words.of("plan.nothing.proposed"));
+    if (frozen.isPresent() && brief.isReady()) {
+      try {
+        Design design = FrozenDesign.of(study, brief).orElseThrow();
+        order(study, design, frozen.get());
+        double ratio = Double.isNaN(frozen.get().furnaceRatio()) ? 1 : frozen.get().furnaceRatio();
+        review(design, DesignReview.of(design, DesignBrief.question(frozen.get().aim()).orElse(brief.question()).model(brief.factors()), brief.space(), new Strata(ratio, 0)));
+      } catch (IllegalArgumentException e) {
+        seen.show(e.getMessage());
+      }
+    }
+  }
+
+  private void order(StudySnapshot study, Design design, FrozenData plan) {
+    order.show(IntStream.range(0, design.size()).mapToObj(i -> List.of(Integer.toString(i + 1), Integer.toString(design.runs().get(i).furnace() + 1),
+        study.record().trial(plan.runs().get(i).trial()).map(t -> t.on()).orElse(""), design.text(i))).toList());
+  }
+
+  private void order(Design design, Optional<Timetable> table, Season season) {
+    order.show(IntStream.range(0, design.size()).mapToObj(i -> List.of(Integer.toString(i + 1), Integer.toString(design.runs().get(i).furnace() + 1),
+        table.flatMap(t -> t.bars().stream().filter(b -> b.trial() == i).findFirst()).flatMap(b -> season.calendar().map(c -> c.date(b.start()).toString())).orElse(""),
+        design.text(i))).toList());
+  }
+
+  private void review(Design design, DesignReview now) {
+    List<List<String>> lines = new ArrayList<>();
+    for (DesignReview.EffectReview e : now.effects()) {
+      lines.add(List.of(e.name(), e.stratum(), Integer.toString(e.freedom()), !e.estimable() ? Words.of("plan.not.apart") : Double.isInfinite(e.smallest())
+          ? Words.of("plan.no.error") : Printed.number(e.smallest(), 3)));
+    }
+    for (DesignReview.LostRun lost : now.lost()) {
+      lines.add(List.of(Words.of("plan.without", lost.trial() + 1), "", "", lost.lost().isEmpty() ? Words.of("plan.wider", Printed.number(lost.widening(), 3))
+          : Words.of("plan.lost", String.join(", ", lost.lost()))));
+    }
+    review.show(lines);
+    seen.show(String.join(" ", now.findings().stream().map((Finding f) -> f.what() + ".").toList()));
+    map.show(new CorrelationFigure(now.correlations()), "");
+  }
+}

@@ -1,0 +1,33 @@
+package daubline.ui.plan;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * One row of what a series is planned with.
+ *
+ * @param group the heading of a group; the other parts are empty then
+ * @param name what it is
+ * @param text what stands in the second column
+ * @param put takes what was typed there; null when nothing may be typed
+ * @param choices the words offered there
+ * @param more what stands in the third column
+ * @param putMore takes what was typed there; null when nothing may be typed
+ * @param moreChoices the words offered there
+ * @param tip what is to be known about it
+ */
+record PlanRow(String group, String name, String text, Consumer<String> put, List<String> choices, String more, Consumer<String> putMore,
+    List<String> moreChoices, String tip) {
+
+  static PlanRow heading(String group) {
+    return new PlanRow(group, "", "", null, List.of(), "", null, List.of(), "");
+  }
+
+  static PlanRow of(String name, String text, String tip, Consumer<String> put, List<String> choices) {
+    return new PlanRow("", name, text, put, choices, "", null, List.of(), tip);
+  }
+
+  PlanRow and(String other, Consumer<String> take, List<String> words) {
+    return new PlanRow(group, name, text, put, choices, other, take, words, tip);
+  }
+}
