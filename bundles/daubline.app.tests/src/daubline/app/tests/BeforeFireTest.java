@@ -15,7 +15,6 @@ import daubline.session.Readings;
 import daubline.ui.study.OpenStudy;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -32,11 +31,7 @@ class BeforeFireTest {
   }
 
   private static void openPage(Trial trial) {
-    Window.sheet(trial);
-    CTabFolder tabs = Window.all(Window.shell()).stream().filter(CTabFolder.class::isInstance).map(CTabFolder.class::cast)
-        .filter(t -> t.isVisible() && t.getItemCount() == 3 && t.getItem(2).getControl() != null && "before-fire".equals(t.getItem(2).getControl().getData("id")))
-        .findFirst().orElseThrow();
-    tabs.setSelection(2);
+    Window.sheet(trial).show("page.before");
     Window.pump();
   }
 

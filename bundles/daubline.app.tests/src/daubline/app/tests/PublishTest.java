@@ -77,7 +77,7 @@ class PublishTest {
       field(shell, "publish.folder", Text.class).setText(folder.toString());
       press(button(shell, "publish.next"));
       press(button(shell, "publish.next"));
-      previewed[0] = field(shell, "publish.preview.list", org.eclipse.swt.widgets.List.class).getItemCount();
+      previewed[0] = field(shell, "publish-preview-list", org.eclipse.swt.widgets.List.class).getItemCount();
       press(button(shell, "publish.do"));
     });
     Window.answer(Words.of("publish.done"), "OK");

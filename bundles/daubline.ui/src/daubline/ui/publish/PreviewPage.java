@@ -44,10 +44,10 @@ final class PreviewPage extends WizardPage {
   public void createControl(Composite parent) {
     SashForm page = new SashForm(parent, SWT.HORIZONTAL);
     list = new org.eclipse.swt.widgets.List(page, SWT.BORDER | SWT.V_SCROLL | SWT.SINGLE);
-    list.setData("id", "publish.preview.list");
+    list.setData("id", "publish-preview-list");
     Pages.named(list, Words.of("publish.preview"), "");
     text = new Text(page, SWT.BORDER | SWT.MULTI | SWT.READ_ONLY | SWT.H_SCROLL | SWT.V_SCROLL);
-    text.setData("id", "publish.preview.text");
+    text.setData("id", "publish-preview-text");
     text.setFont(JFaceResources.getTextFont());
     Pages.named(text, Words.of("publish.preview"), "");
     page.setWeights(2, 3);
