@@ -48,3 +48,8 @@ need_for_window() {
   on_debian || return 0
   need "$(gtk_package)" fonts-dejavu-core fontconfig adwaita-icon-theme
 }
+# Constants of the model are copied into the classes that use them, and the platform's compiler looks at changed sources only:
+# after a change of the model its old classes would go on with old numbers.
+forget_classes() {
+  rm -rf bundles/*/target/classes
+}
