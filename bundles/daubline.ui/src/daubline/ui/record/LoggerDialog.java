@@ -6,23 +6,16 @@ import daubline.intake.Mappings;
 import daubline.intake.logger.LoggerIntake;
 import daubline.intake.logger.LoggerPreview;
 import daubline.model.Trial;
-import daubline.session.StudyException;
-import daubline.session.StudyImage;
-import daubline.session.StudySession;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Pages;
-import daubline.ui.study.Notices;
+import daubline.ui.table.TakeOverDialog;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Point;
@@ -31,22 +24,18 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.PlatformUI;
 
 /** Shows how a logger's file is read – signs, header, times, what each column holds – lets it be put right, and takes it over. */
-final class LoggerDialog extends TitleAreaDialog {
+final class LoggerDialog extends TakeOverDialog<LoggerPreview> {
 
   private static final Map<String, List<String>> CHOICES = choices();
   private static final List<String> TEXTS = List.of("header", "start", "offset", "interval");
   private static final int FIELDS = 8;
 
-  private final OpenStudy study;
   private final Trial trial;
-  private final Path file;
   private final Map<String, Control> fields = new LinkedHashMap<>();
   private final ChannelModel channels = new ChannelModel(this::look);
   private final FindingModel findings = new FindingModel();
@@ -54,16 +43,10 @@ final class LoggerDialog extends TitleAreaDialog {
   private Text save;
   private Grid channelGrid;
   private Grid findingGrid;
-  private LoggerPreview preview;
-  private int request;
 
   LoggerDialog(Shell shell, OpenStudy study, Trial trial, Path file) {
-    super(shell);
-    this.study = study;
+    super(shell, study, file, "logger", "daubline.help.record_loggers");
     this.trial = trial;
-    this.file = file;
-    setShellStyle(getShellStyle() | SWT.RESIZE);
-    setHelpAvailable(false);
   }
 
   private static Map<String, List<String>> choices() {
@@ -72,13 +55,6 @@ final class LoggerDialog extends TitleAreaDialog {
     all.put("decimal", List.of("", "point", "comma"));
     all.put("dates", List.of("", "ymd", "dmy", "mdy"));
     return all;
-  }
-
-  @Override
-  protected void configureShell(Shell shell) {
-    super.configureShell(shell);
-    shell.setText(Words.of("logger.title"));
-    PlatformUI.getWorkbench().getHelpSystem().setHelp(shell, "daubline.help.record_loggers");
   }
 
   @Override
@@ -162,13 +138,6 @@ final class LoggerDialog extends TitleAreaDialog {
     return text;
   }
 
-  @Override
-  protected void createButtonsForButtonBar(Composite parent) {
-    createButton(parent, IDialogConstants.OK_ID, Words.of("logger.do"), true);
-    createButton(parent, IDialogConstants.CANCEL_ID, Words.of("import.cancel"), false);
-    look();
-  }
-
   private IntakeOptions options() throws IntakeException {
     IntakeOptions options = IntakeOptions.none();
     for (Map.Entry<String, Control> field : fields.entrySet()) {
@@ -184,58 +153,27 @@ final class LoggerDialog extends TitleAreaDialog {
     return save.getText().isBlank() ? options : options.with("save", save.getText().strip());
   }
 
-  /** Reads the file behind, on a picture of the study. */
-  private void look() {
-    if (getButton(IDialogConstants.OK_ID) == null || getShell().isDisposed()) {
-      return;
-    }
-    getButton(IDialogConstants.OK_ID).setEnabled(false);
-    IntakeOptions options;
-    try {
-      options = options();
-    } catch (IntakeException e) {
-      setErrorMessage(e.findings().get(0).what() + " – " + e.findings().get(0).remedy());
-      return;
-    }
-    setErrorMessage(null);
-    setMessage(Words.of("import.looking"));
-    int number = ++request;
-    StudyImage image = study.session().image();
+  @Override
+  protected Look<LoggerPreview> settings() throws IntakeException {
+    IntakeOptions options = options();
     String id = trial.getId();
-    Job.create(Words.of("import.looking"), monitor -> {
-      try (StudySession copy = image.read()) {
-        LoggerPreview now = LoggerIntake.preview(copy, file, id, options);
-        Display.getDefault().asyncExec(() -> show(now, number));
-        return Status.OK_STATUS;
-      } catch (StudyException e) {
-        return Status.error(e.getMessage(), e);
-      }
-    }).schedule();
+    return copy -> LoggerIntake.preview(copy, file, id, options);
   }
 
-  private void show(LoggerPreview now, int number) {
-    if (number != request || channelGrid.control().isDisposed()) {
-      return;
-    }
-    preview = now;
+  @Override
+  protected boolean show(LoggerPreview now) {
     channels.show(now, study.session().study());
     findings.show(new ArrayList<>(now.findings()));
     channelGrid.rebuild();
     findingGrid.rebuild();
-    getButton(IDialogConstants.OK_ID).setEnabled(now.canApply());
     setErrorMessage(now.canApply() ? null : Words.of("import.errors"));
     now.layout().ifPresent(l -> setMessage(Words.of("logger.how", now.series().orElseThrow().size(), now.startAt().orElse("?"), l.headerRows(), l.timeColumn(),
         l.time().text(), now.series().orElseThrow().gaps().size())));
+    return now.canApply();
   }
 
   @Override
-  protected void okPressed() {
-    try {
-      preview.apply(study.session());
-      super.okPressed();
-    } catch (IntakeException e) {
-      Notices.show(Words.of("import.failed"), String.valueOf(e.getMessage()));
-      look();
-    }
+  protected void apply(LoggerPreview now) throws IntakeException {
+    now.apply(study.session());
   }
 }

@@ -6,20 +6,12 @@ import daubline.intake.IntakeOptions;
 import daubline.intake.Preview;
 import daubline.intake.PreviewRow;
 import daubline.intake.Target;
-import daubline.session.StudyException;
-import daubline.session.StudyImage;
-import daubline.session.StudySession;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Pages;
-import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Path;
 import java.util.List;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
@@ -27,38 +19,21 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.PlatformUI;
 
 /** Says what a file is a table of, shows what taking it over would do, and does it, all or nothing. */
-final class ImportDialog extends TitleAreaDialog {
+final class ImportDialog extends TakeOverDialog<Preview> {
 
   private static final List<String> DECIMALS = List.of("", "point", "comma");
 
-  private final OpenStudy study;
-  private final Path file;
   private final ImportModel model = new ImportModel();
   private Combo target;
   private Combo decimal;
   private Grid grid;
-  private Preview preview;
-  private int request;
 
   ImportDialog(Shell shell, OpenStudy study, Path file) {
-    super(shell);
-    this.study = study;
-    this.file = file;
-    setShellStyle(getShellStyle() | SWT.RESIZE);
-    setHelpAvailable(false);
-  }
-
-  @Override
-  protected void configureShell(Shell shell) {
-    super.configureShell(shell);
-    shell.setText(Words.of("import.title"));
-    PlatformUI.getWorkbench().getHelpSystem().setHelp(shell, "daubline.help.import");
+    super(shell, study, file, "import", "daubline.help.import");
   }
 
   @Override
@@ -91,56 +66,28 @@ final class ImportDialog extends TitleAreaDialog {
   }
 
   @Override
-  protected void createButtonsForButtonBar(Composite parent) {
-    createButton(parent, IDialogConstants.OK_ID, Words.of("import.do"), true);
-    createButton(parent, IDialogConstants.CANCEL_ID, Words.of("import.cancel"), false);
-    look();
-  }
-
-  /** Previews behind, on a picture of the study. */
-  private void look() {
-    getButton(IDialogConstants.OK_ID).setEnabled(false);
-    setMessage(Words.of("import.looking"));
-    int number = ++request;
+  protected Look<Preview> settings() {
     Target as = Target.values()[target.getSelectionIndex()];
     String sign = DECIMALS.get(decimal.getSelectionIndex());
-    StudyImage image = study.session().image();
-    Job.create(Words.of("import.looking"), monitor -> {
-      try (StudySession copy = image.read()) {
-        Preview now = Intake.preview(copy, file, as, sign.isEmpty() ? IntakeOptions.none() : IntakeOptions.none().with("decimal", sign));
-        Display.getDefault().asyncExec(() -> show(now, number));
-        return Status.OK_STATUS;
-      } catch (StudyException | IntakeException e) {
-        return Status.error(e.getMessage(), e);
-      }
-    }).schedule();
+    return copy -> Intake.preview(copy, file, as, sign.isEmpty() ? IntakeOptions.none() : IntakeOptions.none().with("decimal", sign));
   }
 
-  private void show(Preview now, int number) {
-    if (number != request || grid.control().isDisposed()) {
-      return;
-    }
-    preview = now;
+  @Override
+  protected boolean show(Preview now) {
     model.show(now);
     grid.rebuild();
     boolean can = now.canApply() && now.changesAnything();
-    getButton(IDialogConstants.OK_ID).setEnabled(can);
     setMessage(now.how());
     setErrorMessage(now.canApply() ? null : Words.of("import.errors"));
     if (now.canApply()) {
       setMessage(can ? Words.of("import.counts", now.count(PreviewRow.State.ADDED), now.count(PreviewRow.State.UPDATED),
           now.count(PreviewRow.State.UNCHANGED)) + " " + now.how() : Words.of("import.nothing"));
     }
+    return can;
   }
 
   @Override
-  protected void okPressed() {
-    try {
-      preview.apply(study.session());
-      super.okPressed();
-    } catch (IntakeException e) {
-      Notices.show(Words.of("import.failed"), String.valueOf(e.getMessage()));
-      look();
-    }
+  protected void apply(Preview now) throws IntakeException {
+    now.apply(study.session());
   }
 }
