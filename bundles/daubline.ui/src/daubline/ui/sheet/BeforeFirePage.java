@@ -217,7 +217,7 @@ final class BeforeFirePage implements Page {
   }
 
   private static String interval(InletRace r) {
-    return Double.isNaN(r.low()) ? "" : "(" + hours(r.low()) + "–" + hours(r.high()) + ")";
+    return Double.isNaN(r.low()) ? "" : " (" + hours(r.low()) + "–" + hours(r.high()) + ")";
   }
 
   private void warnings(List<Finding> findings) {
