@@ -3,8 +3,8 @@ package daubline.export.tables;
 import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.base.Amount;
+import daubline.base.Deviation;
 import daubline.base.Stage;
-import daubline.base.ValueKind;
 import daubline.base.Variable;
 import daubline.export.Cell;
 import daubline.export.Column;
@@ -72,10 +72,7 @@ public final class StagesTable extends Spec {
     Amount planned = Values.number(trial.at(Stage.PLANNED, variable.id()));
     Amount built = Values.number(trial.at(Stage.AS_BUILT, variable.id()));
     Amount done = built.isNumber() ? built : Values.number(trial.at(Stage.AS_FIRED, variable.id()));
-    if (planned.kind() != ValueKind.EXACT && planned.kind() != ValueKind.PLUS_MINUS || !done.isNumber()) {
-      return Cell.EMPTY;
-    }
-    return Cell.number(variable.unit().fromCanonical(done.value()) - variable.unit().fromCanonical(planned.value()));
+    return Deviation.of(planned, done).map(d -> Cell.number(variable.unit().differenceFromCanonical(d.value()))).orElse(Cell.EMPTY);
   }
 
   @Override

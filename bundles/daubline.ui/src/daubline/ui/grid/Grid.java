@@ -16,13 +16,15 @@ import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
 import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
+import org.eclipse.nebula.widgets.nattable.layer.NoScalingDpiConverter;
+import org.eclipse.nebula.widgets.nattable.layer.command.ConfigureScalingCommand;
 import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
 import org.eclipse.nebula.widgets.nattable.selection.command.SelectCellCommand;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 
 /** A virtual grid over a {@link GridModel}: keys move, typing edits, Enter commits, copying takes headings along. */
@@ -30,12 +32,12 @@ public final class Grid {
 
   /** Key of the data under which the widget says whether something is being typed. */
   public static final String TYPING = "daubline.typing";
-  private static final int LEAST_WIDTH = 84;
 
   private final NatTable table;
   private final GridModel model;
   private final DataLayer data;
   private final DataLayer headings;
+  private final ColumnWidths widths;
   private final SelectionLayer selection;
   private final List<Runnable> selectionListeners = new ArrayList<>();
 
@@ -51,6 +53,7 @@ public final class Grid {
   Grid(Composite parent, String name, GridModel model, GridPainter painter) {
     this.model = model;
     data = new DataLayer(new GridData(model));
+    widths = new ColumnWidths(model, data);
     selection = new SelectionLayer(data);
     ViewportLayer viewport = new ViewportLayer(selection);
     viewport.setRegionName(GridRegion.BODY);
@@ -67,9 +70,12 @@ public final class Grid {
     table.addConfiguration(new GridConfiguration(this, model, painter));
     table.setBackground(Hue.PAPER.color());
     table.configure();
+    // sizes are measured on the letters themselves, which have grown with the screen already
+    table.doCommand(new ConfigureScalingCommand(new NoScalingDpiConverter()));
     table.setData("org.eclipse.e4.ui.css.CssClassName", "grid");
     table.setData(TYPING, (BooleanSupplier) this::isTyping);
     sizes();
+    table.addListener(SWT.Resize, e -> sizes());
     new GridCopy(this, selection).register();
     selection.addLayerListener(e -> {
       if (e instanceof ISelectionEvent) {
@@ -91,24 +97,10 @@ public final class Grid {
   }
 
   private void sizes() {
-    GC gc = new GC(table);
-    gc.setFont(Fonts.STRONG.font());
-    for (int i = 0; i < model.columns(); i++) {
-      data.setMinColumnWidth(i, Math.max(LEAST_WIDTH, Math.max(gc.textExtent(model.heading(i)).x, gc.textExtent(model.widest(i)).x) + 3 * GridPainter.PADDING));
-    }
-    int line = gc.getFontMetrics().getHeight();
-    gc.dispose();
+    int line = Fonts.STRONG.lineHeight(table);
     data.setDefaultRowHeight(line * model.linesPerRow() + 8);
     headings.setDefaultRowHeight(line + 10);
-    data.setColumnPercentageSizing(true);
-    data.setDefaultMinColumnWidth(LEAST_WIDTH);
-    double all = 0;
-    for (int i = 0; i < model.columns(); i++) {
-      all += model.share(i);
-    }
-    for (int i = 0; i < model.columns(); i++) {
-      data.setColumnWidthPercentageByPosition(i, 100 * model.share(i) / all);
-    }
+    widths.fit(table);
   }
 
   /** The widget. */

@@ -11,7 +11,7 @@ import org.eclipse.swt.widgets.Composite;
 /** The band beside the start page with the furnace: solid below the line, dotted above it. */
 final class FurnaceBand extends Canvas {
 
-  private static final int WIDTH = 250;
+  static final int WIDTH = 250;
 
   FurnaceBand(Composite parent) {
     super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);

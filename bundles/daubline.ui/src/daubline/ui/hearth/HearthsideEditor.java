@@ -27,11 +27,14 @@ import org.eclipse.ui.part.EditorPart;
 /** The start page: go on with a study, begin one, or look at the demonstration. */
 public final class HearthsideEditor extends EditorPart {
 
-  private static final int WRAP = 380;
+  private static final int NARROWEST = 240;
+  /** Characters of running text that must fit beside the band; in less room the band gives way. */
+  private static final int READABLE = 44;
 
   private final Runnable refresher = this::fillRecent;
   private ScrolledComposite scroll;
   private Composite page;
+  private FurnaceBand band;
   private Composite recent;
 
   @Override
@@ -49,7 +52,7 @@ public final class HearthsideEditor extends EditorPart {
     page = Pages.plain(scroll, 2);
     ((GridLayout) page.getLayout()).marginWidth = 0;
     ((GridLayout) page.getLayout()).marginHeight = 0;
-    FurnaceBand band = new FurnaceBand(page);
+    band = new FurnaceBand(page);
     band.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
     Composite body = Pages.plain(page, 1);
     body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -57,14 +60,15 @@ public final class HearthsideEditor extends EditorPart {
     ((GridLayout) body.getLayout()).marginHeight = 22;
     fill(body);
     scroll.setContent(page);
+    scroll.addListener(SWT.Resize, e -> fit());
     fillRecent();
     Studies.get().onChange(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.hearthside");
   }
 
   private void fill(Composite body) {
-    Pages.text(body, Words.of("hearth.heading"), Fonts.TITLE.font(), WRAP);
-    Pages.text(body, Words.of("hearth.about"), Fonts.PLAIN.font(), WRAP);
+    Pages.text(body, Words.of("hearth.heading"), Fonts.TITLE.font(), NARROWEST);
+    Pages.text(body, Words.of("hearth.about"), Fonts.PLAIN.font(), NARROWEST);
     Pages.heading(body, Words.of("hearth.look"));
     for (String seed : Seeds.names()) {
       choice(body, "seed-" + seed, Words.of("hearth.seed." + seed), Words.of("hearth.seed." + seed + ".about"), () -> Start.open(() -> Seeds.copy(seed)));
@@ -87,10 +91,13 @@ public final class HearthsideEditor extends EditorPart {
     link.setBackground(Hue.ASH.color());
     link.setForeground(Hue.INK.color());
     link.setData("id", id);
+    GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+    data.widthHint = NARROWEST;
+    link.setLayoutData(data);
     link.addListener(SWT.Selection, e -> action.run());
     Pages.named(link, title, about);
     if (!about.isEmpty()) {
-      Pages.text(parent, about, Fonts.PLAIN.font(), WRAP).setForeground(Hue.QUIET.color());
+      Pages.text(parent, about, Fonts.PLAIN.font(), NARROWEST).setForeground(Hue.QUIET.color());
     }
   }
 
@@ -103,13 +110,22 @@ public final class HearthsideEditor extends EditorPart {
     }
     List<Path> studies = Recent.studies();
     if (studies.isEmpty()) {
-      Pages.text(recent, Words.of("hearth.recent.none"), Fonts.PLAIN.font(), WRAP);
+      Pages.text(recent, Words.of("hearth.recent.none"), Fonts.PLAIN.font(), NARROWEST);
     }
     for (Path folder : studies) {
       choice(recent, "recent", String.valueOf(folder.getFileName()), folder.toString(), () -> Start.open(() -> folder));
     }
+    fit();
+  }
+
+  /** Wraps the text to the room there is and scrolls what is taller. */
+  private void fit() {
+    int width = scroll.getClientArea().width;
+    boolean room = width >= FurnaceBand.WIDTH + READABLE * Fonts.PLAIN.characterWidth(page);
+    ((GridData) band.getLayoutData()).exclude = !room;
+    band.setVisible(room);
     page.layout(true, true);
-    scroll.setMinSize(page.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+    scroll.setMinSize(NARROWEST, page.computeSize(Math.max(width, NARROWEST), SWT.DEFAULT).y);
   }
 
   private void openFolder() {

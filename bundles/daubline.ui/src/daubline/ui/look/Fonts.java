@@ -1,10 +1,13 @@
 package daubline.ui.look;
 
+import java.util.function.ToIntFunction;
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.jface.resource.FontRegistry;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Control;
 
 /** The few sizes of writing; all follow the size that the desktop gives. */
 public enum Fonts {
@@ -37,5 +40,25 @@ public enum Fonts {
       registry.put(key, base.setHeight((int) Math.round(height * scale)).getFontData());
     }
     return registry.get(key);
+  }
+
+  /** Height of a line on the screen of a control, pixels. */
+  public int lineHeight(Control control) {
+    return measure(control, gc -> gc.getFontMetrics().getHeight());
+  }
+
+  /** Mean width of a character on the screen of a control, pixels. */
+  public int characterWidth(Control control) {
+    return measure(control, gc -> (int) Math.ceil(gc.getFontMetrics().getAverageCharacterWidth()));
+  }
+
+  private int measure(Control control, ToIntFunction<GC> measure) {
+    GC gc = new GC(control);
+    try {
+      gc.setFont(font());
+      return measure.applyAsInt(gc);
+    } finally {
+      gc.dispose();
+    }
   }
 }

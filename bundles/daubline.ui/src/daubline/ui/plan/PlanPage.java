@@ -13,6 +13,7 @@ import daubline.engine.design.Strata;
 import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
@@ -27,13 +28,11 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PlatformUI;
 
 /** The plan of a series: what it is planned with at the left, what that allows, the proposal and the frozen plan at the right. */
@@ -50,7 +49,7 @@ public final class PlanPage implements Page {
   private final PlanModel model;
   private final Grid grid;
   private final PlanPanes panes;
-  private final Label message;
+  private final Hint hint;
   private final Button propose;
   private final Button freeze;
   private final Button sheets;
@@ -79,19 +78,9 @@ public final class PlanPage implements Page {
     panes = new PlanPanes(sash);
     sash.setWeights(5, 6);
     // narrow windows and large letters: one below the other, so that words stay readable
-    sash.addListener(SWT.Resize, e -> sash.setOrientation(sash.getClientArea().width < LEAST_LETTERS * letter(sash) ? SWT.VERTICAL : SWT.HORIZONTAL));
-    message = Pages.text(page, "", daubline.ui.look.Fonts.PLAIN.font(), 200);
-    message.setData("id", "plan-message");
-    ((GridData) message.getLayoutData()).horizontalIndent = 6;
-    ((GridData) message.getLayoutData()).heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
+    sash.addListener(SWT.Resize, e -> sash.setOrientation(sash.getClientArea().width < LEAST_LETTERS * daubline.ui.look.Fonts.PLAIN.characterWidth(sash) ? SWT.VERTICAL : SWT.HORIZONTAL));
+    hint = new Hint(page, "plan-message");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.plan");
-  }
-
-  private static double letter(Control control) {
-    GC gc = new GC(control);
-    double width = gc.getFontMetrics().getAverageCharacterWidth();
-    gc.dispose();
-    return width;
   }
 
   private Composite bar() {
@@ -148,9 +137,7 @@ public final class PlanPage implements Page {
   }
 
   private void say(String text, boolean wrong) {
-    message.setText((wrong ? "△ " : "") + text.replace("&", "&&"));
-    message.setForeground(wrong ? Hue.LINING.color() : Hue.QUIET.color());
-    message.setToolTipText(text);
+    hint.say((wrong ? "△ " : "") + text, wrong);
   }
 
   private void enable() {

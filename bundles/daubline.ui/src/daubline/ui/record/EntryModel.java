@@ -8,6 +8,8 @@ import daubline.ui.grid.GridCell.Mark;
 import daubline.ui.grid.GridModel;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A table that people fill in, as a grid: Enter goes to the next cell that the kind of row asks for. */
 public final class EntryModel implements GridModel {
@@ -15,6 +17,7 @@ public final class EntryModel implements GridModel {
   private static final String INDENT = "\u2003";
 
   private static final int LONGEST = 18;
+  private static final int LOOKED_AT = 100;
 
   private final EntryTable table;
 
@@ -43,10 +46,12 @@ public final class EntryModel implements GridModel {
     return table.share(column);
   }
 
-  /** Words of a short list are shown whole. */
+  /** Words of a short list, and short texts of the first rows, are shown whole. */
   @Override
   public String widest(int column) {
-    return table.choices(rows() - 1, column).stream().filter(w -> w.length() <= LONGEST).max(Comparator.comparingInt(String::length)).orElse("");
+    Stream<String> written = IntStream.range(0, Math.min(rows(), LOOKED_AT)).mapToObj(row -> table.text(row, column));
+    return Stream.concat(table.choices(rows() - 1, column).stream(), written).filter(w -> w.length() <= LONGEST)
+        .max(Comparator.comparingInt(String::length)).orElse("");
   }
 
   @Override

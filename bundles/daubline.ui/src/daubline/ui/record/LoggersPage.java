@@ -11,6 +11,7 @@ import daubline.model.Trial;
 import daubline.record.Alignment;
 import daubline.session.StudyVariables;
 import daubline.ui.Words;
+import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
@@ -29,13 +30,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PlatformUI;
 
 /** The logger files of a trial: taking one in, looking at it, and aligning it with the run log by a mark. */
 public final class LoggersPage implements Page {
-
-  private static final int NARROW = 200;
 
   private final OpenStudy study;
   private final Trial trial;
@@ -46,10 +44,10 @@ public final class LoggersPage implements Page {
   private final Button mark;
   private final Button release;
   private final TraceCanvas canvas;
-  private final Label message;
+  private final Hint hint;
   private Trace trace;
   private LoggerFile shown;
-  private String shownDigest = "";
+  private String shownDigest;
 
   /** The loggers of a trial. */
   public LoggersPage(Composite parent, OpenStudy study, Trial trial) {
@@ -72,16 +70,13 @@ public final class LoggersPage implements Page {
     canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     canvas.setData("id", "loggers");
     Pages.named(canvas, Words.of("loggers.chart"), Words.of("loggers.chart.tip"));
-    message = Pages.text(page, "", daubline.ui.look.Fonts.PLAIN.font(), NARROW);
-    ((GridData) message.getLayoutData()).heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
-    message.setData("id", "loggersMessage");
+    hint = new Hint(page, "loggersMessage");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_loggers");
   }
 
   private Button button(String key, Runnable action) {
     Button button = new Button(bar, SWT.PUSH);
     button.setText(Words.of(key));
-    button.setBackground(Hue.ASH.color());
     button.setData("id", key);
     Pages.named(button, Words.of(key), Words.of(key + ".tip"));
     button.addListener(SWT.Selection, e -> action.run());
@@ -205,10 +200,7 @@ public final class LoggersPage implements Page {
   }
 
   private void say(String text) {
-    if (!page.isDisposed()) {
-      message.setText(text.replace("&", "&&"));
-      message.setToolTipText(text);
-    }
+    hint.say(text, false);
   }
 
   @Override

@@ -5,6 +5,7 @@ import daubline.model.Reading;
 import daubline.record.EntryTable;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
@@ -18,7 +19,6 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PlatformUI;
@@ -26,13 +26,11 @@ import org.eclipse.ui.PlatformUI;
 /** A page with one table that is filled in by keyboard alone, a bar of actions above it and what a cell asks for below. */
 public class RecordPage implements Page {
 
-  private static final int NARROW = 200;
-
   private final EntryTable table;
   private final Composite page;
   private final Composite bar;
   private final Grid grid;
-  private final Label message;
+  private final Hint hint;
   private final Button words;
   private final Button remove;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
@@ -52,14 +50,7 @@ public class RecordPage implements Page {
     grid = new Grid(page, Words.of("record." + table.id()), new EntryModel(table));
     grid.control().setData("id", table.id());
     grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-    message = new Label(page, SWT.WRAP);
-    message.setBackground(Hue.ASH.color());
-    GridData lines = new GridData(SWT.FILL, SWT.CENTER, true, false);
-    lines.widthHint = NARROW;
-    lines.horizontalIndent = 6;
-    lines.heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
-    message.setLayoutData(lines);
-    message.setData("id", table.id() + ".message");
+    hint = new Hint(page, table.id() + ".message");
     words = button("record.words", this::offerWords);
     remove = table.canAdd() ? button("record.remove", this::removeRow) : null;
     grid.onSelect(this::selected);
@@ -75,7 +66,6 @@ public class RecordPage implements Page {
   protected final Button button(String key, Runnable action) {
     Button button = new Button(bar, SWT.PUSH);
     button.setText(Words.of(key));
-    button.setBackground(Hue.ASH.color());
     button.setData("id", key);
     Pages.named(button, Words.of(key), Words.orElse(key + ".tip", ""));
     button.addListener(SWT.Selection, e -> action.run());
@@ -138,9 +128,7 @@ public class RecordPage implements Page {
 
   /** Says something below the table. */
   protected final void say(String text, boolean wrong) {
-    message.setText(text.replace("&", "&&"));
-    message.setForeground(wrong ? Hue.LINING.color() : Hue.QUIET.color());
-    message.setToolTipText(text.isEmpty() ? null : text);
+    hint.say(text, wrong);
   }
 
   /** Selects a thing, or the thing that holds it. */

@@ -3,6 +3,7 @@ package daubline.ui.runday;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
@@ -83,13 +84,13 @@ final class ClockFace extends Canvas {
     gc.drawText(figure.text(), cell.x + (cell.width - width) / 2, top, true);
     gc.setFont(wordFont);
     gc.setForeground(Hue.QUIET.color());
-    String word = figure.due() ? Words.of("run.now", figure.word()) : figure.word();
+    String word = wordOf(figure);
     gc.drawText(word, cell.x + (cell.width - gc.textExtent(word).x) / 2, top + height, true);
   }
 
-  /** Finds the largest font in which every figure and its word fit a cell. */
+  /** Finds the largest fonts in which every figure, and below it every word, fit a cell. */
   private void fit(GC gc, int wide, int tall) {
-    String longest = figures.stream().map(f -> f.text().replaceAll("\\d", "0") + "\n" + f.word()).reduce("", (a, b) -> a.length() >= b.length() ? a : b);
+    String longest = figures.stream().map(f -> f.text().replaceAll("\\d", "0") + "\n" + wordOf(f)).collect(Collectors.joining("\n"));
     int key = wide * 10_000 + tall;
     if (figureFont != null && key == fittedFor && longest.equals(fittedText)) {
       return;
@@ -97,32 +98,34 @@ final class ClockFace extends Canvas {
     forget();
     fittedFor = key;
     fittedText = longest;
+    int size = largest(gc, SWT.BOLD, tall, figures.stream().map(RunScreen.Figure::text).toList(), wide, (int) (tall * (1 - WORD_SHARE)));
+    figureFont = font(size, SWT.BOLD);
+    gc.setFont(figureFont);
+    int left = tall - gc.getFontMetrics().getHeight();
+    wordFont = font(largest(gc, SWT.NORMAL, (int) (2 * WORD_SHARE * size), figures.stream().map(ClockFace::wordOf).toList(), wide, left), SWT.NORMAL);
+  }
+
+  private static String wordOf(RunScreen.Figure figure) {
+    return figure.due() ? Words.of("run.now", figure.word()) : figure.word();
+  }
+
+  /** The largest size, up to a most, in which each of the texts fits; never below the smallest that can be read. */
+  private int largest(GC gc, int style, int most, List<String> texts, int wide, int tall) {
     int low = SMALLEST;
-    int high = Math.max(SMALLEST + 1, tall);
+    int high = Math.max(SMALLEST, most) + 1;
     while (high - low > 1) {
       int middle = (low + high) / 2;
-      if (fits(gc, middle, wide, tall)) {
+      Font font = font(middle, style);
+      gc.setFont(font);
+      boolean fits = gc.getFontMetrics().getHeight() <= tall && texts.stream().allMatch(t -> gc.textExtent(t).x <= wide);
+      font.dispose();
+      if (fits) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    figureFont = font(low, SWT.BOLD);
-    wordFont = font(Math.max(SMALLEST, (int) (low * WORD_SHARE * 2)), SWT.NORMAL);
-  }
-
-  private boolean fits(GC gc, int size, int wide, int tall) {
-    Font large = font(size, SWT.BOLD);
-    Font small = font(Math.max(SMALLEST, (int) (size * WORD_SHARE * 2)), SWT.NORMAL);
-    gc.setFont(large);
-    int height = gc.getFontMetrics().getHeight();
-    int widest = figures.stream().mapToInt(f -> gc.textExtent(f.text()).x).max().orElse(0);
-    gc.setFont(small);
-    height += gc.getFontMetrics().getHeight();
-    widest = Math.max(widest, figures.stream().mapToInt(f -> gc.textExtent(f.due() ? Words.of("run.now", f.word()) : f.word()).x).max().orElse(0));
-    large.dispose();
-    small.dispose();
-    return height <= tall && widest <= wide;
+    return low;
   }
 
   private Font font(int points, int style) {

@@ -34,6 +34,8 @@ public final class RunDayView extends StudyPart {
   private static final int TICK_MILLIS = 250;
   private static final double PUT_OFF_SECONDS = 300;
   private static final int CLOCK_LINES = 4;
+  /** Lines of the view below which the list of keys gives its room to the log. */
+  private static final int LINES_FOR_KEYS = 26;
 
   private final List<Trial> trials = new ArrayList<>();
   private Composite page;
@@ -57,7 +59,7 @@ public final class RunDayView extends StudyPart {
     tools();
     clock = new ClockFace(page);
     GridData tall = new GridData(SWT.FILL, SWT.CENTER, true, false);
-    tall.heightHint = CLOCK_LINES * Fonts.PLAIN.font().getFontData()[0].getHeight() * 2;
+    tall.heightHint = CLOCK_LINES * Fonts.PLAIN.lineHeight(clock);
     clock.setLayoutData(tall);
     clock.setData("id", "run.keys");
     Pages.named(clock, Words.of("run.keys"), "");
@@ -71,10 +73,16 @@ public final class RunDayView extends StudyPart {
     logArea.setLayout(new org.eclipse.swt.layout.FillLayout());
     logArea.setBackground(Hue.PAPER.color());
     logArea.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    logArea.addListener(SWT.Resize, e -> logArea.getDisplay().asyncExec(this::showLast));
     totals = Pages.text(page, "", Fonts.LARGER.font(), 200);
     totals.setData("id", "runTotals");
     bar = new EntryBar(page, this::rest);
     bar.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
+    page.addListener(SWT.Resize, e -> {
+      if (!bar.isTyping()) {
+        showIdle();
+      }
+    });
     tick();
   }
 
@@ -92,7 +100,6 @@ public final class RunDayView extends StudyPart {
     choice.addListener(SWT.Selection, e -> begin(trials.get(choice.getSelectionIndex())));
     Button large = new Button(tools, SWT.PUSH);
     large.setText(Words.of("run.window"));
-    large.setBackground(Hue.ASH.color());
     large.setData("id", "run.window");
     Pages.named(large, Words.of("run.window"), Words.of("run.window.tip"));
     large.addListener(SWT.Selection, e -> openWindow());
@@ -152,8 +159,8 @@ public final class RunDayView extends StudyPart {
     if (grid != null && !grid.isOpen()) {
       day.log().refresh();
       grid.rebuild();
-      if (grid.selected().isEmpty() && day.log().rows() > 0) {
-        grid.select(0, day.log().rows() - 1);
+      if (grid.selected().isEmpty()) {
+        showLast();
       }
     }
     if (!bar.isTyping()) {
@@ -163,11 +170,21 @@ public final class RunDayView extends StudyPart {
     page.layout();
   }
 
+  /** What was written last is what the next entry follows. */
+  private void showLast() {
+    if (grid != null && !grid.control().isDisposed() && !grid.isOpen() && day.log().rows() > 0) {
+      grid.select(0, day.log().rows() - 1);
+    }
+  }
+
   private void showIdle() {
     bar.idle(day == null ? "" : day.isLit() ? Words.of("run.press") : Words.of("run.light"), day == null ? "" : keys());
   }
 
   private String keys() {
+    if (page.getClientArea().height < LINES_FOR_KEYS * Fonts.PLAIN.lineHeight(page)) {
+      return Words.of("run.keysAt");
+    }
     String shifted = day.isShifted() ? Words.of("run.shifted") + " " : day.isOld() ? Words.of("run.old") + " " : "";
     return shifted + RunDay.keys(RecordPages.desk(study)).stream().map(k -> k.getKey() + " " + k.getValue()).reduce((a, b) -> a + " · " + b).orElse("");
   }

@@ -113,7 +113,6 @@ final class BeforeFirePage implements Page {
   private Button check() {
     Button button = new Button(content, SWT.CHECK);
     button.setText(Words.of("before.log"));
-    button.setBackground(Hue.ASH.color());
     button.setData("id", "before-log");
     button.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
     Pages.named(button, Words.of("before.log"), Words.of("before.log.tip"));

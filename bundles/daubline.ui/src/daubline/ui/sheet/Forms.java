@@ -1,5 +1,6 @@
 package daubline.ui.sheet;
 
+import daubline.base.Deviation;
 import daubline.base.Stage;
 import daubline.base.Variable;
 import daubline.base.Variable.Place;
@@ -15,7 +16,9 @@ import daubline.model.RemainsSheet;
 import daubline.model.Sheet;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
+import daubline.session.Readings;
 import daubline.ui.Words;
+import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +31,12 @@ final class Forms {
 
   private static final ModelFactory MAKE = ModelFactory.eINSTANCE;
   private static final double NAME = 2.1;
+  /** As much of a property's name as always stands there. */
+  static final String NAME_SHOWN = "Base internal dia…";
+  /** Key of the column that shows the evidence beside a trial. */
+  static final String EVIDENCE = "column.evidence";
+  /** Key of the column that shows how far the plan was missed. */
+  static final String DEVIATION = "column.deviation";
 
   private Forms() {
   }
@@ -53,30 +62,52 @@ final class Forms {
       case Sheet sheet -> sheet(sheet);
       case Reconstruction reconstruction -> reconstruction(reconstruction);
       case FurnaceBuild build -> List.of(staged("stage.PLANNED", Stage.PLANNED, Place.PLANNED, build::getValues),
-          staged("stage.AS_BUILT", Stage.AS_BUILT, Place.BUILT, build::getValues), how(v -> about(build.getValues(), v)));
+          staged("stage.AS_BUILT", Stage.AS_BUILT, Place.BUILT, build::getValues), deviation(build::getValues),
+          how(v -> at(build.getValues(), Stage.AS_BUILT, v)));
       case Lot lot -> lot(lot);
       default -> List.of();
     };
   }
 
   private static List<ValueColumn> trial(Trial trial, Supplier<EvidenceSheet> beside) {
-    return List.of(staged("stage.PLANNED", Stage.PLANNED, Place.PLANNED, trial::getValues), asBuilt(trial),
+    return List.of(planned(trial), asBuilt(trial),
         staged("stage.AS_FIRED", Stage.AS_FIRED, Place.FIRED, trial::getValues),
         new ValueColumn("stage.AS_FOUND", 1, v -> v.isAt(Place.REMAINS), v -> trial.getRemains() == null ? List.of() : about(trial.getRemains().getClaims(), v),
             v -> claim(remains(trial), v), Shown::amount),
-        new ValueColumn("column.evidence", 1.3, v -> v.isAt(Place.REMAINS),
-            v -> beside.get() == null ? List.of() : about(beside.get().getClaims(), v), null, Shown::amount));
+        new ValueColumn(EVIDENCE, 1.3, v -> v.isAt(Place.REMAINS),
+            v -> beside.get() == null ? List.of() : about(beside.get().getClaims(), v), null, Shown::amount),
+        deviation(() -> ofTrialAndBuild(trial)));
+  }
+
+  /** A trial without a plan of its own follows that of its furnace. */
+  private static ValueColumn planned(Trial trial) {
+    return new ValueColumn("stage.PLANNED", 1, v -> v.isAt(Place.PLANNED), v -> {
+      List<StagedValue> own = at(trial.getValues(), Stage.PLANNED, v);
+      return own.isEmpty() ? at(ofTrialAndBuild(trial), Stage.PLANNED, v) : own;
+    }, v -> stagedValue(trial.getValues(), Stage.PLANNED), Shown::amount);
   }
 
   /** What was measured on the furnace stands with the furnace, which several trials may share. */
   private static ValueColumn asBuilt(Trial trial) {
-    return new ValueColumn("stage.AS_BUILT", 1, v -> v.isAt(Place.BUILT), v -> {
-      List<Reading> all = new ArrayList<>(at(trial.getValues(), Stage.AS_BUILT, v));
-      if (trial.getBuild() != null) {
-        all.addAll(at(trial.getBuild().getValues(), Stage.AS_BUILT, v));
-      }
-      return all;
-    }, v -> stagedValue(trial.getBuild() == null ? trial.getValues() : trial.getBuild().getValues(), Stage.AS_BUILT), Shown::amount);
+    return new ValueColumn("stage.AS_BUILT", 1, v -> v.isAt(Place.BUILT), v -> at(ofTrialAndBuild(trial), Stage.AS_BUILT, v),
+        v -> stagedValue(trial.getBuild() == null ? trial.getValues() : trial.getBuild().getValues(), Stage.AS_BUILT), Shown::amount);
+  }
+
+  private static List<StagedValue> ofTrialAndBuild(Trial trial) {
+    List<StagedValue> all = new ArrayList<>(trial.getValues());
+    if (trial.getBuild() != null) {
+      all.addAll(trial.getBuild().getValues());
+    }
+    return all;
+  }
+
+  /** As built, or where it is nothing to build as fired, less planned. */
+  private static ValueColumn deviation(Supplier<List<StagedValue>> values) {
+    return read(DEVIATION, 0.9, v -> {
+      List<StagedValue> built = at(values.get(), Stage.AS_BUILT, v);
+      return at(values.get(), Stage.PLANNED, v).isEmpty() ? List.of() : built.isEmpty() ? at(values.get(), Stage.AS_FIRED, v) : built;
+    }, (actual, v) -> Deviation.of(Readings.amount(at(values.get(), Stage.PLANNED, v).get(0)), Readings.amount(actual))
+        .map(d -> Preferred.sign(Deviation.printed(d, Shown.unit(v)))).orElse(""));
   }
 
   private static RemainsSheet remains(Trial trial) {

@@ -47,8 +47,12 @@ final class Shown {
       return reading.getBy() == null ? "" : text(reading.getBy().getName());
     }
     String who = text(citation.getAuthors()).isEmpty() ? text(citation.getTitle()) : text(citation.getAuthors());
-    String page = text(reading.getPage()).isEmpty() ? "" : ", " + Words.of("page", reading.getPage());
-    return (who + " " + text(citation.getYear())).strip() + page;
+    return (who + " " + text(citation.getYear())).strip() + page(text(reading.getPage()).strip());
+  }
+
+  /** A bare number is a page; "fig. 9" and "p. 22, table 2" say themselves what they are. */
+  private static String page(String locator) {
+    return locator.isEmpty() ? "" : ", " + (Character.isDigit(locator.charAt(0)) ? Words.of("page", locator) : locator);
   }
 
   /** A text, never null. */

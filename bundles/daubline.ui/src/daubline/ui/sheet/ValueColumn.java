@@ -24,4 +24,9 @@ record ValueColumn(String key, double share, Predicate<Variable> isAsked, Functi
   boolean isWritten() {
     return create != null;
   }
+
+  /** A text as long as they usually get, which is never cut off. */
+  String widest() {
+    return key.equals(Forms.DEVIATION) ? "+20 ± 10 mm" : key.equals(Forms.EVIDENCE) ? "mm 300 ± 10 mm" : isWritten() ? "300 ± 10 mm" : "";
+  }
 }

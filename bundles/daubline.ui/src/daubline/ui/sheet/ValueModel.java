@@ -165,6 +165,11 @@ final class ValueModel implements GridModel {
   }
 
   @Override
+  public String widest(int column) {
+    return column == 0 ? Forms.NAME_SHOWN : columns.get(column - 1).widest();
+  }
+
+  @Override
   public GridCell cell(int column, int row) {
     Line line = lines.get(row);
     if (line.variable() == null) {
@@ -194,7 +199,7 @@ final class ValueModel implements GridModel {
     String text = source.print().apply(reading.get(), line.variable());
     Look look = Readings.amount(reading.get()).isMissing() ? Look.QUIET : isGuess(reading.get()) ? Look.GUESS : Look.PLAIN;
     GridCell cell = new GridCell(text, look, Mark.NONE, Shown.origin(reading.get()));
-    if (source.key().equals("column.evidence")) {
+    if (source.key().equals(Forms.EVIDENCE)) {
       return verdicts.apply(line.variable()).map(r -> cell.marked(MarkShape.of(r.verdict()), Words.of(r.verdict()) + ": " + r.reason())).orElse(cell);
     }
     return source.isWritten() ? odd(reading.get(), line.variable()).map(f -> cell.marked(Mark.CHECK_NEEDED, f.what() + " – " + f.remedy())).orElse(cell) : cell;

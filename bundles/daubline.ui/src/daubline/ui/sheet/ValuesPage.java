@@ -11,6 +11,7 @@ import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.compare.Beside;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.study.Chosen;
@@ -35,15 +36,13 @@ final class ValuesPage implements Page {
 
   private static final List<ValueKind> QUICK = List.of(ValueKind.NOT_PRESERVED, ValueKind.NOT_LOOKED_FOR, ValueKind.NOT_RECORDED, ValueKind.ABSENT);
 
-  private static final int NARROW = 200;
-
   private final OpenStudy study;
   private final EObject object;
   private final ValueModel model;
   private final Composite page;
   private final Grid grid;
   private final DetailPane detail;
-  private final Label message;
+  private final Hint hint;
   private Combo beside;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
@@ -63,14 +62,7 @@ final class ValuesPage implements Page {
     grid.control().setData("id", "values");
     detail = new DetailPane(sash, study);
     sash.setWeights(7, 3);
-    message = new Label(page, SWT.WRAP);
-    message.setBackground(Hue.ASH.color());
-    GridData lines = new GridData(SWT.FILL, SWT.CENTER, true, false);
-    lines.widthHint = NARROW;
-    lines.horizontalIndent = 6;
-    lines.heightHint = 2 * message.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
-    message.setLayoutData(lines);
-    message.setData("id", "message");
+    hint = new Hint(page, "message");
     grid.onSelect(this::selected);
   }
 
@@ -104,7 +96,6 @@ final class ValuesPage implements Page {
   private static Button button(Composite bar, int style, String id, String text, String tip) {
     Button button = new Button(bar, style);
     button.setText(text);
-    button.setBackground(Hue.ASH.color());
     button.setData("id", id);
     Pages.named(button, text, tip);
     return button;
@@ -171,10 +162,9 @@ final class ValuesPage implements Page {
     detail.show(own ? reading.orElse(null) : null);
     Chosen.set(reading.map(r -> Snapshots.trailOf(study.session(), r)).orElse(null));
     Optional<Finding> finding = cell.flatMap(p -> model.finding(p.x, p.y));
-    message.setText(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.flatMap(p -> model.line(p.y))
-        .map(l -> l.variable() == null ? "" : l.variable().meaning()).orElse("")).replace("&", "&&"));
-    message.setForeground(finding.isPresent() ? Hue.LINING.color() : Hue.QUIET.color());
-    message.setToolTipText(message.getText());
+    String said = finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.flatMap(p -> model.line(p.y))
+        .map(l -> l.variable() == null ? "" : l.variable().meaning()).orElse(""));
+    hint.say(said, finding.isPresent());
   }
 
   /** Selects the value of a variable, or the value itself, and shows what is wrong with it. */

@@ -7,6 +7,8 @@ import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
 import daubline.ui.grid.ListModel;
+import java.util.Arrays;
+import java.util.Comparator;
 
 /** The findings of the checks as a grid. */
 final class ChecksModel extends ListModel<Finding> {
@@ -16,6 +18,12 @@ final class ChecksModel extends ListModel<Finding> {
 
   ChecksModel() {
     super(HEADINGS, SHARES);
+  }
+
+  @Override
+  public String widest(int column) {
+    // room for the mark before the word
+    return column == 0 ? Arrays.stream(Severity.values()).map(s -> "mm " + Words.of(s)).max(Comparator.comparing(String::length)).orElseThrow() : "";
   }
 
   @Override

@@ -6,9 +6,13 @@ import daubline.export.Table;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridModel;
+import java.util.Comparator;
 
 /** A table of the publication as a grid. */
 final class TableModel implements GridModel {
+
+  private static final int LONGEST = 18;
+  private static final int LOOKED_AT = 100;
 
   private Table table;
 
@@ -38,6 +42,13 @@ final class TableModel implements GridModel {
   @Override
   public double share(int column) {
     return table.columns().get(column).kind() == Column.Kind.NUMBER ? 0.7 : 1.3;
+  }
+
+  /** Numbers and short texts of the first rows are shown whole. */
+  @Override
+  public String widest(int column) {
+    return table.rows().stream().limit(LOOKED_AT).map(row -> row.get(column).text()).filter(t -> t.length() <= LONGEST)
+        .max(Comparator.comparingInt(String::length)).orElse("");
   }
 
   @Override

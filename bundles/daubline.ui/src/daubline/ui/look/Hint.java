@@ -1,0 +1,43 @@
+package daubline.ui.look;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** The lines below a table that say what is asked for, or what is wrong; as many whole sentences as fit, all of them in the tip. */
+public final class Hint {
+
+  private static final int LINES = 2;
+  private static final int NARROWEST = 200;
+  private static final int INDENT = 6;
+
+  private final Label label;
+
+  /** Takes its two lines at the end of a page whose layout is a grid. */
+  public Hint(Composite page, String id) {
+    label = Pages.text(page, "", Fonts.PLAIN.font(), NARROWEST);
+    label.setData("id", id);
+    GridData lines = (GridData) label.getLayoutData();
+    lines.horizontalIndent = INDENT;
+    lines.heightHint = LINES * Fonts.PLAIN.lineHeight(label);
+  }
+
+  /** Says something; what is wrong stands out. */
+  public void say(String text, boolean wrong) {
+    if (!label.isDisposed()) {
+      label.setText(fitting(text).replace("&", "&&"));
+      label.setForeground(wrong ? Hue.LINING.color() : Hue.QUIET.color());
+      label.setToolTipText(text.isEmpty() ? null : text.replace("&", "&&"));
+    }
+  }
+
+  private String fitting(String text) {
+    int room = LINES * Math.max(1, label.getSize().x / Fonts.PLAIN.characterWidth(label));
+    String fitting = text;
+    for (int end = text.lastIndexOf(". ", text.length() - 2); fitting.length() > room && end > 0; end = text.lastIndexOf(". ", end - 1)) {
+      fitting = text.substring(0, end + 1) + " …";
+    }
+    return fitting;
+  }
+}
