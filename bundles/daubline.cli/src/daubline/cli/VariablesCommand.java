@@ -3,11 +3,16 @@ package daubline.cli;
 import daubline.base.Printed;
 import daubline.base.Variable;
 import daubline.base.Variables;
+import daubline.session.StudyException;
+import daubline.session.StudySession;
+import daubline.session.StudyVariables;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lists the variable catalogue, or explains one variable. */
@@ -17,9 +22,12 @@ final class VariablesCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "WORD", arity = "0..1", description = "part of an id, name or group")
   private String word;
 
+  @Option(names = "--of", paramLabel = "STUDY", description = "folder of a study whose own variables are listed too")
+  private Path study;
+
   @Override
-  public Integer call() {
-    List<Variable> shown = Variables.standard().all().stream().filter(this::isWanted).toList();
+  public Integer call() throws StudyException {
+    List<Variable> shown = catalogue().all().stream().filter(this::isWanted).toList();
     for (Variable variable : shown) {
       Out.line("%-28s %-44s %s", variable.id(), variable.name() + unit(variable), variable.group());
       if (word != null) {
@@ -28,6 +36,15 @@ final class VariablesCommand implements Callable<Integer> {
     }
     Out.line("%d variables", shown.size());
     return shown.isEmpty() ? Out.WRONG : Out.DONE;
+  }
+
+  private Variables catalogue() throws StudyException {
+    if (study == null) {
+      return Variables.standard();
+    }
+    try (StudySession session = StudySession.read(study)) {
+      return StudyVariables.of(session.study());
+    }
   }
 
   private boolean isWanted(Variable variable) {

@@ -68,6 +68,7 @@ class CommandsTest {
     assertTrue(Run.of("variables").out().contains("base_internal_diameter"));
     assertTrue(Run.of("variables", "base_internal_diameter").out().contains("source:"));
     assertEquals(1, Run.of("variables", "zzzz").exit());
+    assertTrue(Run.of("variables", "moss", "--of", "seeds/aldervale").out().contains("moss_cover"), "variables of the study's own");
   }
 
   @Test

@@ -26,12 +26,14 @@ import daubline.model.ModelFactory;
 import daubline.model.Permission;
 import daubline.model.Piece;
 import daubline.model.Reading;
+import daubline.model.ResidueClass;
 import daubline.model.Sample;
 import daubline.model.Series;
 import daubline.model.Site;
 import daubline.model.StagedValue;
 import daubline.model.Treatment;
 import daubline.model.Trial;
+import daubline.model.VariableDefinition;
 import daubline.session.Readings;
 import daubline.session.StudySession;
 import java.nio.file.Path;
@@ -213,5 +215,38 @@ class ChecksTest {
   void findsMissingAndOutsideFiles() {
     assertEquals(List.of("file.outside", "file.missing"), codesAfter(() -> List.of("../secret.csv", "logs/none.csv").forEach(path ->
         trial.getFiles().add(with(NEW.createDataFile(), (DataFile f) -> f.setPath(path))))).stream().filter(c -> c.startsWith("file")).toList());
+  }
+
+  @Test
+  void ownVariablesAndClassesMustBeClear() {
+    VariableDefinition variable = NEW.createVariableDefinition();
+    assertEquals(List.of("own.name", "own.type", "own.quantity", "own.places", "own.meaning"),
+        codesAfter(() -> session.study().getVariables().add(variable)));
+    assertEquals(List.of("own.unit", "own.places", "own.range", "own.meaning"), codesAfter(() -> {
+      variable.setName("Moss cover");
+      variable.setType("number");
+      variable.setQuantity("fraction");
+      variable.setUnit("mm");
+      variable.setStages("remains; attic");
+      variable.setLow(1.0);
+      variable.setHigh(0.0);
+    }));
+    assertEquals(List.of("own.words", "own.twin"), codesAfter(() -> {
+      variable.setName("Base internal diameter");
+      variable.setMeaning("Share of the wall under moss, by eye");
+      variable.setType("category");
+      variable.setUnit("%");
+      variable.setStages("remains; built");
+      variable.setLow(0.0);
+      variable.setHigh(1.0);
+    }));
+    assertEquals(List.of(), codesAfter(() -> {
+      variable.setName("Moss cover");
+      variable.setCategories("bare; green");
+    }));
+    ResidueClass residue = NEW.createResidueClass();
+    residue.setName("Glass");
+    assertEquals(List.of("own.definition"), codesAfter(() -> session.study().getResidueClasses().add(residue)));
+    assertEquals(List.of(), codesAfter(() -> residue.setDefinition("Clear glass with no crystals")));
   }
 }

@@ -7,8 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.base.Stage;
 import daubline.base.ValueKind;
+import daubline.model.Claim;
+import daubline.model.EvidenceSheet;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
+import daubline.model.VariableDefinition;
+import daubline.ui.study.Additions;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
 import org.eclipse.nebula.widgets.nattable.NatTable;
@@ -123,5 +127,27 @@ class EditTest {
     assertEquals(ValueKind.AT_LEAST, planned(Window.firstTrial(study)).get(0).getKind());
     command("org.eclipse.ui.file.save");
     assertFalse(study.session().isDirty());
+  }
+
+  @Test
+  void aVariableOfOnesOwnIsAskedForLikeAnyOther() throws Exception {
+    OpenStudy study = Window.demonstration();
+    String before = study.session().digest();
+    VariableDefinition own = (VariableDefinition) Additions.add(study, Additions.Kind.VARIABLE, null);
+    Window.sheet(own);
+    Text name = Window.find("name", Text.class);
+    name.setFocus();
+    name.setText("Rake marks");
+    Window.key(name, SWT.CR, SWT.CR);
+    assertEquals("Rake marks", own.getName());
+    EvidenceSheet sheet = study.session().study().getSites().get(0).getContexts().get(0).getSheets().get(0);
+    Window.sheet(sheet).reveal(null, own.getId());
+    Window.pump();
+    Window.type(Window.find("values", NatTable.class), "7");
+    assertEquals(List.of(7.0), sheet.getClaims().stream().filter(c -> own.getId().equals(c.getVariable())).map(Claim::getValue).toList());
+    while (study.session().undoLabel().isPresent()) {
+      study.session().undo();
+    }
+    assertEquals(before, study.session().digest());
   }
 }

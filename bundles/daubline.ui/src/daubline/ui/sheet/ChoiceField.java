@@ -3,6 +3,7 @@ package daubline.ui.sheet;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -54,7 +55,7 @@ final class ChoiceField implements Field {
 
   private void commit() {
     Object chosen = combo.getSelectionIndex() < 0 ? null : shown.get(combo.getSelectionIndex());
-    if (object != null && object.eGet(feature) != chosen) {
+    if (object != null && !Objects.equals(object.eGet(feature), chosen)) {
       study.edit("change.field", Fields.label(feature), () -> object.eSet(feature, chosen));
     }
   }

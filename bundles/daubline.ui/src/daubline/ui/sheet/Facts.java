@@ -7,9 +7,11 @@ import daubline.model.FurnaceBuild;
 import daubline.model.Lot;
 import daubline.model.Person;
 import daubline.model.Reconstruction;
+import daubline.model.ResidueClass;
 import daubline.model.Series;
 import daubline.model.Site;
 import daubline.model.Trial;
+import daubline.model.VariableDefinition;
 import org.eclipse.emf.ecore.EObject;
 
 /** Which plain features of an object its page of facts shows, in the order of the page. */
@@ -22,7 +24,7 @@ final class Facts {
   static boolean isOwner(EObject object) {
     return object instanceof Trial || object instanceof EvidenceSheet || object instanceof Reconstruction || object instanceof FurnaceBuild
         || object instanceof Lot || object instanceof Series || object instanceof Site || object instanceof Context || object instanceof Citation
-        || object instanceof Person;
+        || object instanceof Person || object instanceof VariableDefinition || object instanceof ResidueClass;
   }
 
   static String[] of(EObject object) {
@@ -38,6 +40,8 @@ final class Facts {
       case Context context -> new String[] {"name", "period", "phase", "deposit", "note"};
       case Citation citation -> new String[] {"name", "authors", "year", "title", "container", "volume", "pages", "publisher", "doi", "url", "note"};
       case Person person -> new String[] {"name", "role", "smeltsBefore", "mayPublishName", "mayPublishPhotograph", "note"};
+      case VariableDefinition v -> new String[] {"name", "meaning", "group", "type", "quantity", "unit", "low", "high", "stages", "categories", "evidencedBy", "source"};
+      case ResidueClass residue -> new String[] {"name", "definition", "source"};
       default -> new String[] {"name", "note"};
     };
   }

@@ -1,13 +1,19 @@
 package daubline.ui.sheet;
 
+import daubline.base.Quantity;
+import daubline.base.ValueType;
 import daubline.model.Identified;
+import daubline.model.ModelPackage;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
@@ -71,7 +77,15 @@ final class Fields {
     if (attribute.getEAttributeType() instanceof EEnum) {
       throw new IllegalArgumentException("The model uses the enumerations of base, not " + attribute);
     }
-    return new TextField(parent, study, attribute);
+    List<String> words = words(attribute);
+    return words.isEmpty() ? new TextField(parent, study, attribute) : new ChoiceField(parent, study, feature, () -> words);
+  }
+
+  /** The words that the model keeps as text but of which only some have a meaning; empty when any text has. */
+  private static List<String> words(EAttribute attribute) {
+    Stream<? extends Enum<?>> known = attribute == ModelPackage.Literals.VARIABLE_DEFINITION__TYPE ? Arrays.stream(ValueType.values())
+        : attribute == ModelPackage.Literals.VARIABLE_DEFINITION__QUANTITY ? Arrays.stream(Quantity.values()) : Stream.empty();
+    return known.map(e -> e.name().toLowerCase(Locale.ROOT)).toList();
   }
 
   /** Everything of the study that a reference can point to. */
@@ -102,6 +116,7 @@ final class Fields {
       case Boolean yes -> Words.of(yes ? "yes" : "no");
       case Enum<?> word -> Words.of(word);
       case Identified object -> OpenStudy.nameOf(object);
+      case String word -> Words.orElse("word." + word, word.replace('_', ' '));
       case null, default -> "";
     };
   }

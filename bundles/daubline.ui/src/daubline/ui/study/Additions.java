@@ -1,17 +1,23 @@
 package daubline.ui.study;
 
+import daubline.base.Quantity;
 import daubline.base.TrialKind;
 import daubline.base.TrialStatus;
+import daubline.base.ValueType;
+import daubline.base.Variable.Place;
 import daubline.model.Context;
 import daubline.model.EvidenceSheet;
 import daubline.model.ModelFactory;
 import daubline.model.Named;
+import daubline.model.ResidueClass;
 import daubline.model.Series;
 import daubline.model.Site;
 import daubline.model.Study;
 import daubline.model.Trial;
+import daubline.model.VariableDefinition;
 import daubline.ui.Words;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Supplier;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -25,7 +31,7 @@ public final class Additions {
   }
 
   /** What can be added. */
-  public enum Kind { SITE, EVIDENCE_SHEET, RECONSTRUCTION, FURNACE, SERIES, TRIAL, LOT, CITATION, PERSON }
+  public enum Kind { SITE, CONTEXT, EVIDENCE_SHEET, RECONSTRUCTION, FURNACE, SERIES, TRIAL, LOT, CITATION, PERSON, VARIABLE, RESIDUE_CLASS }
 
   /**
    * Adds an object.
@@ -37,6 +43,7 @@ public final class Additions {
     Study model = study.session().study();
     return switch (kind) {
       case SITE -> add(study, kind, model.getSites(), MAKE::createSite);
+      case CONTEXT -> add(study, kind, null, () -> context(model, selected));
       case EVIDENCE_SHEET -> add(study, kind, null, () -> sheet(model, selected));
       case RECONSTRUCTION -> add(study, kind, model.getReconstructions(), MAKE::createReconstruction);
       case FURNACE -> add(study, kind, model.getBuilds(), MAKE::createFurnaceBuild);
@@ -45,6 +52,8 @@ public final class Additions {
       case LOT -> add(study, kind, model.getLots(), MAKE::createLot);
       case CITATION -> add(study, kind, model.getCitations(), MAKE::createCitation);
       case PERSON -> add(study, kind, model.getPeople(), MAKE::createPerson);
+      case VARIABLE -> variable(study, kind);
+      case RESIDUE_CLASS -> residueClass(study, kind);
     };
   }
 
@@ -60,6 +69,32 @@ public final class Additions {
       }
     });
     return made[0];
+  }
+
+  /** A variable of the study's own begins as a number that is asked for on remains. */
+  private static VariableDefinition variable(OpenStudy study, Kind kind) {
+    List<VariableDefinition> all = study.session().study().getVariables();
+    VariableDefinition variable = MAKE.createVariableDefinition();
+    variable.setName(Words.of(kind) + " " + (all.size() + 1));
+    variable.setGroup(Words.of("variable.group"));
+    variable.setType(ValueType.NUMBER.name().toLowerCase(Locale.ROOT));
+    variable.setQuantity(Quantity.NUMBER.name().toLowerCase(Locale.ROOT));
+    variable.setStages(Place.REMAINS.name().toLowerCase(Locale.ROOT));
+    study.edit("change.add", variable.getName(), () -> all.add(variable));
+    return variable;
+  }
+
+  private static ResidueClass residueClass(OpenStudy study, Kind kind) {
+    List<ResidueClass> all = study.session().study().getResidueClasses();
+    ResidueClass added = MAKE.createResidueClass();
+    added.setName(Words.of(kind) + " " + (all.size() + 1));
+    study.edit("change.add", added.getName(), () -> all.add(added));
+    return added;
+  }
+
+  private static Context context(Study model, EObject selected) {
+    Site site = ancestor(selected, Site.class);
+    return newContext(site != null ? site : model.getSites().isEmpty() ? newSite(model) : model.getSites().get(0));
   }
 
   /** A sheet needs a site and a context; they are made when there is none yet. */

@@ -3,6 +3,8 @@ package daubline.ui.study;
 import daubline.analysis.StudyResults;
 import daubline.base.Finding;
 import daubline.model.Named;
+import daubline.model.ResidueClass;
+import daubline.model.VariableDefinition;
 import daubline.session.StudySession;
 import daubline.ui.Words;
 import java.nio.file.Path;
@@ -109,7 +111,12 @@ public final class OpenStudy {
     if (object instanceof Named named) {
       return named.getName() == null || named.getName().isBlank() ? String.valueOf(named.getId()) : named.getName();
     }
-    return object.eClass().getName();
+    String name = switch (object) {
+      case VariableDefinition variable -> variable.getName();
+      case ResidueClass residue -> residue.getName();
+      default -> null;
+    };
+    return name == null || name.isBlank() ? object.eClass().getName() : name;
   }
 
   void close() {

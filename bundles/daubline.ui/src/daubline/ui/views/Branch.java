@@ -24,7 +24,9 @@ record Branch(OpenStudy study, String key, Icon icon, List<? extends EObject> co
         new Branch(study, "tree.series", Icon.SERIES, model.getSeries()),
         new Branch(study, "tree.lots", Icon.LOT, model.getLots()),
         new Branch(study, "tree.citations", Icon.CITATION, model.getCitations()),
-        new Branch(study, "tree.people", Icon.PERSON, model.getPeople()));
+        new Branch(study, "tree.people", Icon.PERSON, model.getPeople()),
+        new Branch(study, "tree.residueClasses", Icon.SLAG, model.getResidueClasses()),
+        new Branch(study, "tree.variables", Icon.SAMPLE, model.getVariables()));
   }
 
   /** The same branch stays expanded when the study changed under it. */

@@ -103,6 +103,8 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
       case daubline.model.Lot lot -> Icon.LOT.image();
       case daubline.model.Citation citation -> Icon.CITATION.image();
       case daubline.model.Person person -> Icon.PERSON.image();
+      case daubline.model.ResidueClass residue -> Icon.SLAG.image();
+      case daubline.model.VariableDefinition variable -> Icon.SAMPLE.image();
       default -> null;
     };
   }
