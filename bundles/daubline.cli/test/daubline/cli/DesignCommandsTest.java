@@ -59,6 +59,15 @@ class DesignCommandsTest {
   }
 
   @Test
+  void theDemonstrationSaysWhatLimitsIt() {
+    // 181 kg of ore, 2 % held back: 177 kg, at 22 kg a trial for 8; likewise 342 kg of charcoal at 42 kg
+    String said = run(0, "design", "capacity", "seeds/aldervale", "Season 2031");
+    assertTrue(said.contains("at most 8 trials in 4 furnaces"), said);
+    assertTrue(said.contains("because of Graded ore"), said);
+    assertTrue(said.contains("days would stop you at 10 trials"), said);
+  }
+
+  @Test
   void anEmptySeriesBecomesABudgetedRandomisedPrintablePlan() throws Exception {
     String study = planned();
     assertTrue(run(0, "design", "capacity", study).contains("at most 8 trials"));

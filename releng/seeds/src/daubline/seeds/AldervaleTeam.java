@@ -4,8 +4,10 @@ import static daubline.seeds.Make.NEW;
 
 import daubline.model.Factor;
 import daubline.model.Hazard;
+import daubline.model.Labour;
 import daubline.model.Permission;
 import daubline.model.Person;
+import daubline.model.Provision;
 import daubline.model.RoleAssignment;
 import daubline.model.Series;
 import daubline.model.Study;
@@ -64,8 +66,10 @@ final class AldervaleTeam {
     study.getHazards().add(hazard);
   }
 
-  /** Adds factors and roles to the series. */
+  /** Adds factors, roles, stock and days to the series; the lots must be in the study. */
   void fill(Series series) {
+    tables.rows("provisions").forEach(row -> series.getProvisions().add(provision(row)));
+    series.setLabour(labour());
     for (Row row : tables.rows("factors")) {
       Factor factor = NEW.createFactor();
       factor.setVariable(row.get("variable"));
@@ -81,5 +85,51 @@ final class AldervaleTeam {
       role.setUntil(row.orNull("until"));
       series.getRoles().add(role);
     }
+  }
+
+  private Provision provision(Row row) {
+    Provision provision = NEW.createProvision();
+    provision.setId(row.get("id"));
+    provision.setName(row.get("name"));
+    provision.setUnit(row.get("unit"));
+    provision.setAvailable(Double.valueOf(row.get("available")));
+    provision.setLosses(row.orNull("losses"));
+    provision.setReserve(Double.valueOf(row.get("reserve")));
+    provision.setPerTrial(number(row.orNull("per_trial")));
+    provision.setPerFurnace(number(row.orNull("per_furnace")));
+    provision.setPerRefit(number(row.orNull("per_refit")));
+    for (String lot : row.get("lots").split(" ")) {
+      provision.getLots().add(Make.find(study.getLots(), lot));
+    }
+    return provision;
+  }
+
+  private static Double number(String text) {
+    return text == null ? null : Double.valueOf(text);
+  }
+
+  /** The Saturdays of one summer; a furnace is daubed on two of them and dries a fortnight. */
+  private Labour labour() {
+    Labour labour = NEW.createLabour();
+    labour.setId("labour-2031");
+    labour.setTeam(5);
+    labour.setFirstDay("2031-04-05");
+    labour.setLastDay("2031-09-27");
+    labour.setWeekdays("Saturday");
+    labour.setDaysOff("2031-04-19; 2031-06-28");
+    labour.setBuildDays(2);
+    labour.setBuildPeople(3);
+    labour.setDryDays(14);
+    labour.setBurnDays(1);
+    labour.setBurnPeople(5);
+    labour.setRefitDays(1);
+    labour.setRefitPeople(2);
+    labour.setRefitDryDays(6);
+    labour.setFirings(2);
+    labour.setFailureShare(0.1);
+    labour.setAssurance(0.9);
+    labour.getPermissions().add(Make.find(study.getPermissions(), "permission-land"));
+    labour.getPermissions().add(Make.find(study.getPermissions(), "permission-fire"));
+    return labour;
   }
 }
