@@ -41,8 +41,12 @@ public final class StudyVariables {
     Unit unit = Units.find(quantity, text(v.getUnit())).orElseGet(() -> Units.canonical(quantity));
     Set<Variable.Place> places = list(v.getStages()).stream().map(p -> parse(Variable.Place.class, p, Variable.Place.REMAINS))
         .collect(Collectors.toSet());
-    return new Variable(v.getId(), text(v.getName()), text(v.getGroup()), parse(ValueType.class, v.getType(), ValueType.TEXT),
-        quantity, unit, number(v.getLow()), number(v.getHigh()), places, list(v.getCategories()), false,
+    // a range that is upside down bounds nothing until it is mended; the checks say so
+    boolean bounded = v.getLow() == null || v.getHigh() == null || v.getLow() <= v.getHigh();
+    double low = bounded ? number(v.getLow()) : Double.NaN;
+    double high = bounded ? number(v.getHigh()) : Double.NaN;
+    return new Variable(String.valueOf(v.getId()), text(v.getName()), text(v.getGroup()), parse(ValueType.class, v.getType(), ValueType.TEXT),
+        quantity, unit, low, high, places, list(v.getCategories()), false,
         text(v.getEvidencedBy()), text(v.getMeaning()), text(v.getSource()));
   }
 

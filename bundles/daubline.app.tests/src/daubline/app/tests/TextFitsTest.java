@@ -83,7 +83,7 @@ class TextFitsTest {
     if (text.isBlank() || control.getSize().x == 0) {
       return java.util.Optional.empty();
     }
-    boolean wraps = (control.getStyle() & SWT.WRAP) != 0;
+    boolean wraps = (control.getStyle() & SWT.WRAP) != 0 || control instanceof Link;
     Point wanted = control.computeSize(wraps ? control.getSize().x : SWT.DEFAULT, SWT.DEFAULT);
     boolean fits = wanted.y <= control.getSize().y + 1 && (wraps || wanted.x <= control.getSize().x + 1);
     return fits ? java.util.Optional.empty() : java.util.Optional.of("“" + text + "” wants " + wanted + " and has " + control.getSize());

@@ -61,6 +61,7 @@ public final class SheetEditor extends EditorPart {
     RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(tabs, study)));
     page("page.facts", new FactsPage(tabs, study, object));
     if (object instanceof Trial trial) {
+      later("page.balance", () -> new BalancePage(tabs, study, trial));
       page("page.before", new BeforeFirePage(tabs, study, trial));
     }
     tabs.addListener(SWT.Selection, e -> open(tabs.getSelection()));

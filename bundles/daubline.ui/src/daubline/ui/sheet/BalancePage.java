@@ -1,0 +1,155 @@
+package daubline.ui.sheet;
+
+import daubline.analysis.balance.TrialBalance;
+import daubline.analysis.forecast.TrialPlans;
+import daubline.base.Finding;
+import daubline.base.Printed;
+import daubline.base.Severity;
+import daubline.model.Trial;
+import daubline.ui.Words;
+import daubline.ui.grid.Grid;
+import daubline.ui.grid.GridModel;
+import daubline.ui.look.Fonts;
+import daubline.ui.look.Hue;
+import daubline.ui.look.Pages;
+import daubline.ui.prefs.Preferred;
+import daubline.ui.study.OpenStudy;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
+
+/** What went into a trial, what was found again and what is left over; where its slag came from; each yield by its own formula. */
+final class BalancePage implements Page {
+
+  private static final int NARROW = 300;
+  private static final int DRAWS = 1000;
+
+  private final OpenStudy study;
+  private final Trial trial;
+  private final ScrolledComposite scroll;
+  private final Composite content;
+  private final Label charged;
+  private final BalanceModels.ElementsModel elements = new BalanceModels.ElementsModel();
+  private final BalanceModels.SourcesModel sources = new BalanceModels.SourcesModel();
+  private final BalanceModels.RatiosModel ratios = new BalanceModels.RatiosModel();
+  private final List<Grid> grids;
+  private final Label slag;
+  private final Label fit;
+  private final Composite findings;
+
+  BalancePage(Composite parent, OpenStudy study, Trial trial) {
+    this.study = study;
+    this.trial = trial;
+    scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+    scroll.setBackground(Hue.ASH.color());
+    scroll.setExpandHorizontal(true);
+    scroll.setExpandVertical(true);
+    content = Pages.plain(scroll, 1);
+    charged = Pages.text(content, "", Fonts.STRONG.font(), NARROW);
+    charged.setData("id", "balance-charged");
+    Grid one = grid("balance.elements", elements);
+    slag = Pages.text(content, "", Fonts.PLAIN.font(), NARROW);
+    slag.setData("id", "balance-slag");
+    Grid two = grid("balance.sources", sources);
+    fit = Pages.text(content, "", Fonts.PLAIN.font(), NARROW);
+    grids = List.of(one, two, grid("balance.ratios", ratios));
+    Pages.heading(content, Words.of("balance.findings"));
+    findings = Pages.tight(content, 1);
+    findings.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    scroll.setContent(content);
+    scroll.setData("id", "balance");
+    scroll.addListener(SWT.Resize, e -> size());
+    scroll.addListener(SWT.Show, e -> scroll.getDisplay().asyncExec(this::refresh));
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(scroll, "daubline.help.balance");
+  }
+
+  private Grid grid(String key, GridModel model) {
+    Pages.heading(content, Words.of(key));
+    Grid grid = new Grid(content, Words.of(key), model);
+    grid.control().setData("id", key);
+    grid.control().setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    return grid;
+  }
+
+  @Override
+  public Control control() {
+    return scroll;
+  }
+
+  @Override
+  public void refresh() {
+    if (scroll.isDisposed() || !scroll.isVisible()) {
+      return;
+    }
+    Optional<TrialBalance> balance = TrialPlans.of(study.session().study()).find(String.valueOf(trial.getId()))
+        .map(plan -> TrialBalance.of(trial, plan, DRAWS, TrialPlans.SEED));
+    charged.setText(balance.map(BalancePage::chargedWords).orElse(Words.of("balance.none")).replace("&", "&&"));
+    slag.setText(balance.map(BalancePage::slagWords).orElse("").replace("&", "&&"));
+    fit.setText(balance.flatMap(TrialBalance::sources).map(s -> Words.of("balance.fit", percent(s.recovery()), number(s.fit().reducedChi2(), 2),
+        number(s.fit().condition(), 2))).orElse(""));
+    elements.show(balance.map(TrialBalance::elements).orElse(List.of()));
+    sources.show(balance.flatMap(TrialBalance::sources).map(BalanceModels.Share::of).orElse(List.of()));
+    ratios.show(balance.map(BalanceModels.Ratio::of).orElse(List.of()));
+    grids.forEach(Grid::rebuild);
+    findings(balance.map(TrialBalance::findings).orElse(List.of()));
+    size();
+  }
+
+  private static String chargedWords(TrialBalance balance) {
+    String in = balance.charged().stream().map(p -> Words.of("balance.portion", p.name(), fixed(p.mass(), 2), fixed(p.mass() * p.analysis().iron(), 2)))
+        .collect(Collectors.joining("; "));
+    return balance.charged().isEmpty() ? Words.of("balance.nothing") : Words.of("balance.charged", in);
+  }
+
+  private static String slagWords(TrialBalance balance) {
+    String forward = balance.forward().map(f -> Words.of(balance.forecast() ? "balance.forecast" : "balance.weighed", fixed(f.metal(), 2), fixed(f.mostMetal(), 2),
+        fixed(f.slag().total(), 1))).orElse("");
+    String tracers = balance.tracers().isEmpty() ? "" : Words.of("balance.tracers",
+        balance.tracers().stream().map(t -> t.oxide() + " " + fixed(t.slag(), 1)).collect(Collectors.joining(", ")), number(balance.weighed(), 3));
+    return (forward + " " + tracers).strip();
+  }
+
+  private static String percent(double share) {
+    return Double.isNaN(share) ? "–" : fixed(100 * share, 0);
+  }
+
+  private static String fixed(double value, int decimals) {
+    return Preferred.sign(Printed.fixed(value, decimals));
+  }
+
+  private static String number(double value, int digits) {
+    return Preferred.sign(Printed.number(value, digits));
+  }
+
+  private void findings(List<Finding> all) {
+    for (Control old : findings.getChildren()) {
+      old.dispose();
+    }
+    for (Finding f : all) {
+      boolean note = f.severity() == Severity.NOTE;
+      Label label = Pages.text(findings, (note ? "○ " : "△ ") + (f.what() + " – " + f.remedy()).replace("&", "&&"), Fonts.PLAIN.font(), NARROW);
+      label.setForeground(note ? Hue.QUIET.color() : Hue.LINING.color());
+    }
+  }
+
+  private void size() {
+    for (Grid grid : grids) {
+      ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
+    }
+    int width = Math.max(NARROW, scroll.getClientArea().width);
+    content.layout(true, true);
+    scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
+  }
+
+  @Override
+  public void focus() {
+    grids.get(0).control().setFocus();
+  }
+}
