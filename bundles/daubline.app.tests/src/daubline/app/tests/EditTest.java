@@ -130,6 +130,19 @@ class EditTest {
   }
 
   @Test
+  void theBalanceStandsBesideTheRecordAndIsNotMadeToClose() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Window.sheet(Window.firstTrial(study)).show("page.balance");
+    Window.pump();
+    NatTable elements = Window.find("balance.elements", NatTable.class);
+    List<String> iron = java.util.stream.IntStream.range(0, 6).mapToObj(i -> String.valueOf(elements.getDataValueByPosition(i, 1))).toList();
+    assertEquals("Fe", iron.get(0), iron.toString());
+    // what is left over is what came less what was found (conservation of mass)
+    assertEquals(Double.parseDouble(iron.get(1)) - Double.parseDouble(iron.get(2)), Double.parseDouble(iron.get(3)), 0.0011);
+    assertTrue(Window.find("balance-charged", org.eclipse.swt.widgets.Label.class).getText().contains("kg of iron"));
+  }
+
+  @Test
   void aVariableOfOnesOwnIsAskedForLikeAnyOther() throws Exception {
     OpenStudy study = Window.demonstration();
     String before = study.session().digest();
@@ -138,7 +151,7 @@ class EditTest {
     Text name = Window.find("name", Text.class);
     name.setFocus();
     name.setText("Rake marks");
-    Window.key(name, SWT.CR, SWT.CR);
+    name.notifyListeners(SWT.DefaultSelection, new Event());
     assertEquals("Rake marks", own.getName());
     EvidenceSheet sheet = study.session().study().getSites().get(0).getContexts().get(0).getSheets().get(0);
     Window.sheet(sheet).reveal(null, own.getId());
