@@ -1,0 +1,215 @@
+package daubline.app.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import daubline.model.Series;
+import daubline.model.Study;
+import daubline.model.Trial;
+import daubline.ui.Parts;
+import daubline.ui.look.Themes;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Start;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.PaletteData;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The pictures of docs/guide: every screen in every theme, drawn by releng/guide, which names the folder to write to. An
+ * ordinary run of the tests looks whether the guide has them all.
+ */
+class GuidePicturesTest {
+
+  private static final int WIDTH = 1366;
+  private static final int HEIGHT = 768;
+  private static final long SETTLE_MILLIS = 700;
+
+  /** Brings a screen to the front. */
+  private interface Opening {
+    void open(OpenStudy study) throws Exception;
+  }
+
+  /** One screen: the name of its picture, its perspective, what is to be seen, and how it is opened. */
+  private record Screen(String name, String perspective, String caption, Opening opening) {
+  }
+
+  private static final List<Screen> SCREENS = List.of(
+      new Screen("start", "evidence", "Hearthside, the start page: go on, begin, or open the demonstration study as a copy.", s -> Start.hearthside()),
+      new Screen("evidence-sheet", "evidence", "An evidence sheet: every claim with its citation; claims that contradict each other stand together.",
+          s -> page(study(s).getSites().get(0).getContexts().get(0).getSheets().get(0), "page.values")),
+      new Screen("reconstruction", "plan", "A reconstruction: each choice with its basis.", s -> page(study(s).getReconstructions().get(0), "page.values")),
+      new Screen("lot", "plan", "A lot of the store.", s -> page(study(s).getLots().get(0), "page.values")),
+      new Screen("plan", "plan", "The plan of a series: stock, hands and days, factors, the proposed design.", s -> page(series(s), "page.plan")),
+      new Screen("effects", "plan", "What moved an outcome, and what could not have been seen.", s -> page(series(s), "page.effects")),
+      new Screen("before-the-fire", "plan", "Before the fire: what physics and experience can say of a trial.", s -> {
+        page(trial(s), "page.before");
+        Window.waitFor("the forecast", () -> Window.find("before-status", org.eclipse.swt.widgets.Label.class).getText().contains("300"));
+      }),
+      new Screen("run-day", "runday", "The day of the fire: one key for every event, the clock, what stops the run.", s -> Window.view(Parts.RUN_DAY, Object.class)),
+      new Screen("trial-values", "record", "A trial: planned, as built, as fired, as found, the evidence beside it, and how far the plan was missed.", s -> page(trial(s), "page.values")),
+      new Screen("run-log", "record", "The run log, typed from paper without the mouse.", s -> page(trial(s), "page.log")),
+      new Screen("loggers", "record", "A logger file beside the run log.", s -> page(logged(s), "page.loggers")),
+      new Screen("pieces", "record", "Pieces, their masses from heat to heat.", s -> page(trial(s), "page.pieces")),
+      new Screen("residues", "record", "Residues by class.", s -> page(trial(s), "page.residues")),
+      new Screen("samples", "record", "Samples and where they are.", s -> page(trial(s), "page.samples")),
+      new Screen("analyses", "record", "Analyses as printed, and normalised below.", s -> page(trial(s), "page.analyses")),
+      new Screen("balance", "record", "The balance: what went in, what was found, what is left over.", s -> page(trial(s), "page.balance")),
+      new Screen("compare", "compare", "Trials beside evidence: agreement and coverage, the ranking, the reasons.", s -> Window.view(Parts.COMPARISON, Object.class)),
+      new Screen("publish", "publish", "Tables and figures as they will be published.", s -> Window.view(Parts.TABLES, Object.class)));
+
+  @AfterEach
+  void clear() {
+    Window.clear();
+  }
+
+  private static Study study(OpenStudy open) {
+    return open.session().study();
+  }
+
+  private static Series series(OpenStudy open) {
+    return study(open).getSeries().get(0);
+  }
+
+  private static Trial trial(OpenStudy open) {
+    return series(open).getTrials().get(1);
+  }
+
+  private static Trial logged(OpenStudy open) {
+    return series(open).getTrials().stream().filter(t -> !t.getLoggers().isEmpty()).findFirst().orElseThrow();
+  }
+
+  private static void page(EObject object, String key) {
+    Window.sheet(object).show(key);
+  }
+
+  private static String file(Screen screen, String theme) {
+    return screen.name() + "-" + theme + ".png";
+  }
+
+  @Test
+  void theGuideHasEveryScreenInEveryTheme() throws IOException {
+    Path guide = Path.of(System.getProperty("daubline.bundles")).resolveSibling("docs").resolve("guide").normalize();
+    List<String> wanted = SCREENS.stream().flatMap(s -> Themes.NAMES.stream().map(t -> file(s, t))).sorted().toList();
+    try (Stream<Path> files = Files.list(guide)) {
+      List<String> there = files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".png")).sorted().toList();
+      assertEquals(wanted, there, "draw the pictures anew: releng/guide");
+    }
+    for (String name : wanted) {
+      ImageData picture = new ImageData(guide.resolve(name).toString());
+      assertEquals(List.of(WIDTH, HEIGHT), List.of(picture.width, picture.height), name);
+    }
+    assertEquals(text(), Files.readString(guide.resolve("README.md")), "write the page anew: releng/guide");
+  }
+
+  @Test
+  void drawsTheGuide() throws Exception {
+    String folder = System.getProperty("daubline.guide", "");
+    Assumptions.assumeTrue(!folder.isEmpty() && Locale.getDefault().getLanguage().equals("en"), "only releng/guide draws");
+    Window.shell().setMaximized(false);
+    Window.shell().setBounds(0, 0, WIDTH, HEIGHT);
+    OpenStudy study = Window.demonstration();
+    Window.waitForResults(study);
+    for (String theme : Themes.NAMES) {
+      Themes.use(theme);
+      for (Screen screen : SCREENS) {
+        PlatformUI.getWorkbench().showPerspective("daubline.app." + screen.perspective(), Window.page().getWorkbenchWindow());
+        Window.page().closeAllEditors(false);
+        Window.pump();
+        screen.opening().open(study);
+        settle();
+        shoot(Path.of(folder, file(screen, theme)));
+      }
+    }
+    Themes.use(Themes.NAMES.get(0));
+    Files.writeString(Path.of(folder, "README.md"), text());
+    assertTrue(Files.size(Path.of(folder, file(SCREENS.get(0), "ash"))) > 1000);
+  }
+
+  private static void settle() {
+    long end = System.currentTimeMillis() + SETTLE_MILLIS;
+    Window.waitFor("a quiet screen", () -> System.currentTimeMillis() > end);
+  }
+
+  private static void shoot(Path file) {
+    Display display = Display.getCurrent();
+    Image image = new Image(display, WIDTH, HEIGHT);
+    GC gc = new GC(display);
+    gc.copyArea(image, 0, 0);
+    gc.dispose();
+    ImageLoader loader = new ImageLoader();
+    loader.data = new ImageData[] {small(image.getImageData())};
+    loader.save(file.toString(), SWT.IMAGE_PNG);
+    image.dispose();
+  }
+
+  /** The same picture with at most 256 colours: screens have few, and the guide stays small. */
+  private static ImageData small(ImageData full) {
+    List<RGB> colours = new ArrayList<>();
+    java.util.Map<RGB, Integer> index = new java.util.HashMap<>();
+    ImageData small = new ImageData(full.width, full.height, 8, new PaletteData(palette()));
+    for (int y = 0; y < full.height; y++) {
+      for (int x = 0; x < full.width; x++) {
+        RGB colour = full.palette.getRGB(full.getPixel(x, y));
+        Integer at = index.get(colour);
+        if (at == null && colours.size() < small.palette.colors.length) {
+          at = colours.size();
+          colours.add(colour);
+          small.palette.colors[at] = colour;
+        } else if (at == null) {
+          at = nearest(colours, colour);
+        }
+        index.put(colour, at);
+        small.setPixel(x, y, at);
+      }
+    }
+    return small;
+  }
+
+  private static RGB[] palette() {
+    RGB[] black = new RGB[256];
+    java.util.Arrays.setAll(black, i -> new RGB(0, 0, 0));
+    return black;
+  }
+
+  private static int nearest(List<RGB> colours, RGB wanted) {
+    int best = 0;
+    int least = Integer.MAX_VALUE;
+    for (int i = 0; i < colours.size(); i++) {
+      RGB c = colours.get(i);
+      int apart = (c.red - wanted.red) * (c.red - wanted.red) + (c.green - wanted.green) * (c.green - wanted.green) + (c.blue - wanted.blue) * (c.blue - wanted.blue);
+      if (apart < least) {
+        least = apart;
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  private static String text() {
+    StringBuilder text = new StringBuilder("# Every screen\n\nDrawn by `releng/guide`; never by hand. The study is the demonstration, which is invented.\n");
+    for (Screen screen : SCREENS) {
+      text.append("\n## ").append(screen.caption()).append("\n\n");
+      for (String theme : Themes.NAMES) {
+        text.append("![").append(theme).append("](").append(file(screen, theme)).append(")\n");
+      }
+    }
+    return text.toString();
+  }
+}
