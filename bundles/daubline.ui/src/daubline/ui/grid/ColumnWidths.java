@@ -39,7 +39,7 @@ final class ColumnWidths {
     }
     int[] widths = widths(width, needed, shares);
     for (int i = 0; i < widths.length; i++) {
-      data.setColumnWidthByPosition(i, widths[i], false);
+      data.setColumnWidthByPosition(i, widths[i]);
     }
   }
 
