@@ -161,16 +161,21 @@ public record ArcMeasurement(ArcDiameter.Way way, Input first, Input second, Arc
    * @param label the name of the change
    */
   public Claim enter(StudySession session, Sheet sheet, Variable variable, String label) {
+    Claim[] claim = new Claim[1];
+    session.edit(label, () -> claim[0] = claim(sheet, variable));
+    return claim[0];
+  }
+
+  /** Adds the diameter to a sheet as a claim; for use inside a change of the study. */
+  public Claim claim(Sheet sheet, Variable variable) {
     Claim claim = ModelFactory.eINSTANCE.createClaim();
-    session.edit(label, () -> {
-      claim.setVariable(variable.id());
-      Readings.put(claim, amount());
-      claim.setHow(HowGot.CALCULATED);
-      claim.setFormula(way.formula());
-      claim.getInputs().add(kept(first));
-      claim.getInputs().add(kept(second));
-      sheet.getClaims().add(claim);
-    });
+    claim.setVariable(variable.id());
+    Readings.put(claim, amount());
+    claim.setHow(HowGot.CALCULATED);
+    claim.setFormula(way.formula());
+    claim.getInputs().add(kept(first));
+    claim.getInputs().add(kept(second));
+    sheet.getClaims().add(claim);
     return claim;
   }
 

@@ -7,9 +7,11 @@ import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
 import daubline.model.EvidenceSheet;
 import daubline.model.Reading;
+import daubline.model.Sheet;
 import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.compare.Beside;
+import daubline.ui.evidence.ArcDialog;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -99,6 +101,17 @@ final class ValuesPage implements Page {
     }
     QUICK.forEach(kind -> button(bar, SWT.PUSH, kind.name(), Words.of(kind), Words.of("values.quick.tip")).addListener(SWT.Selection, e -> putQuick(kind)));
     button(bar, SWT.PUSH, "second", Words.of("values.second"), Words.of("values.second.tip")).addListener(SWT.Selection, e -> addBeside());
+    if (object instanceof Sheet) {
+      button(bar, SWT.PUSH, "fromArc", Words.of("arc.button"), Words.of("arc.button.tip")).addListener(SWT.Selection, e -> fromArc());
+    }
+  }
+
+  private void fromArc() {
+    if (!study.session().isReadOnly()) {
+      ArcDialog dialog = new ArcDialog(page.getShell(), study, (Sheet) object);
+      dialog.open();
+      dialog.entered().ifPresent(claim -> reveal(claim, claim.getVariable()));
+    }
   }
 
   private static Button button(Composite bar, int style, String id, String text, String tip) {
