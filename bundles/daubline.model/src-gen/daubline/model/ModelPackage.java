@@ -584,13 +584,22 @@ public interface ModelPackage extends EPackage {
 	int CITATION__PLACE = NAMED_FEATURE_COUNT + 12;
 
 	/**
+	 * The feature id for the '<em><b>Isbn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CITATION__ISBN = NAMED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Citation</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CITATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 13;
+	int CITATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.VariableDefinitionImpl <em>Variable Definition</em>}' class.
@@ -8448,6 +8457,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getCitation_Place();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Citation#getIsbn <em>Isbn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Isbn</em>'.
+	 * @see daubline.model.Citation#getIsbn()
+	 * @see #getCitation()
+	 * @generated
+	 */
+	EAttribute getCitation_Isbn();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.VariableDefinition <em>Variable Definition</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12829,6 +12849,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute CITATION__PLACE = eINSTANCE.getCitation_Place();
+
+		/**
+		 * The meta object literal for the '<em><b>Isbn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CITATION__ISBN = eINSTANCE.getCitation_Isbn();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.VariableDefinitionImpl <em>Variable Definition</em>}' class.

@@ -115,11 +115,11 @@ public record ArcMeasurement(ArcDiameter.Way way, Input first, Input second, Arc
       }
     }
     if (Double.isInfinite(result.high())) {
-      findings.add(Finding.warning("arc.open", way.second(), "within its uncertainty the arc may be straight, so there is no upper limit",
-          "enter it as at least, or measure a longer arc"));
+      findings.add(Finding.warning("arc.open", way.second(), "within its uncertainty the arc may be straight",
+          "the claim states “at least”; measure a longer arc"));
     } else if (!result.isFirstOrder()) {
-      findings.add(Finding.warning("arc.lopsided", way.second(), "the arc is so flat, or its uncertainty so great, that diameter ± uncertainty would mislead",
-          "the claim states the range that holds 95 % instead; a longer arc would narrow it"));
+      findings.add(Finding.warning("arc.lopsided", way.second(), "the arc is too flat for ±",
+          "the claim states the range that holds 95 %"));
     }
   }
 

@@ -59,7 +59,8 @@ public final class Recorder {
 
   private static CitationData citation(Citation c) {
     return new CitationData(text(c.getId()), text(c.getAuthors()), text(c.getYear()), text(c.getTitle()), text(c.getContainer()), text(c.getVolume()),
-        text(c.getPages()), text(c.getPublisher()), text(c.getDoi()), text(c.getUrl()));
+        text(c.getPages()), text(c.getPublisher()), text(c.getDoi()), text(c.getUrl()), text(c.getEditors()), text(c.getIssue()), text(c.getPlace()),
+        text(c.getIsbn()), text(c.getKind()), text(c.getNote()));
   }
 
   private LotData lot(Lot lot) {

@@ -47,8 +47,12 @@ final class Shown {
       return reading.getBy() == null ? "" : text(reading.getBy().getName());
     }
     String who = text(citation.getAuthors()).isEmpty() ? text(citation.getTitle()) : text(citation.getAuthors());
-    String page = text(reading.getPage()).isEmpty() ? "" : ", " + Words.of("page", reading.getPage());
-    return (who + " " + text(citation.getYear())).strip() + page;
+    return (who + " " + text(citation.getYear())).strip() + (text(reading.getPage()).isBlank() ? "" : ", " + page(reading.getPage().strip()));
+  }
+
+  /** A bare number is a page; anything else, such as "fig. 9", says itself what it is. */
+  private static String page(String place) {
+    return Character.isDigit(place.charAt(0)) ? Words.of("page", place) : place;
   }
 
   /** A text, never null. */
