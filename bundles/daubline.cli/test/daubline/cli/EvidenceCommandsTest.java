@@ -63,4 +63,22 @@ class EvidenceCommandsTest {
     assertEquals(1, run("arc", "--chord", "400", "--rise", "150", "--into", study, "--sheet", "Furnace 9"));
     assertTrue(printed.contains("Furnace 7"), printed);
   }
+
+  @Test
+  void twoReconstructionsAreComparedByTheirDifferences() {
+    assertEquals(0, run("reconstructions", "seeds/aldervale"), printed);
+    assertTrue(printed.contains("Tapping shaft: 8 choices: evidence 5, analogy 1, practical need 1, guess 1; guesses 12"), printed);
+    assertEquals(0, run("reconstructions", "seeds/aldervale", "tapping shaft", "Slag-pit shaft"), printed);
+    assertTrue(printed.contains("Furnace height") && printed.contains("850 mm") && printed.contains("800 mm"), printed);
+    assertEquals(1, run("reconstructions", "seeds/aldervale", "Tapping shaft", "Nowhere"));
+    assertTrue(printed.contains("Low dome"), printed);
+    assertEquals(0, run("table", "seeds/aldervale", "bases"), printed);
+    assertTrue(printed.contains("Low dome"), printed);
+  }
+
+  @Test
+  void theSameReconstructionDiffersInNothing() {
+    assertEquals(0, run("reconstructions", "seeds/aldervale", "Low dome", "Low dome"), printed);
+    assertTrue(printed.contains("differ in 0 properties; 6 are the same"), printed);
+  }
 }
