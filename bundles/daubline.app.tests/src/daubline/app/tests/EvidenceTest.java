@@ -1,18 +1,42 @@
 package daubline.app.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.base.Basis;
+import daubline.base.Stage;
+import daubline.base.TrialKind;
+import daubline.base.TrialStatus;
+import daubline.base.ValueKind;
+import daubline.model.Choice;
 import daubline.model.Claim;
 import daubline.model.EvidenceSheet;
+import daubline.model.Reconstruction;
+import daubline.model.Series;
+import daubline.model.Trial;
+import daubline.session.Predictions;
+import daubline.ui.Parts;
 import daubline.ui.Words;
+import daubline.ui.commands.ExportCitations;
+import daubline.ui.evidence.ReconstructionsView;
+import daubline.ui.study.FileDrop;
 import daubline.ui.study.OpenStudy;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -61,6 +85,158 @@ class EvidenceTest {
     assertEquals(0.41667, claim.getValue(), 1e-5);
     assertEquals("150 ± 2", claim.getInputs().get(1).getTyped());
     assertTrue(study.session().undoLabel().orElseThrow().contains("Base internal diameter"));
+    study.session().undo();
+    assertEquals(before, study.session().digest());
+  }
+
+  @Test
+  void theSectionFollowsTheChoicesAndTwoReconstructionsShowWhatDiffers() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Reconstruction shaft = study.session().study().getReconstructions().get(0);
+    Window.sheet(shaft).reveal(null, "furnace_height");
+    Window.pump();
+    Label caption = Window.find("sectionCaption", Label.class);
+    assertTrue(caption.getText().contains("210 mm") && caption.getText().contains("furnace height"), caption.getText());
+    String before = study.session().digest();
+    ReconstructionsView view = Window.view(Parts.RECONSTRUCTIONS, ReconstructionsView.class);
+    int differences = view.grid().model().rows();
+    assertTrue(differences > 3, "the two differ");
+    Window.sheet(shaft).reveal(null, "furnace_height");
+    Window.type(Window.find("values", NatTable.class), "80 cm");
+    assertFalse(caption.isDisposed());
+    Choice height = shaft.getChoices().stream().filter(c -> "furnace_height".equals(c.getVariable())).findFirst().orElseThrow();
+    study.edit("change.field", "basis", () -> height.setBasis(Basis.EVIDENCE));
+    Window.pump();
+    assertFalse(caption.getText().contains("Guessed"), "it followed: " + caption.getText());
+    Combo second = Window.find("secondReconstruction", Combo.class);
+    second.select(0);
+    second.notifyListeners(SWT.Selection, new Event());
+    Window.pump();
+    assertEquals(0, view.grid().model().rows(), "nothing differs from itself");
+    study.session().undo();
+    study.session().undo();
+    assertEquals(before, study.session().digest());
+  }
+
+  @Test
+  void aPredictionIsTypedLockedAndStatedAnew() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial trial = Window.firstTrial(study);
+    int stated = trial.getPredictions().size();
+    assertTrue(Window.sheet(trial).show("record.predictions") != null);
+    Window.pump();
+    NatTable grid = Window.find("predictions", NatTable.class);
+    String before = study.session().digest();
+    Window.enter(grid, "Bloom mass");
+    Window.enter(grid, "2.4 ± 0.3 kg");
+    assertEquals(stated + 1, trial.getPredictions().size());
+    assertTrue(Predictions.isLocked(trial.getPredictions().get(stated)), "its fire is over");
+    while (!study.session().digest().equals(before) && study.session().undoLabel().isPresent()) {
+      study.session().undo();
+    }
+    assertEquals(before, study.session().digest());
+  }
+
+  @Test
+  void citationsComeFromABibliographicFile() throws Exception {
+    OpenStudy study = Window.demonstration();
+    int known = study.session().study().getCitations().size();
+    String before = study.session().digest();
+    Path file = Files.writeString(Files.createTempFile("refs", ".bib"), "@article{new-1, author = {M{\\\"u}ller, J.}, title = {New}, year = 2030}\n");
+    Window.answer(Words.of("import.title"), Words.of("import.do"));
+    FileDrop.take(List.of(file));
+    Window.pump();
+    assertEquals(known + 1, study.session().study().getCitations().size());
+    assertEquals("Müller, J.", study.session().study().getCitations().get(known).getAuthors());
+    Path out = file.resolveSibling("out-" + file.getFileName());
+    ExportCitations.write(study, out);
+    assertTrue(Files.readString(out).contains("@article{new-1,"));
+    study.session().undo();
+    assertEquals(before, study.session().digest());
+    Files.delete(file);
+    Files.delete(out);
+  }
+
+  @Test
+  void reasonsForNoNumberAreTypedAsEasilyAsANumber() throws Exception {
+    OpenStudy study = Window.demonstration();
+    EvidenceSheet sheet = firstSheet(study);
+    Window.sheet(sheet).reveal(null, "pit_depth");
+    NatTable grid = Window.find("values", NatTable.class);
+    for (Map.Entry<String, ValueKind> word : Map.of("not preserved", ValueKind.NOT_PRESERVED, "not looked for", ValueKind.NOT_LOOKED_FOR,
+        "absent", ValueKind.ABSENT, "≥ 18 cm", ValueKind.AT_LEAST).entrySet()) {
+      Window.sheet(sheet).reveal(null, "pit_depth");
+      Window.enter(grid, word.getKey());
+      assertEquals(word.getValue(), last(sheet, "pit_depth").getKind(), word.getKey());
+    }
+    Window.sheet(sheet).reveal(null, "pit_depth");
+    press("NOT_PRESERVED");
+    assertEquals(ValueKind.NOT_PRESERVED, last(sheet, "pit_depth").getKind());
+    Window.sheet(sheet).reveal(last(sheet, "pit_depth"), "pit_depth");
+    Text limit = Window.find("preservationLimit", Text.class);
+    limit.setFocus();
+    limit.setText("21 cm");
+    limit.notifyListeners(SWT.DefaultSelection, new Event());
+    Window.pump();
+    assertEquals(0.21, last(sheet, "pit_depth").getPreservationLimit(), 1e-9);
+    assertEquals("210 mm", limit.getText());
+  }
+
+  private static Claim last(EvidenceSheet sheet, String variable) {
+    return sheet.getClaims().stream().filter(c -> variable.equals(c.getVariable())).reduce((a, b) -> b).orElseThrow();
+  }
+
+  @Test
+  void contradictoryClaimsStandTogetherUntilOneIsPickedWithAReason() throws Exception {
+    OpenStudy study = Window.demonstration();
+    EvidenceSheet sheet = firstSheet(study);
+    Window.waitForResults(study);
+    List<Claim> both = sheet.getClaims().stream().filter(c -> "base_internal_diameter".equals(c.getVariable())).toList();
+    assertEquals(2, both.size(), "the demonstration contradicts itself here");
+    study.edit("change.field", "pick", () -> both.forEach(c -> c.setPicked(false)));
+    Window.waitForResults(study);
+    assertTrue(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter")), study.findings().toString());
+    Window.sheet(sheet).reveal(both.get(1), "base_internal_diameter");
+    choose("picked", 1);
+    Text because = Window.find("pickedBecause", Text.class);
+    because.setFocus();
+    because.setText("seen on the plan itself");
+    because.notifyListeners(SWT.DefaultSelection, new Event());
+    Window.pump();
+    assertTrue(both.get(1).isPicked() && !both.get(0).isPicked());
+    assertEquals("seen on the plan itself", both.get(1).getPickedBecause());
+    Window.waitForResults(study);
+    assertFalse(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter")), study.findings().toString());
+  }
+
+  private static void choose(String id, int index) {
+    Combo combo = Window.find(id, Combo.class);
+    combo.select(index);
+    combo.notifyListeners(SWT.Selection, new Event());
+    Window.pump();
+  }
+
+  @Test
+  void aTrialIsRepeatedWithItsPlanAndWithoutItsOutcome() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial original = Window.firstTrial(study);
+    Window.sheet(original);
+    String before = study.session().digest();
+    PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("daubline.ui.repeatTrial", null);
+    Window.pump();
+    Series series = (Series) original.eContainer();
+    Trial repeat = series.getTrials().get(series.getTrials().size() - 1);
+    assertEquals(original, repeat.getRepeatOf());
+    assertEquals(TrialKind.REPEAT, repeat.getKind());
+    assertEquals(TrialStatus.PLANNED, repeat.getStatus());
+    assertEquals(original.getBuild(), repeat.getBuild());
+    assertEquals(original.getLots(), repeat.getLots());
+    assertEquals(original.getValues().stream().filter(v -> v.getStage() == Stage.PLANNED).count(), repeat.getValues().size());
+    assertTrue(repeat.getLog().isEmpty() && repeat.getPieces().isEmpty() && repeat.getSamples().isEmpty() && repeat.getAnalyses().isEmpty()
+        && repeat.getPredictions().isEmpty() && repeat.getLoggers().isEmpty() && repeat.getFiles().isEmpty() && repeat.getVisits().isEmpty());
+    assertTrue(repeat.getRemains() == null && repeat.getConclusion() == null && repeat.getOn() == null && repeat.getReadyBecause() == null);
+    assertTrue(series.getTrials().stream().map(Trial::getNumber).filter(n -> n != null && n.equals(repeat.getNumber())).count() == 1, "a number of its own");
+    assertTrue(repeat.getMeasures().stream().noneMatch(m -> original.getMeasures().stream().anyMatch(o -> o.getId().equals(m.getId()))));
     study.session().undo();
     assertEquals(before, study.session().digest());
   }

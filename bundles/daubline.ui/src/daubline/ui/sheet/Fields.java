@@ -1,6 +1,7 @@
 package daubline.ui.sheet;
 
 import daubline.model.Identified;
+import daubline.model.ModelPackage.Literals;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -67,6 +68,9 @@ final class Fields {
     }
     if (type == boolean.class) {
       return new ChoiceField(parent, study, feature, () -> List.of(Boolean.FALSE, Boolean.TRUE));
+    }
+    if (attribute == Literals.CLAIM__PRESERVATION_LIMIT) {
+      return new LengthField(parent, study, attribute);
     }
     if (attribute.getEAttributeType() instanceof EEnum) {
       throw new IllegalArgumentException("The model uses the enumerations of base, not " + attribute);

@@ -7,11 +7,13 @@ import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
 import daubline.model.EvidenceSheet;
 import daubline.model.Reading;
+import daubline.model.Reconstruction;
 import daubline.model.Sheet;
 import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.compare.Beside;
 import daubline.ui.evidence.ArcDialog;
+import daubline.ui.evidence.SectionPane;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -46,6 +48,8 @@ final class ValuesPage implements Page {
   private final Grid grid;
   private final DetailPane detail;
   private final Label message;
+  /** The drawing beside the choices of a reconstruction; null for other things. */
+  private final SectionPane section;
   private Combo beside;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
@@ -58,13 +62,19 @@ final class ValuesPage implements Page {
     model.verdicts(v -> result(v.id()));
     page = Pages.tight(parent, 1);
     tools();
-    SashForm sash = new SashForm(page, SWT.VERTICAL);
+    SashForm body = new SashForm(page, SWT.HORIZONTAL);
+    body.setBackground(Hue.ASH.color());
+    body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    SashForm sash = new SashForm(body, SWT.VERTICAL);
     sash.setBackground(Hue.ASH.color());
-    sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     grid = new Grid(sash, Words.of("grid.values", OpenStudy.nameOf(object)), model);
     grid.control().setData("id", "values");
     detail = new DetailPane(sash, study);
     sash.setWeights(7, 3);
+    section = object instanceof Reconstruction r ? new SectionPane(body, study, r) : null;
+    if (section != null) {
+      body.setWeights(5, 3);
+    }
     message = new Label(page, SWT.WRAP);
     message.setBackground(Hue.ASH.color());
     GridData lines = new GridData(SWT.FILL, SWT.CENTER, true, false);
@@ -218,6 +228,9 @@ final class ValuesPage implements Page {
     model.rebuild();
     grid.rebuild();
     selected();
+    if (section != null) {
+      section.refresh();
+    }
   }
 
   @Override
