@@ -2,7 +2,6 @@ package daubline.record;
 
 import daubline.base.Finding;
 import daubline.base.Variable;
-import daubline.base.Variables;
 import daubline.model.ModelFactory;
 import daubline.model.ModelPackage.Literals;
 import daubline.model.Prediction;
@@ -23,12 +22,14 @@ public final class PredictionTable extends ObjectTable<Prediction> {
 
   private final Trial trial;
   private final Supplier<Instant> clock;
+  private final OwnVariable variables;
 
   /** The predictions of a trial. */
   public PredictionTable(Desk desk, Trial trial, Supplier<Instant> clock) {
     super("predictions", desk);
     this.trial = trial;
     this.clock = clock;
+    variables = new OwnVariable(desk, v -> v.isAt(Variable.Place.REMAINS) || v.isAt(Variable.Place.FIRED));
     refresh();
   }
 
@@ -52,10 +53,7 @@ public final class PredictionTable extends ObjectTable<Prediction> {
 
   @Override
   protected List<EntryColumn<Prediction>> make() {
-    return List.of(
-        EntryColumn.<Prediction>typed("property", 1.8, this::property, this::readProperty).offering(p -> predictable().stream().map(Variable::name).toList()),
-        EntryColumn.<Prediction>typed("value", 1.2, p -> p.getKind() == null ? "" : variable(p).map(v -> Columns.print(p, v)).orElse(Columns.text(p.getTyped())), this::readValue)
-            .offering(p -> p == null ? List.of() : variable(p).map(Columns::offered).orElse(List.of())),
+    return List.of(variables.property(1.8), variables.value(1.2, p -> Predictions.writable(p, now())),
         Columns.<Prediction, Reconstruction>named("reconstruction", 1.2, Literals.PREDICTION__RECONSTRUCTION, Reconstruction.class,
             () -> desk().session().study().getReconstructions()).askedWhen(p -> false),
         Columns.<Prediction>text("note", 1.6, Literals.READING__NOTE),
@@ -68,50 +66,10 @@ public final class PredictionTable extends ObjectTable<Prediction> {
     return Predictions.version(p) == 1 ? locked : desk().words().of("predictions.version", Predictions.version(p)) + ", " + locked;
   }
 
-  private Variables variables() {
-    return desk().variables();
-  }
-
-  private List<Variable> predictable() {
-    return variables().all().stream().filter(v -> v.isAt(Variable.Place.REMAINS) || v.isAt(Variable.Place.FIRED)).toList();
-  }
-
-  private Optional<Variable> variable(Prediction p) {
-    return variables().find(Columns.text(p.getVariable()));
-  }
-
-  private String property(Prediction p) {
-    return variable(p).map(Variable::name).orElse(Columns.text(p.getVariable()));
-  }
-
-  private Entry<Prediction> readProperty(String typed) {
-    Optional<Variable> meant = predictable().stream().filter(v -> v.name().equalsIgnoreCase(typed) || v.id().equals(typed)).findFirst();
-    return meant.map(v -> Entry.<Prediction>of(p -> p.setVariable(v.id())))
-        .orElseGet(() -> Entry.wrong("value.variable", "“" + typed + "” is no property that a fire or its remains can show", "choose one of the list"));
-  }
-
-  /** The variable of a value is that of its row, so the text is understood when it is put. */
-  private Entry<Prediction> readValue(String typed) {
-    return Entry.of(p -> {
-      Prediction into = Predictions.writable(p, now());
-      variable(p).ifPresent(v -> Columns.<Prediction>value(desk(), v, typed, (nothing, change) -> {
-        if (change != null) {
-          change.accept(into);
-        }
-      }).change().accept(into));
-    });
-  }
-
   @Override
   protected Optional<Finding> refusal(Prediction object, EntryColumn<Prediction> column, String text) {
-    boolean value = column.id().equals("value");
-    if (value && (object == null || variable(object).isEmpty())) {
-      return Optional.of(Finding.error("prediction.property", "", "no property is chosen for this value", "choose the property first"));
-    }
-    if (value) {
-      Entry<Prediction> entry = text.isBlank() ? Entry.wrong("value.empty", "a prediction needs a value", "type one, or delete the row while it is open")
-          : Columns.value(desk(), variable(object).orElseThrow(), text, (nothing, change) -> { });
-      return entry.isRead() ? Optional.empty() : Optional.of(entry.complaint());
+    if (column.id().equals("value")) {
+      return variables.refusal(object, text);
     }
     return object != null && Predictions.isLocked(object) ? Optional.of(Finding.error("prediction.locked", "",
         "it was stated before the fire and is locked", "type another value: it becomes a new version, and this one stays")) : Optional.empty();

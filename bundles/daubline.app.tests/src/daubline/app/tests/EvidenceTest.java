@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.base.Basis;
 import daubline.base.Stage;
+import daubline.base.Trail;
 import daubline.base.TrialKind;
 import daubline.base.TrialStatus;
 import daubline.base.ValueKind;
 import daubline.model.Choice;
+import daubline.model.Citation;
 import daubline.model.Claim;
 import daubline.model.EvidenceSheet;
 import daubline.model.Reconstruction;
@@ -20,6 +22,8 @@ import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.commands.ExportCitations;
 import daubline.ui.evidence.ReconstructionsView;
+import daubline.ui.sheet.SheetEditor;
+import daubline.ui.study.Chosen;
 import daubline.ui.study.FileDrop;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Files;
@@ -239,5 +243,64 @@ class EvidenceTest {
     assertTrue(repeat.getMeasures().stream().noneMatch(m -> original.getMeasures().stream().anyMatch(o -> o.getId().equals(m.getId()))));
     study.session().undo();
     assertEquals(before, study.session().digest());
+  }
+
+  @Test
+  void aReportIsReadIntoClaimsByKeyboardAlone() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Citation report = study.session().study().getCitations().get(0);
+    assertTrue(Window.sheet(report).show("page.report") != null);
+    Window.pump();
+    NatTable grid = Window.find("claims", NatTable.class);
+    int claims = count(study, report);
+    String before = study.session().digest();
+    type(grid, "Pit depth", "35 ± 3 cm", "23", "high", "50 %", "some 35 cm deep");
+    type(grid, "Wall thickness", "≥ 60 mm", "fig. 4", "medium", "", "");
+    type(grid, "Surviving height", "not preserved", "24", "", "", "");
+    assertEquals(claims + 3, count(study, report));
+    EvidenceSheet sheet = study.session().study().getSites().stream().flatMap(s -> s.getContexts().stream()).flatMap(c -> c.getSheets().stream())
+        .filter(s -> s.getClaims().stream().anyMatch(c -> "some 35 cm deep".equals(c.getVerbatim()))).findFirst().orElseThrow();
+    Claim depth = last(sheet, "pit_depth");
+    assertEquals(0.35, depth.getValue(), 1e-12);
+    assertEquals(0.03, depth.getSigma(), 1e-12);
+    assertEquals("23", depth.getPage());
+    assertEquals(0.5, depth.getSamplingFraction(), 1e-12);
+    assertEquals(ValueKind.AT_LEAST, last(sheet, "wall_thickness").getKind());
+    assertEquals(ValueKind.NOT_PRESERVED, last(sheet, "surviving_height").getKind());
+    while (!study.session().digest().equals(before) && study.session().undoLabel().isPresent()) {
+      study.session().undo();
+    }
+    assertEquals(before, study.session().digest());
+  }
+
+  /** Types texts one after the other, each ended by Enter; an empty one is Enter alone. */
+  private static void type(NatTable grid, String... texts) {
+    for (String text : texts) {
+      if (text.isEmpty()) {
+        Window.key(grid, SWT.CR, SWT.CR);
+      } else {
+        Window.enter(grid, text);
+      }
+    }
+  }
+
+  private static int count(OpenStudy study, Citation report) {
+    return (int) study.session().study().getSites().stream().flatMap(s -> s.getContexts().stream()).flatMap(c -> c.getSheets().stream())
+        .flatMap(s -> s.getClaims().stream()).filter(c -> c.getCitation() == report).count();
+  }
+
+  @Test
+  void fromAClaimOneStepLeadsToItsReportAndPage() throws Exception {
+    OpenStudy study = Window.demonstration();
+    EvidenceSheet sheet = firstSheet(study);
+    Claim claim = sheet.getClaims().stream().filter(c -> c.getCitation() != null && c.getPage() != null).findFirst().orElseThrow();
+    Window.sheet(sheet).reveal(claim, claim.getVariable());
+    Window.pump();
+    Trail trail = Chosen.trail().orElseThrow();
+    assertTrue(trail.asText().contains("citation"), trail.asText());
+    press("toReport");
+    assertEquals(claim.getCitation(), ((SheetEditor) Window.page().getActiveEditor()).object());
+    NatTable grid = Window.find("claims", NatTable.class);
+    assertTrue(grid.getRowCount() > 1);
   }
 }

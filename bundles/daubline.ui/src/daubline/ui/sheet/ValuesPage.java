@@ -113,7 +113,14 @@ final class ValuesPage implements Page {
     button(bar, SWT.PUSH, "second", Words.of("values.second"), Words.of("values.second.tip")).addListener(SWT.Selection, e -> addBeside());
     if (object instanceof Sheet) {
       button(bar, SWT.PUSH, "fromArc", Words.of("arc.button"), Words.of("arc.button.tip")).addListener(SWT.Selection, e -> fromArc());
+      button(bar, SWT.PUSH, "toReport", Words.of("report.button"), Words.of("report.button.tip")).addListener(SWT.Selection, e -> toReport());
     }
+  }
+
+  /** Opens the publication that the selected value comes from, at the claim. */
+  private void toReport() {
+    grid.selected().flatMap(p -> model.reading(p.x, p.y)).filter(r -> r.getCitation() != null)
+        .ifPresent(r -> Sheets.open(r.getCitation()).ifPresent(editor -> editor.reveal(r)));
   }
 
   private void fromArc() {
