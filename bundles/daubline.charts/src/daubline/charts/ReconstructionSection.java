@@ -19,6 +19,10 @@ public final class ReconstructionSection implements Figure {
   private static final double HEAD = 20;
   private static final double FOOT = 34;
   private static final double MARGIN = 170;
+  /** Points of the width at which head and foot keep their share of the height. */
+  private static final double USUAL = 255;
+  /** Points of the width below which the lettering would be cut and is left to the caption. */
+  private static final double LEGIBLE = 115;
 
   private final Profile built;
   private final Profile found;
@@ -30,7 +34,8 @@ public final class ReconstructionSection implements Figure {
     double preserved = s.preserved() * MM;
     built = new Profile(s.diameter() * MM, s.wall() * MM, height, s.top() * MM, s.inlet() * MM, s.bore() * MM, s.pit() * MM);
     found = new Profile(s.diameter() * MM, s.wall() * MM, height > 0 && preserved > height ? height : preserved, Double.NaN, s.inlet() * MM, s.bore() * MM, s.pit() * MM);
-    caption = "Reconstruction “" + r.name() + "” to scale. " + (preserved > 0 ? "Solid up to " + Printed.number(preserved, 3) + " mm, the height to which the wall stands ("
+    caption = "Reconstruction “" + r.name() + "” to scale, base Ø " + Printed.number(built.diameter(), 3) + " mm" + (height > 0 ? ", " + Printed.number(height, 3)
+        + " mm high. " : ". ") + (preserved > 0 ? "Solid up to " + Printed.number(preserved, 3) + " mm, the height to which the wall stands ("
         + s.evidence() + ")" : "None of its sheets says how high the wall stands, so the solid part is a stub")
         + (height > 0 ? "; dotted above it." : "; no height of the furnace is chosen, so nothing is drawn above it.")
         + (s.inlet() >= 0 ? " The circle is the air inlet." : "") + guesses(r, variables);
@@ -69,12 +74,7 @@ public final class ReconstructionSection implements Figure {
 
   @Override
   public double aspect() {
-    return height(300) / 300;
-  }
-
-  @Override
-  public double height(double width) {
-    return Math.clamp((tall() + pit()) * width / wide() + HEAD + FOOT, 0.5 * width, 2.2 * width);
+    return Math.clamp((tall() + pit()) / wide() + (HEAD + FOOT) / USUAL, 0.5, 1.9);
   }
 
   private double wide() {
@@ -84,13 +84,18 @@ public final class ReconstructionSection implements Figure {
   @Override
   public void paint(Graphics2D g, Rectangle2D area, Palette palette) {
     Pen pen = new Pen(g, palette);
-    double scale = Math.min((area.getHeight() - HEAD - FOOT) / (tall() + pit()), area.getWidth() / wide());
-    double floor = area.getY() + HEAD + tall() * scale;
+    boolean written = area.getWidth() >= LEGIBLE;
+    double head = written ? HEAD : 4;
+    double scale = Math.min((area.getHeight() - head - (written ? FOOT : 4)) / (tall() + pit()), area.getWidth() / wide());
+    double floor = area.getY() + head + tall() * scale;
     double middle = area.getCenterX();
     SectionDrawing drawing = new SectionDrawing(pen, middle, floor, scale);
     drawing.conjectured(built, found);
     drawing.excavated(found);
     drawing.floor(built.outerDiameter() / 2 + 50);
+    if (!written) {
+      return;
+    }
     String high = built.height() > 0 ? ", " + Printed.number(built.height(), 3) + " mm high" : "";
     pen.color(palette.ink()).text("Ø " + Printed.number(built.diameter(), 3) + " mm" + high, middle, floor + pit() * scale + 13, Pen.SMALL, Pen.At.CENTRE);
     pen.text("solid: evidenced  ·  dotted: chosen", middle, floor + pit() * scale + 24, Pen.SMALL, Pen.At.CENTRE);

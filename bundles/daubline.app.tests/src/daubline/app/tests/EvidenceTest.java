@@ -111,7 +111,7 @@ class EvidenceTest {
     Choice height = shaft.getChoices().stream().filter(c -> "furnace_height".equals(c.getVariable())).findFirst().orElseThrow();
     study.edit("change.field", "basis", () -> height.setBasis(Basis.EVIDENCE));
     Window.pump();
-    assertFalse(caption.getText().contains("Guessed"), "it followed: " + caption.getText());
+    assertFalse(caption.getText().contains("Guessed"), "it followed: " + caption.getText() + shaft.getChoices());
     Combo second = Window.find("secondReconstruction", Combo.class);
     second.select(0);
     second.notifyListeners(SWT.Selection, new Event());
@@ -132,7 +132,7 @@ class EvidenceTest {
     NatTable grid = Window.find("predictions", NatTable.class);
     String before = study.session().digest();
     Window.enter(grid, "Bloom mass");
-    Window.enter(grid, "2.4 ± 0.3 kg");
+    Window.enter(grid, "2400 ± 300 g");
     assertEquals(stated + 1, trial.getPredictions().size());
     assertTrue(Predictions.isLocked(trial.getPredictions().get(stated)), "its fire is over");
     while (!study.session().digest().equals(before) && study.session().undoLabel().isPresent()) {
@@ -196,10 +196,10 @@ class EvidenceTest {
     EvidenceSheet sheet = firstSheet(study);
     Window.waitForResults(study);
     List<Claim> both = sheet.getClaims().stream().filter(c -> "base_internal_diameter".equals(c.getVariable())).toList();
-    assertEquals(2, both.size(), "the demonstration contradicts itself here");
+    assertTrue(both.size() > 1, "the demonstration contradicts itself here");
     study.edit("change.field", "pick", () -> both.forEach(c -> c.setPicked(false)));
     Window.waitForResults(study);
-    assertTrue(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter")), study.findings().toString());
+    assertTrue(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter") && f.where().contains(sheet.getName())), study.findings().toString());
     Window.sheet(sheet).reveal(both.get(1), "base_internal_diameter");
     choose("picked", 1);
     Text because = Window.find("pickedBecause", Text.class);
@@ -210,7 +210,7 @@ class EvidenceTest {
     assertTrue(both.get(1).isPicked() && !both.get(0).isPicked());
     assertEquals("seen on the plan itself", both.get(1).getPickedBecause());
     Window.waitForResults(study);
-    assertFalse(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter")), study.findings().toString());
+    assertFalse(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter") && f.where().contains(sheet.getName())), study.findings().toString());
   }
 
   private static void choose(String id, int index) {
@@ -251,6 +251,7 @@ class EvidenceTest {
     Citation report = study.session().study().getCitations().get(0);
     assertTrue(Window.sheet(report).show("page.report") != null);
     Window.pump();
+    Window.waitForResults(study);
     NatTable grid = Window.find("claims", NatTable.class);
     int claims = count(study, report);
     String before = study.session().digest();

@@ -20,7 +20,7 @@ import org.eclipse.swt.widgets.Label;
 /** The section of a reconstruction beside its choices, whole and as large as its place; it follows every change. */
 public final class SectionPane {
 
-  private static final int LINES = 3;
+  private static final int LINES = 2;
   private static final int LEAST = 120;
 
   private final OpenStudy study;

@@ -24,7 +24,7 @@ final class ReportPage implements Page {
     sash.setBackground(Hue.ASH.color());
     facts = new FactsPage(sash, study, citation);
     claims = new RecordPage(sash, new ReadingTable(RecordPages.desk(study), citation));
-    sash.setWeights(2, 5);
+    sash.setWeights(3, 5);
   }
 
   @Override

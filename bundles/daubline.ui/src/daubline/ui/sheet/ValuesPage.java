@@ -62,19 +62,19 @@ final class ValuesPage implements Page {
     model.verdicts(v -> result(v.id()));
     page = Pages.tight(parent, 1);
     tools();
-    SashForm body = new SashForm(page, SWT.HORIZONTAL);
-    body.setBackground(Hue.ASH.color());
-    body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-    SashForm sash = new SashForm(body, SWT.VERTICAL);
+    SashForm sash = new SashForm(page, SWT.VERTICAL);
     sash.setBackground(Hue.ASH.color());
-    grid = new Grid(sash, Words.of("grid.values", OpenStudy.nameOf(object)), model);
+    sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    SashForm body = new SashForm(sash, SWT.HORIZONTAL);
+    body.setBackground(Hue.ASH.color());
+    grid = new Grid(body, Words.of("grid.values", OpenStudy.nameOf(object)), model);
     grid.control().setData("id", "values");
-    detail = new DetailPane(sash, study);
-    sash.setWeights(7, 3);
     section = object instanceof Reconstruction r ? new SectionPane(body, study, r) : null;
     if (section != null) {
       body.setWeights(5, 3);
     }
+    detail = new DetailPane(sash, study);
+    sash.setWeights(7, 3);
     message = new Label(page, SWT.WRAP);
     message.setBackground(Hue.ASH.color());
     GridData lines = new GridData(SWT.FILL, SWT.CENTER, true, false);
@@ -224,6 +224,9 @@ final class ValuesPage implements Page {
 
   @Override
   public void refresh() {
+    if (section != null) {
+      section.refresh();
+    }
     postponed = grid.isOpen();
     if (postponed) {
       grid.control().redraw();
@@ -235,9 +238,6 @@ final class ValuesPage implements Page {
     model.rebuild();
     grid.rebuild();
     selected();
-    if (section != null) {
-      section.refresh();
-    }
   }
 
   @Override
