@@ -8,6 +8,7 @@ import daubline.base.Variable;
 import daubline.base.Variables;
 import daubline.model.Analysis;
 import daubline.model.Citation;
+import daubline.model.Claim;
 import daubline.model.Reading;
 import daubline.model.ResidueMass;
 import daubline.session.Readings;
@@ -35,9 +36,19 @@ final class Trails {
     if (reading.getTyped() != null) {
       from.add(Trail.of("as typed", (reading.getTyped() + " " + text(reading.getUnit())).strip()));
     }
+    if (reading instanceof Claim claim && !claim.getInputs().isEmpty()) {
+      from.add(calculated(claim));
+    }
     origin(reading, from);
     return new Trail(what, variable.map(v -> Printed.withUnit(Readings.amount(reading), v.unit())).orElseGet(() -> bare(reading)),
         text(reading.getId()), from);
+  }
+
+  /** The formula and what was put into it, as typed. */
+  private static Trail calculated(Claim claim) {
+    List<Trail> inputs = claim.getInputs().stream()
+        .map(i -> Trail.entry(text(i.getSymbol()) + " as typed", (text(i.getTyped()) + " " + text(i.getUnit())).strip(), text(i.getId()))).toList();
+    return new Trail("calculated by", text(claim.getFormula()), "", inputs);
   }
 
   private static String bare(Reading reading) {

@@ -11,6 +11,7 @@ public final class PlanPerspective extends DaublinePerspective {
   void place(IPageLayout layout) {
     IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
+    below.addView(Parts.RECONSTRUCTIONS);
     IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.68f, layout.getEditorArea());
     right.addView(Parts.WHERE_FROM);
     right.addView(Parts.SAFETY);

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 /** All figures of the publication, in the order in which they are printed. */
 public final class Figures {
 
-  private static final List<FigureSpec> ALL = Stream.concat(Stream.of(new RankingFigure(), new AgreementMap(), new VerdictMap(), new SectionFigure(),
+  private static final List<FigureSpec> ALL = Stream.concat(Stream.of(new RankingFigure(), new AgreementMap(), new VerdictMap(), new SectionFigure(), new ReconstructionFigures(),
       new RunFigures(), new TernaryFigure(), new BiplotFigure(), new ResidueShares(), new ResidualsFigure()), ForecastFigures.all().stream()).toList();
 
   private Figures() {

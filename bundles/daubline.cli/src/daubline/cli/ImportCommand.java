@@ -14,13 +14,13 @@ import picocli.CommandLine.Parameters;
 
 /** Takes a table over into a study, after a preview. */
 @Command(name = "import", mixinStandardHelpOptions = true,
-    description = "Say what a CSV file or workbook would change in a study; with --apply change it, all or nothing.")
+    description = "Say what a CSV file, workbook or – for citations – BibTeX or RIS file would change in a study; with --apply change it, all or nothing.")
 final class ImportCommand implements Callable<Integer> {
 
   @Mixin
   private StudyArgument study;
 
-  @Parameters(index = "1", paramLabel = "FILE", description = "CSV file or workbook")
+  @Parameters(index = "1", paramLabel = "FILE", description = "CSV file, workbook, .bib or .ris")
   private Path file;
 
   @Option(names = "--as", required = true, paramLabel = "TARGET", description = "what it is a table of: ${COMPLETION-CANDIDATES}")

@@ -1,5 +1,8 @@
 package daubline.export;
 
+import daubline.export.tables.ReconstructionsTable;
+import daubline.export.tables.BasesTable;
+import daubline.export.tables.DifferencesTable;
 import daubline.export.tables.ChargingTable;
 import daubline.export.tables.ChecksTable;
 import daubline.export.tables.ChemistryTable;
@@ -27,7 +30,7 @@ import java.util.Optional;
 /** All tables of the publication, in the order in which they are printed. */
 public final class Tables {
 
-  private static final List<TableSpec> ALL = List.of(new EvidenceTable(), new TrialsTable(), StagesTable.dimensions(),
+  private static final List<TableSpec> ALL = List.of(new EvidenceTable(), new ReconstructionsTable(), new BasesTable(), new DifferencesTable(), new TrialsTable(), StagesTable.dimensions(),
       StagesTable.conditions(), new LotsTable(), new DesignTable(), new ChargingTable(), new TimelineTable(), new ProductsTable(), new YieldsTable(),
       new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
       new SamplesTable(), new RankingTable(), new ComparisonTable(), new PeopleTable(), new CitationsTable(), new ChecksTable());

@@ -29,6 +29,7 @@ package daubline.model;
  *   <li>{@link daubline.model.Citation#getEditors <em>Editors</em>}</li>
  *   <li>{@link daubline.model.Citation#getIssue <em>Issue</em>}</li>
  *   <li>{@link daubline.model.Citation#getPlace <em>Place</em>}</li>
+ *   <li>{@link daubline.model.Citation#getIsbn <em>Isbn</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getCitation()
@@ -321,5 +322,27 @@ public interface Citation extends Named {
 	 * @generated
 	 */
 	void setPlace(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Isbn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Isbn</em>' attribute.
+	 * @see #setIsbn(String)
+	 * @see daubline.model.ModelPackage#getCitation_Isbn()
+	 * @model
+	 * @generated
+	 */
+	String getIsbn();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Citation#getIsbn <em>Isbn</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Isbn</em>' attribute.
+	 * @see #getIsbn()
+	 * @generated
+	 */
+	void setIsbn(String value);
 
 } // Citation

@@ -2,6 +2,7 @@
  */
 package daubline.model;
 
+import org.eclipse.emf.common.util.EList;
 
 /**
  * <!-- begin-user-doc -->
@@ -19,6 +20,8 @@ package daubline.model;
  *   <li>{@link daubline.model.Claim#getPreservationLimit <em>Preservation Limit</em>}</li>
  *   <li>{@link daubline.model.Claim#getLimitBecause <em>Limit Because</em>}</li>
  *   <li>{@link daubline.model.Claim#getMeasurement <em>Measurement</em>}</li>
+ *   <li>{@link daubline.model.Claim#getFormula <em>Formula</em>}</li>
+ *   <li>{@link daubline.model.Claim#getInputs <em>Inputs</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getClaim()
@@ -91,5 +94,39 @@ public interface Claim extends Reading {
 	 * @generated
 	 */
 	void setMeasurement(Measurement value);
+
+	/**
+	 * Returns the value of the '<em><b>Formula</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Formula</em>' attribute.
+	 * @see #setFormula(String)
+	 * @see daubline.model.ModelPackage#getClaim_Formula()
+	 * @model
+	 * @generated
+	 */
+	String getFormula();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Claim#getFormula <em>Formula</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Formula</em>' attribute.
+	 * @see #getFormula()
+	 * @generated
+	 */
+	void setFormula(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Inputs</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.ClaimInput}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Inputs</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getClaim_Inputs()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<ClaimInput> getInputs();
 
 } // Claim

@@ -121,6 +121,15 @@ public interface ModelFactory extends EFactory {
 	Claim createClaim();
 
 	/**
+	 * Returns a new object of class '<em>Claim Input</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Claim Input</em>'.
+	 * @generated
+	 */
+	ClaimInput createClaimInput();
+
+	/**
 	 * Returns a new object of class '<em>Staged Value</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -584,13 +584,22 @@ public interface ModelPackage extends EPackage {
 	int CITATION__PLACE = NAMED_FEATURE_COUNT + 12;
 
 	/**
+	 * The feature id for the '<em><b>Isbn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CITATION__ISBN = NAMED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Citation</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CITATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 13;
+	int CITATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.VariableDefinitionImpl <em>Variable Definition</em>}' class.
@@ -1519,13 +1528,248 @@ public interface ModelPackage extends EPackage {
 	int CLAIM__MEASUREMENT = READING_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Formula</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__FORMULA = READING_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Inputs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__INPUTS = READING_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Claim</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 3;
+	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.ClaimInputImpl <em>Claim Input</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.ClaimInputImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getClaimInput()
+	 * @generated
+	 */
+	int CLAIM_INPUT = 13;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__ID = READING__ID;
+
+	/**
+	 * The feature id for the '<em><b>Variable</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__VARIABLE = READING__VARIABLE;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__KIND = READING__KIND;
+
+	/**
+	 * The feature id for the '<em><b>Typed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__TYPED = READING__TYPED;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__UNIT = READING__UNIT;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__VALUE = READING__VALUE;
+
+	/**
+	 * The feature id for the '<em><b>Low</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__LOW = READING__LOW;
+
+	/**
+	 * The feature id for the '<em><b>High</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__HIGH = READING__HIGH;
+
+	/**
+	 * The feature id for the '<em><b>Sigma</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__SIGMA = READING__SIGMA;
+
+	/**
+	 * The feature id for the '<em><b>Category</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__CATEGORY = READING__CATEGORY;
+
+	/**
+	 * The feature id for the '<em><b>How</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__HOW = READING__HOW;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__BY = READING__BY;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__AT = READING__AT;
+
+	/**
+	 * The feature id for the '<em><b>Citation</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__CITATION = READING__CITATION;
+
+	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__PAGE = READING__PAGE;
+
+	/**
+	 * The feature id for the '<em><b>Verbatim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__VERBATIM = READING__VERBATIM;
+
+	/**
+	 * The feature id for the '<em><b>Confidence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__CONFIDENCE = READING__CONFIDENCE;
+
+	/**
+	 * The feature id for the '<em><b>Sampling Fraction</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__SAMPLING_FRACTION = READING__SAMPLING_FRACTION;
+
+	/**
+	 * The feature id for the '<em><b>Picked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__PICKED = READING__PICKED;
+
+	/**
+	 * The feature id for the '<em><b>Picked Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__PICKED_BECAUSE = READING__PICKED_BECAUSE;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__NOTE = READING__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Symbol</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__SYMBOL = READING_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Claim Input</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT_FEATURE_COUNT = READING_FEATURE_COUNT + 1;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.StagedValueImpl <em>Staged Value</em>}' class.
@@ -1535,7 +1779,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStagedValue()
 	 * @generated
 	 */
-	int STAGED_VALUE = 13;
+	int STAGED_VALUE = 14;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1752,7 +1996,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChoice()
 	 * @generated
 	 */
-	int CHOICE = 14;
+	int CHOICE = 15;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1978,7 +2222,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPrediction()
 	 * @generated
 	 */
-	int PREDICTION = 15;
+	int PREDICTION = 16;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2231,7 +2475,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getResidueMass()
 	 * @generated
 	 */
-	int RESIDUE_MASS = 16;
+	int RESIDUE_MASS = 17;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2457,7 +2701,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getComponent()
 	 * @generated
 	 */
-	int COMPONENT = 17;
+	int COMPONENT = 18;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2674,7 +2918,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getAnalysis()
 	 * @generated
 	 */
-	int ANALYSIS = 18;
+	int ANALYSIS = 19;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2882,7 +3126,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSheet()
 	 * @generated
 	 */
-	int SHEET = 19;
+	int SHEET = 20;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3018,7 +3262,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getEvidenceSheet()
 	 * @generated
 	 */
-	int EVIDENCE_SHEET = 20;
+	int EVIDENCE_SHEET = 21;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3163,7 +3407,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRemainsSheet()
 	 * @generated
 	 */
-	int REMAINS_SHEET = 21;
+	int REMAINS_SHEET = 22;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3299,7 +3543,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getWallZone()
 	 * @generated
 	 */
-	int WALL_ZONE = 22;
+	int WALL_ZONE = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3372,7 +3616,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSpreadSquare()
 	 * @generated
 	 */
-	int SPREAD_SQUARE = 23;
+	int SPREAD_SQUARE = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3616,7 +3860,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSite()
 	 * @generated
 	 */
-	int SITE = 24;
+	int SITE = 25;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3725,7 +3969,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getContext()
 	 * @generated
 	 */
-	int CONTEXT = 25;
+	int CONTEXT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3807,7 +4051,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getReconstruction()
 	 * @generated
 	 */
-	int RECONSTRUCTION = 26;
+	int RECONSTRUCTION = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3907,7 +4151,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLot()
 	 * @generated
 	 */
-	int LOT = 27;
+	int LOT = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4043,7 +4287,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTreatment()
 	 * @generated
 	 */
-	int TREATMENT = 28;
+	int TREATMENT = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4161,7 +4405,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSizeBand()
 	 * @generated
 	 */
-	int SIZE_BAND = 29;
+	int SIZE_BAND = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4396,7 +4640,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMixPart()
 	 * @generated
 	 */
-	int MIX_PART = 30;
+	int MIX_PART = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4640,7 +4884,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFurnaceBuild()
 	 * @generated
 	 */
-	int FURNACE_BUILD = 31;
+	int FURNACE_BUILD = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4731,7 +4975,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSeries()
 	 * @generated
 	 */
-	int SERIES = 32;
+	int SERIES = 33;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4903,7 +5147,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFactor()
 	 * @generated
 	 */
-	int FACTOR = 33;
+	int FACTOR = 34;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4967,7 +5211,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
 	 * @generated
 	 */
-	int FORBIDDEN_COMBINATION = 34;
+	int FORBIDDEN_COMBINATION = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5013,7 +5257,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getProvision()
 	 * @generated
 	 */
-	int PROVISION = 35;
+	int PROVISION = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5158,7 +5402,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLabour()
 	 * @generated
 	 */
-	int LABOUR = 36;
+	int LABOUR = 37;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5339,7 +5583,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
 	 * @generated
 	 */
-	int FROZEN_PLAN = 37;
+	int FROZEN_PLAN = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5475,7 +5719,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
 	 * @generated
 	 */
-	int PLANNED_RUN = 38;
+	int PLANNED_RUN = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5548,7 +5792,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 39;
+	int ROLE_ASSIGNMENT = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5612,7 +5856,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrial()
 	 * @generated
 	 */
-	int TRIAL = 40;
+	int TRIAL = 41;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5883,7 +6127,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLogEntry()
 	 * @generated
 	 */
-	int LOG_ENTRY = 41;
+	int LOG_ENTRY = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6037,7 +6281,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 42;
+	int CHARGE = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6200,7 +6444,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChargeItem()
 	 * @generated
 	 */
-	int CHARGE_ITEM = 43;
+	int CHARGE_ITEM = 44;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6453,7 +6697,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasure()
 	 * @generated
 	 */
-	int MEASURE = 44;
+	int MEASURE = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6526,7 +6770,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIncident()
 	 * @generated
 	 */
-	int INCIDENT = 45;
+	int INCIDENT = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6698,7 +6942,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getDataFile()
 	 * @generated
 	 */
-	int DATA_FILE = 46;
+	int DATA_FILE = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6843,7 +7087,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 47;
+	int MEASUREMENT = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7096,7 +7340,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLoggerFile()
 	 * @generated
 	 */
-	int LOGGER_FILE = 48;
+	int LOGGER_FILE = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7322,7 +7566,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChannel()
 	 * @generated
 	 */
-	int CHANNEL = 49;
+	int CHANNEL = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7395,7 +7639,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 50;
+	int PIECE = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7468,7 +7712,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSample()
 	 * @generated
 	 */
-	int SAMPLE = 51;
+	int SAMPLE = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7568,7 +7812,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getVisit()
 	 * @generated
 	 */
-	int VISIT = 52;
+	int VISIT = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7650,7 +7894,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBasis()
 	 * @generated
 	 */
-	int BASIS = 53;
+	int BASIS = 54;
 
 	/**
 	 * The meta object id for the '<em>Confidence</em>' data type.
@@ -7660,7 +7904,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getConfidence()
 	 * @generated
 	 */
-	int CONFIDENCE = 54;
+	int CONFIDENCE = 55;
 
 	/**
 	 * The meta object id for the '<em>How Got</em>' data type.
@@ -7670,7 +7914,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getHowGot()
 	 * @generated
 	 */
-	int HOW_GOT = 55;
+	int HOW_GOT = 56;
 
 	/**
 	 * The meta object id for the '<em>Iron Basis</em>' data type.
@@ -7680,7 +7924,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIronBasis()
 	 * @generated
 	 */
-	int IRON_BASIS = 56;
+	int IRON_BASIS = 57;
 
 	/**
 	 * The meta object id for the '<em>Material</em>' data type.
@@ -7690,7 +7934,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 57;
+	int MATERIAL = 58;
 
 	/**
 	 * The meta object id for the '<em>Stage</em>' data type.
@@ -7700,7 +7944,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 58;
+	int STAGE = 59;
 
 	/**
 	 * The meta object id for the '<em>Trial Kind</em>' data type.
@@ -7710,7 +7954,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialKind()
 	 * @generated
 	 */
-	int TRIAL_KIND = 59;
+	int TRIAL_KIND = 60;
 
 	/**
 	 * The meta object id for the '<em>Trial Status</em>' data type.
@@ -7720,7 +7964,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialStatus()
 	 * @generated
 	 */
-	int TRIAL_STATUS = 60;
+	int TRIAL_STATUS = 61;
 
 	/**
 	 * The meta object id for the '<em>Value Kind</em>' data type.
@@ -7730,7 +7974,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getValueKind()
 	 * @generated
 	 */
-	int VALUE_KIND = 61;
+	int VALUE_KIND = 62;
 
 
 	/**
@@ -8211,6 +8455,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getCitation_Place();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Citation#getIsbn <em>Isbn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Isbn</em>'.
+	 * @see daubline.model.Citation#getIsbn()
+	 * @see #getCitation()
+	 * @generated
+	 */
+	EAttribute getCitation_Isbn();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.VariableDefinition <em>Variable Definition</em>}'.
@@ -8874,6 +9129,49 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getClaim_Measurement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Claim#getFormula <em>Formula</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Formula</em>'.
+	 * @see daubline.model.Claim#getFormula()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EAttribute getClaim_Formula();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Claim#getInputs <em>Inputs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Inputs</em>'.
+	 * @see daubline.model.Claim#getInputs()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EReference getClaim_Inputs();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.ClaimInput <em>Claim Input</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Claim Input</em>'.
+	 * @see daubline.model.ClaimInput
+	 * @generated
+	 */
+	EClass getClaimInput();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.ClaimInput#getSymbol <em>Symbol</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Symbol</em>'.
+	 * @see daubline.model.ClaimInput#getSymbol()
+	 * @see #getClaimInput()
+	 * @generated
+	 */
+	EAttribute getClaimInput_Symbol();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.StagedValue <em>Staged Value</em>}'.
@@ -12553,6 +12851,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute CITATION__PLACE = eINSTANCE.getCitation_Place();
 
 		/**
+		 * The meta object literal for the '<em><b>Isbn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CITATION__ISBN = eINSTANCE.getCitation_Isbn();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.VariableDefinitionImpl <em>Variable Definition</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -13055,6 +13361,40 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference CLAIM__MEASUREMENT = eINSTANCE.getClaim_Measurement();
+
+		/**
+		 * The meta object literal for the '<em><b>Formula</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLAIM__FORMULA = eINSTANCE.getClaim_Formula();
+
+		/**
+		 * The meta object literal for the '<em><b>Inputs</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CLAIM__INPUTS = eINSTANCE.getClaim_Inputs();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.ClaimInputImpl <em>Claim Input</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.ClaimInputImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getClaimInput()
+		 * @generated
+		 */
+		EClass CLAIM_INPUT = eINSTANCE.getClaimInput();
+
+		/**
+		 * The meta object literal for the '<em><b>Symbol</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLAIM_INPUT__SYMBOL = eINSTANCE.getClaimInput_Symbol();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.StagedValueImpl <em>Staged Value</em>}' class.

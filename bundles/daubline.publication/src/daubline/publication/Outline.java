@@ -47,6 +47,7 @@ final class Outline {
         new Part("Aims", aims(), List.of(), List.of()),
         new Part("Earlier Work", List.of("The evidence below is cited claim by claim; contradictory claims stand side by side."),
             List.of("citations", "evidence"), List.of()),
+        new Part("Reconstructions", hypotheses(), List.of("reconstructions", "bases", "reconstruction-differences"), List.of("reconstruction")),
         new Part("Materials", List.of(), List.of("lots"), List.of()),
         new Part("Methods", methods(), List.of("design", "people", "analysis-methods", "samples"), List.of()),
         new Part("Differences between Trials", List.of("Every trial is listed, failed ones included."),
@@ -61,6 +62,12 @@ final class Outline {
     Stream.concat(Stream.of(results.snapshot().record().question()), results.snapshot().record().series().stream().map(SeriesData::question))
         .filter(q -> !q.isBlank()).forEach(aims::add);
     return aims.isEmpty() ? List.of("The study states no question.") : aims;
+  }
+
+  /** Each reconstruction with the share of guesses in it. */
+  private List<String> hypotheses() {
+    return results.snapshot().record().hypotheses().stream().filter(r -> !r.choices().isEmpty()).map(r -> r.name() + (r.retired() ? " (retired)" : "") + ": "
+        + r.choices().size() + " choices, of them guesses " + Printed.fixed(100 * r.guesses(), 0) + " %. " + r.hypothesis()).toList();
   }
 
   private List<String> methods() {

@@ -17,6 +17,7 @@ import daubline.export.Table;
 import daubline.export.TableSpec;
 import daubline.export.Tables;
 import daubline.export.format.ArchiveCsv;
+import daubline.export.format.BibTex;
 import daubline.export.format.Latex;
 import daubline.export.format.Markdown;
 import daubline.export.format.SpreadsheetCsv;
@@ -42,7 +43,7 @@ import java.util.concurrent.CancellationException;
 public final class Publication {
 
   private static final String DEPOSIT = "deposit";
-  private static final Set<String> ONCE = Set.of("workbook", "document", "report", DEPOSIT);
+  private static final Set<String> ONCE = Set.of("workbook", "references", "document", "report", DEPOSIT);
 
   private final StudyResults results;
   private final PublicationOptions options;
@@ -101,6 +102,7 @@ public final class Publication {
       publication.build();
       publication.workbook();
       publication.tables();
+      publication.references();
       publication.document();
       publication.figures();
       publication.report();
@@ -170,6 +172,13 @@ public final class Publication {
   private void write(String name, TableWriter writer, Table table) throws IOException {
     try (Writer out = new OutputStreamWriter(output.file(name), StandardCharsets.UTF_8)) {
       writer.write(table, out);
+    }
+  }
+
+  private void references() throws IOException {
+    step("references");
+    if (!results.snapshot().record().citations().isEmpty()) {
+      output.text("references.bib", BibTex.of(results.snapshot().record().citations()));
     }
   }
 

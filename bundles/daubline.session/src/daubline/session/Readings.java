@@ -8,6 +8,7 @@ import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.base.ValueKind;
 import daubline.base.Variable;
+import daubline.model.Claim;
 import daubline.model.Reading;
 import java.util.Optional;
 
@@ -56,8 +57,13 @@ public final class Readings {
     return Optional.empty();
   }
 
-  /** Puts an amount into a reading; what was typed before is forgotten. */
+  /** Puts an amount into a reading; what was typed before is forgotten, and what a claim was calculated or measured from. */
   public static void put(Reading reading, Amount amount) {
+    if (reading instanceof Claim claim) {
+      claim.setFormula(null);
+      claim.getInputs().clear();
+      claim.setMeasurement(null);
+    }
     reading.setKind(amount.kind());
     reading.setValue(orNull(amount.value()));
     reading.setLow(orNull(amount.low()));

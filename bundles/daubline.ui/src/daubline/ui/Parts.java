@@ -5,6 +5,8 @@ import java.util.List;
 /** The ids of the editors and views, as the extensions name them. */
 public final class Parts {
 
+  /** Two reconstructions by what differs. */
+  public static final String RECONSTRUCTIONS = "daubline.ui.reconstructions";
   /** The start page. */
   public static final String HEARTHSIDE = "daubline.ui.hearthside";
   /** The editor of a sheet: the values of one trial, evidence sheet, reconstruction or lot. */
@@ -30,7 +32,8 @@ public final class Parts {
   public static final String RUN_DAY = "daubline.ui.runday";
 
   /** All views, in the order in which menus show them. */
-  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, RUN_DAY, SAFETY, TABLES, FIGURES);
+  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, RUN_DAY, SAFETY, TABLES, FIGURES,
+      RECONSTRUCTIONS);
 
   private Parts() {
   }

@@ -2,6 +2,7 @@ package daubline.analysis.forecast;
 
 import daubline.base.Amount;
 import daubline.engine.process.BurnInputs;
+import daubline.model.Choice;
 import daubline.model.Claim;
 import daubline.model.EvidenceSheet;
 import daubline.model.Reconstruction;
@@ -11,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The furnaces of trials, for their drawing. */
-final class Shapes {
+/** The furnaces of trials and reconstructions, for their drawing. */
+public final class Shapes {
 
   /** Volume of a bowl-shaped pit over its cylinder (half an ellipsoid). */
   private static final double BOWL = 2.0 / 3;
@@ -31,6 +32,22 @@ final class Shapes {
         metres(known, "top_internal_diameter"), inlet, metres(known, "inlet_bore"), metres(known, "pit_depth"), preserved, String.valueOf(evidence));
   }
 
+  /** The furnace of a reconstruction's choices; where alternatives stand side by side, the picked one or the first. */
+  public static FurnaceShape of(Reconstruction r) {
+    Optional<EvidenceSheet> sheet = sheet(r);
+    double preserved = sheet.map(s -> claimed(s.getClaims())).orElse(Double.NaN);
+    double inlet = chosen(r, "inlet_height_above_floor");
+    double height = chosen(r, "furnace_height");
+    return new FurnaceShape(chosen(r, "base_internal_diameter"), chosen(r, "wall_thickness"), height > 0 ? height : inlet + chosen(r, "height_above_inlet"),
+        chosen(r, "top_internal_diameter"), inlet, chosen(r, "inlet_bore"), chosen(r, "pit_depth"), preserved,
+        sheet.map(s -> String.valueOf(s.getName())).orElse(""));
+  }
+
+  private static double chosen(Reconstruction r, String variable) {
+    List<Choice> choices = r.getChoices().stream().filter(c -> variable.equals(c.getVariable()) && Readings.amount(c).isNumber()).toList();
+    return choices.stream().filter(Choice::isPicked).findFirst().or(() -> choices.stream().findFirst()).map(c -> Readings.amount(c).value()).orElse(Double.NaN);
+  }
+
   /** Where the slag goes: a pit unless it was filled with what does not burn away, and a tap where there is one. */
   static BurnInputs.SlagRoom slagRoom(KnownValues known) {
     double depth = metres(known, "pit_depth");
@@ -47,7 +64,10 @@ final class Shapes {
 
   /** The sheet that the furnace follows, where it says how high the wall stands. */
   private static Optional<EvidenceSheet> sheet(Trial trial) {
-    Reconstruction reconstruction = KnownValues.reconstruction(trial);
+    return sheet(KnownValues.reconstruction(trial));
+  }
+
+  private static Optional<EvidenceSheet> sheet(Reconstruction reconstruction) {
     return reconstruction == null ? Optional.empty()
         : reconstruction.getSheets().stream().filter(s -> !Double.isNaN(claimed(s.getClaims()))).findFirst();
   }

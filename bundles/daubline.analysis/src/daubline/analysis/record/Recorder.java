@@ -3,6 +3,7 @@ package daubline.analysis.record;
 import daubline.base.Material;
 import daubline.base.Printed;
 import daubline.engine.inference.AnalysisData;
+import daubline.analysis.evidence.Hypotheses;
 import daubline.engine.inference.Statement;
 import daubline.model.Analysis;
 import daubline.model.Charge;
@@ -22,6 +23,7 @@ import daubline.model.Site;
 import daubline.model.Study;
 import daubline.model.Treatment;
 import daubline.model.Trial;
+import daubline.session.Predictions;
 import daubline.session.Readings;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -49,7 +51,8 @@ public final class Recorder {
     return new StudyRecord(text(study.getQuestion()), text(study.getLicence()), study.getPeople().stream().map(p -> person(p, trials)).toList(),
         study.getCitations().stream().map(Recorder::citation).toList(), study.getLots().stream().map(this::lot).toList(),
         study.getSeries().stream().map(s -> series(s, new PlanningReader(study))).toList(), trials.stream().map(this::trial).toList(), evidence(study),
-        study.getReconstructions().stream().filter(r -> !r.isRetired()).map(Recorder::name).toList());
+        study.getReconstructions().stream().filter(r -> !r.isRetired()).map(Recorder::name).toList(),
+        study.getReconstructions().stream().map(r -> Hypotheses.of(r, c -> statement.apply(c).trail())).toList());
   }
 
   private static PersonData person(Person p, List<Trial> trials) {
@@ -59,7 +62,8 @@ public final class Recorder {
 
   private static CitationData citation(Citation c) {
     return new CitationData(text(c.getId()), text(c.getAuthors()), text(c.getYear()), text(c.getTitle()), text(c.getContainer()), text(c.getVolume()),
-        text(c.getPages()), text(c.getPublisher()), text(c.getDoi()), text(c.getUrl()));
+        text(c.getPages()), text(c.getPublisher()), text(c.getDoi()), text(c.getUrl()), text(c.getEditors()), text(c.getIssue()), text(c.getPlace()),
+        text(c.getIsbn()), text(c.getKind()), text(c.getNote()));
   }
 
   private LotData lot(Lot lot) {
@@ -115,7 +119,7 @@ public final class Recorder {
 
   private List<TrialRecord.PredictionData> predictions(Trial t) {
     return t.getPredictions().stream().filter(p -> p.getVariable() != null).map(p -> new TrialRecord.PredictionData(p.getVariable(), statement.apply(p),
-        text(p.getStatedOn()), p.isLocked(), text(p.getEngine()))).toList();
+        text(p.getStatedOn()), Predictions.isLocked(p), text(p.getEngine()), Predictions.version(p))).toList();
   }
 
   private LogData log(LogEntry e) {

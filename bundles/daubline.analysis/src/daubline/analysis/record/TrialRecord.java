@@ -32,8 +32,8 @@ public record TrialRecord(String id, int number, String on, String build, String
     loggers = List.copyOf(loggers);
   }
 
-  /** What was stated before the fire about one variable, and when. */
-  public record PredictionData(String variable, Statement statement, String statedOn, boolean locked, String engine) {
+  /** What was stated before the fire about one variable, and when; a version above 1 was stated after another had been locked. */
+  public record PredictionData(String variable, Statement statement, String statedOn, boolean locked, String engine, int version) {
   }
 
   /** A logger's file: its path in the study's folder and what its columns hold. */

@@ -27,7 +27,7 @@ public final class PredictionsTable extends RecordTable {
   @Override
   List<Column> columns(StudyResults results) {
     return List.of(Column.text("trial", "Trial"), Column.text("variable", "Property"), Column.text("unit", "Unit"), Column.text("stated_on", "Stated on"),
-        Column.text("locked", "Locked"), Column.text("by", "By"), Column.number("predicted", "Predicted", ""), Column.number("outcome", "Outcome", ""),
+        Column.text("locked", "Locked"), Column.text("version", "Version"), Column.text("by", "By"), Column.number("predicted", "Predicted", ""), Column.number("outcome", "Outcome", ""),
         Column.number("difference", "Difference", "u"));
   }
 
@@ -42,7 +42,7 @@ public final class PredictionsTable extends RecordTable {
     List<Statement> found = trial.at(Stage.AS_FOUND, p.variable());
     List<Statement> outcome = found.isEmpty() ? trial.at(Stage.AS_FIRED, p.variable()) : found;
     return List.of(Cell.text(trial.name()), Cell.text(variable.map(Variable::name).orElse(p.variable())), Cell.text(unit.symbol()),
-        Cell.text(p.statedOn()), Cell.text(p.locked() ? "yes" : "no"), Cell.text(p.engine().isEmpty() ? "the team" : p.engine()),
+        Cell.text(p.statedOn()), Cell.text(p.locked() ? "yes" : "no"), Cell.text(String.valueOf(p.version())), Cell.text(p.engine().isEmpty() ? "the team" : p.engine()),
         Cell.amount(p.statement().amount(), unit, p.statement().trail()), Values.cell(outcome, unit), difference(p.statement().amount(), Values.number(outcome)));
   }
 
@@ -53,6 +53,6 @@ public final class PredictionsTable extends RecordTable {
 
   @Override
   List<String> notes(StudyResults results) {
-    return List.of("Difference: outcome less prediction in combined standard uncertainties u; empty where neither states one.");
+    return List.of("Version: 2 and above were stated after version 1 had been locked, which is when its plan was frozen or its fire began.", "Difference: outcome less prediction in combined standard uncertainties u; empty where neither states one.");
   }
 }

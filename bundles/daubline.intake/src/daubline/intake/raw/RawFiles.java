@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Reads a CSV file or a workbook into cells; tells by the content, not by the name, which of them it is. */
+/** Reads a CSV file, a workbook or a bibliographic file into cells; tells by the content, not by the name, which of them it is. */
 public final class RawFiles {
 
   /** The largest file that is read; a season of records or a week of a logger is far below. */
@@ -50,7 +50,8 @@ public final class RawFiles {
     if (startsWith(content, COMPOUND)) {
       return RawFile.refused(name, OldWorkbooks.complaint(name, content));
     }
-    return CsvFiles.read(name, content, options);
+    Encodings.Decoded decoded = Encodings.decode(content, options.charset());
+    return Bibliographies.is(decoded.text()) ? Bibliographies.read(name, decoded) : CsvFiles.read(name, content, options);
   }
 
   private static boolean startsWith(byte[] content, int[] start) {

@@ -32,6 +32,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.CitationImpl#getEditors <em>Editors</em>}</li>
  *   <li>{@link daubline.model.impl.CitationImpl#getIssue <em>Issue</em>}</li>
  *   <li>{@link daubline.model.impl.CitationImpl#getPlace <em>Place</em>}</li>
+ *   <li>{@link daubline.model.impl.CitationImpl#getIsbn <em>Isbn</em>}</li>
  * </ul>
  *
  * @generated
@@ -296,6 +297,26 @@ public class CitationImpl extends NamedImpl implements Citation {
 	 * @ordered
 	 */
 	protected String place = PLACE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getIsbn() <em>Isbn</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIsbn()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ISBN_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getIsbn() <em>Isbn</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIsbn()
+	 * @generated
+	 * @ordered
+	 */
+	protected String isbn = ISBN_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -621,6 +642,29 @@ public class CitationImpl extends NamedImpl implements Citation {
 	 * @generated
 	 */
 	@Override
+	public String getIsbn() {
+		return isbn;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setIsbn(String newIsbn) {
+		String oldIsbn = isbn;
+		isbn = newIsbn;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CITATION__ISBN, oldIsbn, isbn));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.CITATION__AUTHORS:
@@ -649,6 +693,8 @@ public class CitationImpl extends NamedImpl implements Citation {
 				return getIssue();
 			case ModelPackage.CITATION__PLACE:
 				return getPlace();
+			case ModelPackage.CITATION__ISBN:
+				return getIsbn();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -699,6 +745,9 @@ public class CitationImpl extends NamedImpl implements Citation {
 				return;
 			case ModelPackage.CITATION__PLACE:
 				setPlace((String)newValue);
+				return;
+			case ModelPackage.CITATION__ISBN:
+				setIsbn((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -751,6 +800,9 @@ public class CitationImpl extends NamedImpl implements Citation {
 			case ModelPackage.CITATION__PLACE:
 				setPlace(PLACE_EDEFAULT);
 				return;
+			case ModelPackage.CITATION__ISBN:
+				setIsbn(ISBN_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -789,6 +841,8 @@ public class CitationImpl extends NamedImpl implements Citation {
 				return ISSUE_EDEFAULT == null ? issue != null : !ISSUE_EDEFAULT.equals(issue);
 			case ModelPackage.CITATION__PLACE:
 				return PLACE_EDEFAULT == null ? place != null : !PLACE_EDEFAULT.equals(place);
+			case ModelPackage.CITATION__ISBN:
+				return ISBN_EDEFAULT == null ? isbn != null : !ISBN_EDEFAULT.equals(isbn);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -829,6 +883,8 @@ public class CitationImpl extends NamedImpl implements Citation {
 		result.append(issue);
 		result.append(", place: ");
 		result.append(place);
+		result.append(", isbn: ");
+		result.append(isbn);
 		result.append(')');
 		return result.toString();
 	}

@@ -3,15 +3,24 @@
 package daubline.model.impl;
 
 import daubline.model.Claim;
+import daubline.model.ClaimInput;
 import daubline.model.Measurement;
 import daubline.model.ModelPackage;
 
+import java.util.Collection;
+
 import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
+
+import org.eclipse.emf.ecore.util.EObjectContainmentEList;
+import org.eclipse.emf.ecore.util.InternalEList;
 
 /**
  * <!-- begin-user-doc -->
@@ -24,6 +33,8 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.ClaimImpl#getPreservationLimit <em>Preservation Limit</em>}</li>
  *   <li>{@link daubline.model.impl.ClaimImpl#getLimitBecause <em>Limit Because</em>}</li>
  *   <li>{@link daubline.model.impl.ClaimImpl#getMeasurement <em>Measurement</em>}</li>
+ *   <li>{@link daubline.model.impl.ClaimImpl#getFormula <em>Formula</em>}</li>
+ *   <li>{@link daubline.model.impl.ClaimImpl#getInputs <em>Inputs</em>}</li>
  * </ul>
  *
  * @generated
@@ -78,6 +89,36 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 	 * @ordered
 	 */
 	protected Measurement measurement;
+
+	/**
+	 * The default value of the '{@link #getFormula() <em>Formula</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFormula()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String FORMULA_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFormula() <em>Formula</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFormula()
+	 * @generated
+	 * @ordered
+	 */
+	protected String formula = FORMULA_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getInputs() <em>Inputs</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInputs()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ClaimInput> inputs;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -190,6 +231,56 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 	 * @generated
 	 */
 	@Override
+	public String getFormula() {
+		return formula;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFormula(String newFormula) {
+		String oldFormula = formula;
+		formula = newFormula;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CLAIM__FORMULA, oldFormula, formula));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ClaimInput> getInputs() {
+		if (inputs == null) {
+			inputs = new EObjectContainmentEList<ClaimInput>(ClaimInput.class, this, ModelPackage.CLAIM__INPUTS);
+		}
+		return inputs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case ModelPackage.CLAIM__INPUTS:
+				return ((InternalEList<?>)getInputs()).basicRemove(otherEnd, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.CLAIM__PRESERVATION_LIMIT:
@@ -199,6 +290,10 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 			case ModelPackage.CLAIM__MEASUREMENT:
 				if (resolve) return getMeasurement();
 				return basicGetMeasurement();
+			case ModelPackage.CLAIM__FORMULA:
+				return getFormula();
+			case ModelPackage.CLAIM__INPUTS:
+				return getInputs();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -208,6 +303,7 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -219,6 +315,13 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 				return;
 			case ModelPackage.CLAIM__MEASUREMENT:
 				setMeasurement((Measurement)newValue);
+				return;
+			case ModelPackage.CLAIM__FORMULA:
+				setFormula((String)newValue);
+				return;
+			case ModelPackage.CLAIM__INPUTS:
+				getInputs().clear();
+				getInputs().addAll((Collection<? extends ClaimInput>)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -241,6 +344,12 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 			case ModelPackage.CLAIM__MEASUREMENT:
 				setMeasurement((Measurement)null);
 				return;
+			case ModelPackage.CLAIM__FORMULA:
+				setFormula(FORMULA_EDEFAULT);
+				return;
+			case ModelPackage.CLAIM__INPUTS:
+				getInputs().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -259,6 +368,10 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 				return LIMIT_BECAUSE_EDEFAULT == null ? limitBecause != null : !LIMIT_BECAUSE_EDEFAULT.equals(limitBecause);
 			case ModelPackage.CLAIM__MEASUREMENT:
 				return measurement != null;
+			case ModelPackage.CLAIM__FORMULA:
+				return FORMULA_EDEFAULT == null ? formula != null : !FORMULA_EDEFAULT.equals(formula);
+			case ModelPackage.CLAIM__INPUTS:
+				return inputs != null && !inputs.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -277,6 +390,8 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 		result.append(preservationLimit);
 		result.append(", limitBecause: ");
 		result.append(limitBecause);
+		result.append(", formula: ");
+		result.append(formula);
 		result.append(')');
 		return result.toString();
 	}

@@ -78,6 +78,7 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.PERMISSION: return createPermission();
 			case ModelPackage.READING: return createReading();
 			case ModelPackage.CLAIM: return createClaim();
+			case ModelPackage.CLAIM_INPUT: return createClaimInput();
 			case ModelPackage.STAGED_VALUE: return createStagedValue();
 			case ModelPackage.CHOICE: return createChoice();
 			case ModelPackage.PREDICTION: return createPrediction();
@@ -303,6 +304,17 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public Claim createClaim() {
 		ClaimImpl claim = new ClaimImpl();
 		return claim;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ClaimInput createClaimInput() {
+		ClaimInputImpl claimInput = new ClaimInputImpl();
+		return claimInput;
 	}
 
 	/**

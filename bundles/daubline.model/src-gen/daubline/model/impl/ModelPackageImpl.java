@@ -19,6 +19,7 @@ import daubline.model.ChargeItem;
 import daubline.model.Choice;
 import daubline.model.Citation;
 import daubline.model.Claim;
+import daubline.model.ClaimInput;
 import daubline.model.Component;
 import daubline.model.Context;
 import daubline.model.DataFile;
@@ -173,6 +174,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass claimEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass claimInputEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1023,6 +1031,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getCitation_Isbn() {
+		return (EAttribute)citationEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getVariableDefinition() {
 		return variableDefinitionEClass;
 	}
@@ -1625,6 +1643,46 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getClaim_Measurement() {
 		return (EReference)claimEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Formula() {
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getClaim_Inputs() {
+		return (EReference)claimEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getClaimInput() {
+		return claimInputEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaimInput_Symbol() {
+		return (EAttribute)claimInputEClass.getEStructuralFeatures().get(0);
 	}
 
 	/**
@@ -4734,6 +4792,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(citationEClass, CITATION__EDITORS);
 		createEAttribute(citationEClass, CITATION__ISSUE);
 		createEAttribute(citationEClass, CITATION__PLACE);
+		createEAttribute(citationEClass, CITATION__ISBN);
 
 		variableDefinitionEClass = createEClass(VARIABLE_DEFINITION);
 		createEAttribute(variableDefinitionEClass, VARIABLE_DEFINITION__NAME);
@@ -4803,6 +4862,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(claimEClass, CLAIM__PRESERVATION_LIMIT);
 		createEAttribute(claimEClass, CLAIM__LIMIT_BECAUSE);
 		createEReference(claimEClass, CLAIM__MEASUREMENT);
+		createEAttribute(claimEClass, CLAIM__FORMULA);
+		createEReference(claimEClass, CLAIM__INPUTS);
+
+		claimInputEClass = createEClass(CLAIM_INPUT);
+		createEAttribute(claimInputEClass, CLAIM_INPUT__SYMBOL);
 
 		stagedValueEClass = createEClass(STAGED_VALUE);
 		createEAttribute(stagedValueEClass, STAGED_VALUE__STAGE);
@@ -5190,6 +5254,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		permissionEClass.getESuperTypes().add(this.getNamed());
 		readingEClass.getESuperTypes().add(this.getIdentified());
 		claimEClass.getESuperTypes().add(this.getReading());
+		claimInputEClass.getESuperTypes().add(this.getReading());
 		stagedValueEClass.getESuperTypes().add(this.getReading());
 		choiceEClass.getESuperTypes().add(this.getReading());
 		predictionEClass.getESuperTypes().add(this.getReading());
@@ -5280,6 +5345,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getCitation_Editors(), ecorePackage.getEString(), "editors", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCitation_Issue(), ecorePackage.getEString(), "issue", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCitation_Place(), ecorePackage.getEString(), "place", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCitation_Isbn(), ecorePackage.getEString(), "isbn", null, 0, 1, Citation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(variableDefinitionEClass, VariableDefinition.class, "VariableDefinition", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getVariableDefinition_Name(), ecorePackage.getEString(), "name", null, 0, 1, VariableDefinition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5349,6 +5415,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getClaim_PreservationLimit(), ecorePackage.getEDoubleObject(), "preservationLimit", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getClaim_LimitBecause(), ecorePackage.getEString(), "limitBecause", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getClaim_Measurement(), this.getMeasurement(), null, "measurement", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Formula(), ecorePackage.getEString(), "formula", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getClaim_Inputs(), this.getClaimInput(), null, "inputs", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(claimInputEClass, ClaimInput.class, "ClaimInput", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getClaimInput_Symbol(), ecorePackage.getEString(), "symbol", null, 0, 1, ClaimInput.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stagedValueEClass, StagedValue.class, "StagedValue", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStagedValue_Stage(), this.getStage(), "stage", null, 0, 1, StagedValue.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -120,6 +120,10 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createClaimAdapter();
 			}
 			@Override
+			public Adapter caseClaimInput(ClaimInput object) {
+				return createClaimInputAdapter();
+			}
+			@Override
 			public Adapter caseStagedValue(StagedValue object) {
 				return createStagedValueAdapter();
 			}
@@ -478,6 +482,20 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createClaimAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.ClaimInput <em>Claim Input</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.ClaimInput
+	 * @generated
+	 */
+	public Adapter createClaimInputAdapter() {
 		return null;
 	}
 

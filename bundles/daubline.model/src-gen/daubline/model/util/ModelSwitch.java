@@ -163,6 +163,14 @@ public class ModelSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.CLAIM_INPUT: {
+				ClaimInput claimInput = (ClaimInput)theEObject;
+				T result = caseClaimInput(claimInput);
+				if (result == null) result = caseReading(claimInput);
+				if (result == null) result = caseIdentified(claimInput);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case ModelPackage.STAGED_VALUE: {
 				StagedValue stagedValue = (StagedValue)theEObject;
 				T result = caseStagedValue(stagedValue);
@@ -675,6 +683,21 @@ public class ModelSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseClaim(Claim object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Claim Input</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Claim Input</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseClaimInput(ClaimInput object) {
 		return null;
 	}
 

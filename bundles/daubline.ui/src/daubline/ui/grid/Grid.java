@@ -120,11 +120,13 @@ public final class Grid {
     }
   }
 
-  /** Shows a model whose columns or rows changed in number. */
+  /** Shows a model whose columns or rows changed in number; the selected cell stays selected while it is there. */
   public void rebuild() {
     if (!table.isDisposed()) {
+      Optional<org.eclipse.swt.graphics.Point> before = selected();
       sizes();
       table.refresh(true);
+      before.filter(p -> selected().isEmpty() && p.x < model.columns() && p.y < model.rows()).ifPresent(p -> select(p.x, p.y));
     }
   }
 

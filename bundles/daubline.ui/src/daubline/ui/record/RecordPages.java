@@ -7,6 +7,7 @@ import daubline.model.LoggerFile;
 import daubline.model.Measure;
 import daubline.model.ModelFactory;
 import daubline.model.Piece;
+import daubline.model.Prediction;
 import daubline.model.ResidueMass;
 import daubline.model.Sample;
 import daubline.model.Sheet;
@@ -16,12 +17,14 @@ import daubline.record.Desk;
 import daubline.record.LogTable;
 import daubline.record.MeasureTable;
 import daubline.record.PieceTable;
+import daubline.record.PredictionTable;
 import daubline.record.RecordWords;
 import daubline.record.ResidueTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.Page;
 import daubline.ui.study.OpenStudy;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,6 +52,7 @@ public final class RecordPages {
   public static List<Kind> of(EObject object) {
     return switch (object) {
       case Trial trial -> List.of(
+          new Kind("record.predictions", (p, s) -> new RecordPage(p, new PredictionTable(desk(s), trial, Instant::now))),
           new Kind("record.log", (p, s) -> new RecordPage(p, new LogTable(desk(s), trial))),
           new Kind("record.loggers", (p, s) -> new LoggersPage(p, s, trial)),
           new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
@@ -67,6 +71,7 @@ public final class RecordPages {
   public static Optional<String> pageOf(EObject thing) {
     for (EObject o = thing; o != null; o = o.eContainer()) {
       String key = switch (o) {
+        case Prediction prediction -> "record.predictions";
         case LogEntry entry -> "record.log";
         case LoggerFile file -> "record.loggers";
         case Measure measure -> "record.measures";

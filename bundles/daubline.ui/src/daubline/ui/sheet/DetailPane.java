@@ -21,7 +21,7 @@ import org.eclipse.swt.widgets.Composite;
 /** What goes with the selected value: citation, page, reader and confidence of a claim; basis of a choice; how a value was got. */
 final class DetailPane extends Composite {
 
-  private static final String[] CLAIM = {"citation", "page", "verbatim", "confidence", "by", "at", "samplingFraction", "preservationLimit", "picked",
+  private static final String[] CLAIM = {"citation", "page", "verbatim", "confidence", "by", "at", "samplingFraction", "preservationLimit", "limitBecause", "picked",
       "pickedBecause", "how", "note"};
   private static final String[] CHOICE = {"basis", "because", "citation", "page", "by", "note"};
   private static final String[] READING = {"how", "by", "at", "citation", "page", "note"};

@@ -38,7 +38,8 @@ final class Facts {
       case Series series -> new String[] {"name", "question", "plan", "budget", "stopCriteria", "seed", "frozen", "note"};
       case Site site -> new String[] {"name", "place", "region", "country", "latitude", "longitude", "sensitive", "note"};
       case Context context -> new String[] {"name", "period", "phase", "deposit", "note"};
-      case Citation citation -> new String[] {"name", "authors", "year", "title", "container", "volume", "pages", "publisher", "doi", "url", "note"};
+      case Citation citation -> new String[] {"name", "authors", "year", "title", "editors", "container", "volume", "issue", "pages", "publisher",
+          "place", "doi", "isbn", "url", "kind", "note"};
       case Person person -> new String[] {"name", "role", "smeltsBefore", "mayPublishName", "mayPublishPhotograph", "note"};
       case VariableDefinition v -> new String[] {"name", "meaning", "group", "type", "quantity", "unit", "low", "high", "stages", "categories", "evidencedBy", "source"};
       case ResidueClass residue -> new String[] {"name", "definition", "source"};

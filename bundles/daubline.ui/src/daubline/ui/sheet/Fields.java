@@ -3,7 +3,7 @@ package daubline.ui.sheet;
 import daubline.base.Quantity;
 import daubline.base.ValueType;
 import daubline.model.Identified;
-import daubline.model.ModelPackage;
+import daubline.model.ModelPackage.Literals;
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -74,6 +74,9 @@ final class Fields {
     if (type == boolean.class) {
       return new ChoiceField(parent, study, feature, () -> List.of(Boolean.FALSE, Boolean.TRUE));
     }
+    if (attribute == Literals.CLAIM__PRESERVATION_LIMIT) {
+      return new LengthField(parent, study, attribute);
+    }
     if (attribute.getEAttributeType() instanceof EEnum) {
       throw new IllegalArgumentException("The model uses the enumerations of base, not " + attribute);
     }
@@ -83,8 +86,8 @@ final class Fields {
 
   /** The words that the model keeps as text but of which only some have a meaning; empty when any text has. */
   private static List<String> words(EAttribute attribute) {
-    Stream<? extends Enum<?>> known = attribute == ModelPackage.Literals.VARIABLE_DEFINITION__TYPE ? Arrays.stream(ValueType.values())
-        : attribute == ModelPackage.Literals.VARIABLE_DEFINITION__QUANTITY ? Arrays.stream(Quantity.values()) : Stream.empty();
+    Stream<? extends Enum<?>> known = attribute == Literals.VARIABLE_DEFINITION__TYPE ? Arrays.stream(ValueType.values())
+        : attribute == Literals.VARIABLE_DEFINITION__QUANTITY ? Arrays.stream(Quantity.values()) : Stream.empty();
     return known.map(e -> e.name().toLowerCase(Locale.ROOT)).toList();
   }
 

@@ -1,5 +1,6 @@
 package daubline.ui.sheet;
 
+import daubline.model.Citation;
 import daubline.model.Reading;
 import daubline.model.Series;
 import daubline.model.Trial;
@@ -59,7 +60,11 @@ public final class SheetEditor extends EditorPart {
       page("page.effects", new EffectsPage(tabs, study, series));
     }
     RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(tabs, study)));
-    page("page.facts", new FactsPage(tabs, study, object));
+    if (object instanceof Citation citation) {
+      page("page.report", new ReportPage(tabs, study, citation));
+    } else {
+      page("page.facts", new FactsPage(tabs, study, object));
+    }
     if (object instanceof Trial trial) {
       later("page.balance", () -> new BalancePage(tabs, study, trial));
       page("page.before", new BeforeFirePage(tabs, study, trial));
@@ -128,6 +133,9 @@ public final class SheetEditor extends EditorPart {
 
   /** Goes to a thing that stands in a table of records; false when it stands in none. */
   public boolean reveal(EObject thing) {
+    if (object instanceof Citation && thing instanceof Reading) {
+      return show("page.report") instanceof ReportPage report && report.reveal(thing);
+    }
     return RecordPages.pageOf(thing).map(this::show).map(page -> page instanceof RecordPage record && record.reveal(thing)).orElse(false);
   }
 

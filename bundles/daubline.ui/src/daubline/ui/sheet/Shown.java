@@ -47,12 +47,12 @@ final class Shown {
       return reading.getBy() == null ? "" : text(reading.getBy().getName());
     }
     String who = text(citation.getAuthors()).isEmpty() ? text(citation.getTitle()) : text(citation.getAuthors());
-    return (who + " " + text(citation.getYear())).strip() + page(text(reading.getPage()).strip());
+    return (who + " " + text(citation.getYear())).strip() + (text(reading.getPage()).isBlank() ? "" : ", " + page(reading.getPage().strip()));
   }
 
-  /** A bare number is a page; "fig. 9" and "p. 22, table 2" say themselves what they are. */
-  private static String page(String locator) {
-    return locator.isEmpty() ? "" : ", " + (Character.isDigit(locator.charAt(0)) ? Words.of("page", locator) : locator);
+  /** A bare number is a page; anything else, such as "fig. 9", says itself what it is. */
+  private static String page(String place) {
+    return Character.isDigit(place.charAt(0)) ? Words.of("page", place) : place;
   }
 
   /** A text, never null. */

@@ -7,9 +7,13 @@ import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
 import daubline.model.EvidenceSheet;
 import daubline.model.Reading;
+import daubline.model.Reconstruction;
+import daubline.model.Sheet;
 import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.compare.Beside;
+import daubline.ui.evidence.ArcDialog;
+import daubline.ui.evidence.SectionPane;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
@@ -43,6 +47,8 @@ final class ValuesPage implements Page {
   private final Grid grid;
   private final DetailPane detail;
   private final Hint hint;
+  /** The drawing beside the choices of a reconstruction; null for other things. */
+  private final SectionPane section;
   private Combo beside;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
@@ -58,8 +64,14 @@ final class ValuesPage implements Page {
     SashForm sash = new SashForm(page, SWT.VERTICAL);
     sash.setBackground(Hue.ASH.color());
     sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-    grid = new Grid(sash, Words.of("grid.values", OpenStudy.nameOf(object)), model);
+    SashForm body = new SashForm(sash, SWT.HORIZONTAL);
+    body.setBackground(Hue.ASH.color());
+    grid = new Grid(body, Words.of("grid.values", OpenStudy.nameOf(object)), model);
     grid.control().setData("id", "values");
+    section = object instanceof Reconstruction r ? new SectionPane(body, study, r) : null;
+    if (section != null) {
+      body.setWeights(5, 3);
+    }
     detail = new DetailPane(sash, study);
     sash.setWeights(7, 3);
     hint = new Hint(page, "message");
@@ -91,6 +103,24 @@ final class ValuesPage implements Page {
     }
     QUICK.forEach(kind -> button(bar, SWT.PUSH, kind.name(), Words.of(kind), Words.of("values.quick.tip")).addListener(SWT.Selection, e -> putQuick(kind)));
     button(bar, SWT.PUSH, "second", Words.of("values.second"), Words.of("values.second.tip")).addListener(SWT.Selection, e -> addBeside());
+    if (object instanceof Sheet) {
+      button(bar, SWT.PUSH, "fromArc", Words.of("arc.button"), Words.of("arc.button.tip")).addListener(SWT.Selection, e -> fromArc());
+      button(bar, SWT.PUSH, "toReport", Words.of("report.button"), Words.of("report.button.tip")).addListener(SWT.Selection, e -> toReport());
+    }
+  }
+
+  /** Opens the publication that the selected value comes from, at the claim. */
+  private void toReport() {
+    grid.selected().flatMap(p -> model.reading(p.x, p.y)).filter(r -> r.getCitation() != null)
+        .ifPresent(r -> Sheets.open(r.getCitation()).ifPresent(editor -> editor.reveal(r)));
+  }
+
+  private void fromArc() {
+    if (!study.session().isReadOnly()) {
+      ArcDialog dialog = new ArcDialog(page.getShell(), study, (Sheet) object);
+      dialog.open();
+      dialog.entered().ifPresent(claim -> reveal(claim, claim.getVariable()));
+    }
   }
 
   private static Button button(Composite bar, int style, String id, String text, String tip) {
@@ -184,6 +214,9 @@ final class ValuesPage implements Page {
 
   @Override
   public void refresh() {
+    if (section != null) {
+      section.refresh();
+    }
     postponed = grid.isOpen();
     if (postponed) {
       grid.control().redraw();

@@ -15,12 +15,12 @@ import daubline.model.Site;
 import daubline.model.Study;
 import daubline.model.Trial;
 import daubline.model.VariableDefinition;
+import daubline.session.Repeats;
 import daubline.ui.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Adds new objects to a study, each where it belongs: beside or under what is selected, and otherwise at the end. */
 public final class Additions {
@@ -146,21 +146,7 @@ public final class Additions {
 
   /** Adds a repeat of a trial: the same plan, furnace and lots, nothing of its outcome. */
   public static Trial repeat(OpenStudy study, Trial original) {
-    Trial copy = EcoreUtil.copy(original);
-    List.of(copy.getLog(), copy.getLoggers(), copy.getPieces(), copy.getSamples(), copy.getAnalyses(), copy.getFiles(), copy.getVisits(), copy.getPredictions())
-        .forEach(List::clear);
-    copy.getValues().removeIf(v -> v.getStage() != daubline.base.Stage.PLANNED);
-    copy.setRemains(null);
-    copy.setConclusion(null);
-    copy.setOn(null);
-    copy.setExcluded(false);
-    copy.setExcludedBecause(null);
-    copy.setRepeatOf(original);
-    copy.setKind(TrialKind.REPEAT);
-    copy.setStatus(TrialStatus.PLANNED);
-    copy.setId(null);
-    copy.getValues().forEach(v -> v.setId(null));
-    copy.setName(Words.of("repeat.of", OpenStudy.nameOf(original)));
+    Trial copy = Repeats.of(original, Words.of("repeat.of", OpenStudy.nameOf(original)));
     study.edit("change.add", copy.getName(), () -> ((Series) original.eContainer()).getTrials().add(copy));
     return copy;
   }

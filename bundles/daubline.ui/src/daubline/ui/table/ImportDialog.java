@@ -48,6 +48,9 @@ final class ImportDialog extends TakeOverDialog<Preview> {
     page.setLayout(new GridLayout(4, false));
     page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     target = combo(page, "import.target", List.of(Target.values()).stream().map(Words::of).toList());
+    if (Imports.isBibliography(file)) {
+      target.select(Target.CITATIONS.ordinal());
+    }
     decimal = combo(page, "import.decimal", DECIMALS.stream().map(d -> Words.of("import.decimal." + (d.isEmpty() ? "file" : d))).toList());
     grid = new Grid(page, Words.of("import.title"), model);
     grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 4, 1));

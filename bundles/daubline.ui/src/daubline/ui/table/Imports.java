@@ -20,13 +20,19 @@ public final class Imports {
   /** Whether a file can be a table. */
   public static boolean isTable(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    return name.endsWith(".csv") || name.endsWith(".xlsx") || name.endsWith(".tsv") || name.endsWith(".txt");
+    return isBibliography(file) || name.endsWith(".csv") || name.endsWith(".xlsx") || name.endsWith(".tsv") || name.endsWith(".txt");
+  }
+
+  /** Whether a file is named as a bibliographic file, which holds citations. */
+  static boolean isBibliography(Path file) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    return name.endsWith(".bib") || name.endsWith(".ris");
   }
 
   /** Asks for a file and previews it. */
   public static void choose() {
     FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.OPEN);
-    dialog.setFilterExtensions(new String[] {"*.csv;*.xlsx;*.tsv;*.txt", "*.*"});
+    dialog.setFilterExtensions(new String[] {"*.csv;*.xlsx;*.tsv;*.txt;*.bib;*.ris", "*.*"});
     String file = dialog.open();
     if (file != null) {
       start(Path.of(file));

@@ -1,0 +1,33 @@
+package daubline.ui.evidence;
+
+import daubline.analysis.evidence.Difference;
+import daubline.base.Variables;
+import daubline.ui.Words;
+import daubline.ui.grid.GridCell;
+import daubline.ui.grid.GridCell.Look;
+import daubline.ui.grid.ListModel;
+
+/** Properties about which two reconstructions differ, the two side by side. */
+final class DifferencesModel extends ListModel<Difference> {
+
+  private Variables variables = Variables.standard();
+
+  DifferencesModel() {
+    super(new String[] {"column.property", "reconstructions.inFirst", "reconstructions.inSecond"}, new double[] {1.4, 2, 2});
+  }
+
+  void variables(Variables now) {
+    variables = now;
+  }
+
+  @Override
+  protected GridCell cell(int column, int row, Difference d) {
+    return column == 0 ? GridCell.of(d.property(), Look.NAME) : side(d, column == 1);
+  }
+
+  private GridCell side(Difference d, boolean first) {
+    boolean none = (first ? d.first() : d.second()).isEmpty();
+    String text = none ? Words.of("reconstructions.nothing") : d.value(first, variables) + " – " + d.basis(first);
+    return GridCell.of(text, none ? Look.QUIET : Look.PLAIN);
+  }
+}
