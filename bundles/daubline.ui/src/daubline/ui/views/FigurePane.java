@@ -1,10 +1,9 @@
-package daubline.ui.plan;
+package daubline.ui.views;
 
 import daubline.charts.Figure;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
-import daubline.ui.views.FigureCanvas;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
@@ -13,7 +12,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
 /** A figure as wide as its place, with its caption below; it scrolls when it is higher. */
-final class FigurePane {
+public final class FigurePane {
 
   private static final int LEAST = 300;
 
@@ -21,7 +20,8 @@ final class FigurePane {
   private final FigureCanvas canvas;
   private final Label caption;
 
-  FigurePane(Composite parent) {
+  /** An empty place for a figure. */
+  public FigurePane(Composite parent) {
     scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
     scroll.setBackground(Hue.ASH.color());
     scroll.setExpandHorizontal(true);
@@ -34,12 +34,13 @@ final class FigurePane {
     scroll.addListener(SWT.Resize, e -> size());
   }
 
-  Control control() {
+  /** The widget. */
+  public Control control() {
     return scroll;
   }
 
   /** Shows a figure, or words where there is none. */
-  void show(Figure figure, String otherwise) {
+  public void show(Figure figure, String otherwise) {
     canvas.show(figure);
     caption.setText(figure == null ? otherwise : figure.caption());
     size();
