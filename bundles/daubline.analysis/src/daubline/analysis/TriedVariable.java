@@ -27,6 +27,8 @@ import java.util.TreeSet;
 public record TriedVariable(Variable variable, Map<String, Double> numbers, Map<String, String> words, List<Double> planned,
     List<String> plannedWords, double[] evidence) {
 
+  /** A scale that spans this factor or more is one of factors rather than of differences. */
+  private static final double WIDE = 6;
   private static final Set<TrialStatus> BURNT = Set.of(TrialStatus.FIRED, TrialStatus.RECORDED, TrialStatus.FAILED);
 
   public TriedVariable {
@@ -112,6 +114,21 @@ public record TriedVariable(Variable variable, Map<String, Double> numbers, Map<
     return new double[] {low, high};
   }
 
+  /** Whether the scale is one of factors: it begins above zero and spans a factor of six or more. */
+  public boolean isByFactors() {
+    double[] scale = scale();
+    return scale[0] > 0 && scale[1] >= WIDE * scale[0];
+  }
+
+  /** Where a canonical value stands on the scale, 0 to 1; a half on a scale without width. */
+  public double share(double value) {
+    double[] scale = scale();
+    if (!(scale[1] > scale[0])) {
+      return 0.5;
+    }
+    return isByFactors() ? Math.log(value / scale[0]) / Math.log(scale[1] / scale[0]) : (value - scale[0]) / (scale[1] - scale[0]);
+  }
+
   /** The widest stretch of the scale without a burnt trial, its ends included; canonical. Without numbers the whole scale. */
   public double[] widestGap() {
     List<Double> stops = new ArrayList<>(settings());
@@ -120,7 +137,7 @@ public record TriedVariable(Variable variable, Map<String, Double> numbers, Map<
     stops.add(scale[1]);
     double[] widest = {scale[0], scale[0]};
     for (int i = 1; i < stops.size(); i++) {
-      if (stops.get(i) - stops.get(i - 1) > widest[1] - widest[0]) {
+      if (share(stops.get(i)) - share(stops.get(i - 1)) > share(widest[1]) - share(widest[0])) {
         widest = new double[] {stops.get(i - 1), stops.get(i)};
       }
     }

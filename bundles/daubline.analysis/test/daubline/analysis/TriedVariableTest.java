@@ -40,6 +40,8 @@ class TriedVariableTest {
     assertArrayEquals(new double[] {a, b}, between.widestGap(), 1e-12, "a planned setting is not tried yet");
     assertArrayEquals(new double[] {a, high}, tried(height, Map.of("1", a), List.of()).widestGap(), 1e-12);
     assertArrayEquals(new double[] {low, high}, tried(height, Map.of(), List.of()).widestGap(), 1e-12);
+    assertTrue(tried(height, Map.of(), List.of()).isByFactors(), "the catalogue's range spans a factor of twelve");
+    assertEquals(0.5, tried(height, Map.of(), List.of()).share(Math.sqrt(low * high)), 1e-12, "the geometric mean stands in the middle");
     assertEquals(2 * high, tried(height, Map.of("1", 2 * high), List.of()).scale()[1], 1e-12, "the scale holds the implausible too");
   }
 

@@ -134,16 +134,15 @@ final class BiplotFigure implements FigureSpec {
 
     private void points(Pen pen, Rectangle2D frame, double scale) {
       List<String> trials = trials();
-      List<Point2D> excavated = new ArrayList<>();
+      List<Point2D> excavated = IntStream.range(0, plot.scores().length).filter(i -> slags.slags().get(i).excavated())
+          .mapToObj(i -> at(frame, plot.scores()[i], scale)).toList();
+      field(pen, excavated);
       for (int i = 0; i < plot.scores().length; i++) {
-        Point2D p = at(frame, plot.scores()[i], scale);
-        if (slags.slags().get(i).excavated()) {
-          excavated.add(p);
-        } else {
+        if (!slags.slags().get(i).excavated()) {
+          Point2D p = at(frame, plot.scores()[i], scale);
           Mark.series(pen, trials.indexOf(slags.slags().get(i).of()), p.getX(), p.getY());
         }
       }
-      field(pen, excavated);
       excavated.forEach(p -> Mark.cross(pen, p.getX(), p.getY()));
     }
 

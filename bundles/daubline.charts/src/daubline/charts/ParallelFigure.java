@@ -113,7 +113,7 @@ public final class ParallelFigure implements FigureSpec {
 
   private static final class Drawing implements Figure {
 
-    private static final double NAMES = 64;
+    private static final double NAMES = 84;
     private static final double KEY = 16;
     private static final double FOOT = 16;
     private static final double LABELS = 72;
@@ -140,7 +140,7 @@ public final class ParallelFigure implements FigureSpec {
 
     @Override
     public double aspect() {
-      return 0.62;
+      return 0.66;
     }
 
     @Override

@@ -6,14 +6,16 @@ import daubline.base.Printed;
 import daubline.base.Unit;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What has been tried and what not: for each variable that can be chosen the settings burnt, and the widest stretch without any. */
 final class TriedFigure implements FigureSpec {
 
-  private static final int ROOM = 26;
-  private static final double ROW = 23;
+  private static final int ROOM = 32;
+  private static final int KNOWN = 8;
+  private static final double ROW = 20.5;
   private static final double HEAD = 14;
   private static final double KEY = 22;
 
@@ -30,7 +32,11 @@ final class TriedFigure implements FigureSpec {
   @Override
   public Optional<Figure> build(StudyResults results) {
     List<TriedVariable> all = TriedVariable.of(results.snapshot());
-    return all.isEmpty() ? Optional.empty() : Optional.of(new Drawing(all.subList(0, Math.min(ROOM, all.size())), Math.max(0, all.size() - ROOM)));
+    List<TriedVariable> known = all.stream().filter(TriedVariable::isEvidenced).toList();
+    List<TriedVariable> unknown = all.stream().filter(v -> !v.isEvidenced()).toList();
+    List<TriedVariable> drawn = new ArrayList<>(unknown.subList(0, Math.min(unknown.size(), ROOM - Math.min(KNOWN, known.size()))));
+    drawn.addAll(known.subList(0, Math.min(known.size(), ROOM - drawn.size())));
+    return all.isEmpty() ? Optional.empty() : Optional.of(new Drawing(drawn, all.size() - drawn.size()));
   }
 
   private static final class Drawing extends RowFigure {
@@ -39,7 +45,7 @@ final class TriedFigure implements FigureSpec {
 
     Drawing(List<TriedVariable> variables, int leftOut) {
       super("What has been tried of each variable that can be chosen, those first for which no evidence sheet gives a number: the line runs over the plausible range and "
-          + "everything tried; discs, settings of burnt trials; rings, planned and not burnt; hatched, from the lowest to the highest number that evidence sheets give; "
+          + "everything tried, by factors where that spans six or more; discs, settings of burnt trials; rings, planned and not burnt; hatched, from the lowest to the highest number that evidence sheets give; "
           + "bracket below the line, the widest stretch in which nothing was burnt. Of words, a disc was burnt and a ring was not; the number counts the trials."
           + (leftOut == 0 ? "" : " " + leftOut + " more variables are not drawn."), variables.size() * ROW + 2 * HEAD + KEY);
       this.variables = variables;
@@ -81,19 +87,19 @@ final class TriedFigure implements FigureSpec {
       double y = strip.getY() + 9;
       double[] evidence = v.evidence();
       if (evidence.length > 0) {
-        double from = x(strip, scale, evidence[0]);
-        Rectangle2D band = new Rectangle2D.Double(from - 1.5, y - 5, Math.max(3, x(strip, scale, evidence[1]) - from + 3), 10);
+        double from = x(strip, v, evidence[0]);
+        Rectangle2D band = new Rectangle2D.Double(from - 1.5, y - 5, Math.max(3, x(strip, v, evidence[1]) - from + 3), 10);
         pen.color(pen.palette().quiet()).line(0.35f).hatch(band, 1, 2.4).line(0.4f).draw(band);
       }
       pen.color(pen.palette().ink()).line(0.7f).line(strip.getX(), y, strip.getMaxX(), y);
-      v.planned().forEach(p -> Mark.RING.draw(pen.color(pen.palette().color(1)), x(strip, scale, p), y, 3));
-      v.settings().forEach(p -> Mark.DISC.draw(pen.color(pen.palette().color(2)), x(strip, scale, p), y, 3));
+      v.planned().forEach(p -> Mark.RING.draw(pen.color(pen.palette().color(1)), x(strip, v, p), y, 3));
+      v.settings().forEach(p -> Mark.DISC.draw(pen.color(pen.palette().color(2)), x(strip, v, p), y, 3));
       Unit unit = v.variable().unit();
       pen.color(pen.palette().ink()).text(text(unit, scale[0]), strip.getX(), y + 12, Pen.SMALL, Pen.At.LEFT)
           .text(text(unit, scale[1]), strip.getMaxX(), y + 12, Pen.SMALL, Pen.At.RIGHT);
       double[] gap = v.widestGap();
       if (gap[1] > gap[0]) {
-        bracket(pen, x(strip, scale, gap[0]), x(strip, scale, gap[1]), y + 5);
+        bracket(pen, x(strip, v, gap[0]), x(strip, v, gap[1]), y + 5);
       }
       pen.color(pen.palette().ink()).text(count(v.numbers().size(), v.settings().size()), strip.getMaxX() + 8, y, Pen.SMALL, Pen.At.LEFT);
       String none = gap[1] > gap[0] ? "none " + text(unit, gap[0]) + "–" + text(unit, gap[1]) : "";
@@ -108,8 +114,8 @@ final class TriedFigure implements FigureSpec {
       pen.color(pen.palette().ink()).line(0.6f).line(from + 1, y, to - 1, y).line(from + 1, y - 2.5, from + 1, y).line(to - 1, y - 2.5, to - 1, y);
     }
 
-    private static double x(Rectangle2D strip, double[] scale, double value) {
-      return scale[1] > scale[0] ? strip.getX() + (value - scale[0]) / (scale[1] - scale[0]) * strip.getWidth() : strip.getCenterX();
+    private static double x(Rectangle2D strip, TriedVariable v, double value) {
+      return strip.getX() + v.share(value) * strip.getWidth();
     }
 
     private static String text(Unit unit, double value) {

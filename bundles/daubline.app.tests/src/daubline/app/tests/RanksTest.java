@@ -98,6 +98,7 @@ class RanksTest {
     Target target = Selection.target(study.compared().orElseThrow()).orElseThrow();
     Ranking ranking = StudyRanking.of(snapshot, ComparisonOptions.standard(), target, Progress.NONE);
     assertTrue(Window.find("ranks-said", Label.class).getText().contains(target.sheet().name()));
+    view.turnTo("ranks.ranks");
     for (int row = 0; row < ranking.places().size(); row++) {
       Ranking.Place place = ranking.places().get(row);
       assertEquals(place.trialName(), cell("ranks.ranks", 0, row));

@@ -65,8 +65,6 @@ public final class WeightsView extends StudyPart {
     bar.check("compare.demonstrations", Comparing.options().withDemonstrations());
     bar.check("compare.repeats", Comparing.options().repeatsAsTolerance());
     model.show(study.orElse(null), bar.isOn("weights.onlykept"));
-    bar.check("compare.demonstrations", this::choose);
-    bar.check("compare.repeats", this::choose);
     bar.button("weights.tostandard").setEnabled(study.filter(s -> !s.session().isReadOnly()).isPresent());
     say();
     grid.rebuild();
