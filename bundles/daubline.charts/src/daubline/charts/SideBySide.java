@@ -20,6 +20,8 @@ public final class SideBySide implements Figure {
   private static final double MARGIN = 150;
   private static final double DRAWING = 0.56;
   private static final double ROW = 12;
+  /** In less width the list stands below the drawing. */
+  private static final double NARROW = 330;
 
   private final String sheet;
   private final String trial;
@@ -74,30 +76,38 @@ public final class SideBySide implements Figure {
   /** As high as the drawing is at the width it gets, within reason; the list needs its rows. */
   @Override
   public double height(double width) {
-    double wanted = (height() + depth()) * width * DRAWING / width() + HEAD + FOOT;
-    return Math.clamp(wanted, Math.min(8 * ROW + HEAD + FOOT, 1.3 * width), 1.3 * width);
+    double list = (lines().size() + 7) * ROW;
+    double wanted = (height() + depth()) * width * drawing(width) / width() + HEAD + FOOT;
+    return width < NARROW ? Math.min(wanted, 1.3 * width) + list : Math.clamp(wanted, Math.min(list, 1.3 * width), 1.3 * width);
+  }
+
+  /** The share of the width that the drawing gets. */
+  private static double drawing(double width) {
+    return width < NARROW ? 0.98 : DRAWING;
   }
 
   @Override
   public void paint(Graphics2D g, Rectangle2D area, Palette palette) {
     Pen pen = new Pen(g, palette);
-    double room = area.getHeight() - HEAD - FOOT;
-    double scale = Math.min(room / (height() + depth()), area.getWidth() * DRAWING / width());
+    boolean below = area.getWidth() < NARROW;
+    double list = (lines().size() + 7) * ROW;
+    double room = area.getHeight() - HEAD - FOOT - (below ? list : 0);
+    double scale = Math.min(room / (height() + depth()), area.getWidth() * drawing(area.getWidth()) / width());
     double floor = area.getY() + HEAD + height() * scale;
-    double middle = area.getX() + area.getWidth() * DRAWING / 2;
+    double middle = area.getX() + area.getWidth() * drawing(area.getWidth()) / 2;
     SectionDrawing drawing = new SectionDrawing(pen, middle, floor, scale);
     drawing.conjectured(built, excavated);
     drawing.excavated(excavated);
     drawing.trial(found);
     drawing.floor(excavated.outerDiameter() / 2 + 60);
-    bar(pen, area, scale);
-    list(pen, new Rectangle2D.Double(area.getX() + area.getWidth() * (DRAWING + 0.02), area.getY() + HEAD, area.getWidth() * (0.97 - DRAWING), room));
+    bar(pen, area, scale, area.getMaxY() - 9 - (below ? list : 0));
+    double left = below ? 4 : area.getWidth() * (DRAWING + 0.02);
+    list(pen, new Rectangle2D.Double(area.getX() + left, below ? area.getMaxY() - list + 8 : area.getY() + HEAD, area.getWidth() * 0.99 - left, list));
   }
 
-  private static void bar(Pen pen, Rectangle2D area, double scale) {
+  private static void bar(Pen pen, Rectangle2D area, double scale, double y) {
     double length = scale * 500 < area.getWidth() / 3 ? 500 : 200;
     double x = area.getX() + 8;
-    double y = area.getMaxY() - 9;
     pen.color(pen.palette().ink()).line(0.6f);
     for (int i = 0; i < 5; i++) {
       Rectangle2D part = new Rectangle2D.Double(x + i * length / 5 * scale, y, length / 5 * scale, 3.5);

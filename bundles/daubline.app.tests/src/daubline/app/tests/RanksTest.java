@@ -50,6 +50,8 @@ class RanksTest {
   @BeforeEach
   void perspective() throws Exception {
     PlatformUI.getWorkbench().showPerspective("daubline.app.compare", Window.page().getWorkbenchWindow());
+    Window.page().resetPerspective();
+    Window.pump();
   }
 
   @AfterEach
@@ -82,8 +84,10 @@ class RanksTest {
     Window.waitFor("the ranking", () -> Window.find("ranks.again", Button.class).isEnabled());
   }
 
-  private static String cell(String table, int column, int row) {
-    return ((daubline.ui.grid.GridCell) Window.find(table, NatTable.class).getDataValueByPosition(column, row + 1)).text();
+  private static String cell(RanksView view, String tab, int column, int row) {
+    view.turnTo(tab);
+    Window.pump();
+    return view.grid(tab).model().cell(column, row).text();
   }
 
   private static String percent(double share) {
@@ -98,30 +102,25 @@ class RanksTest {
     Target target = Selection.target(study.compared().orElseThrow()).orElseThrow();
     Ranking ranking = StudyRanking.of(snapshot, ComparisonOptions.standard(), target, Progress.NONE);
     assertTrue(Window.find("ranks-said", Label.class).getText().contains(target.sheet().name()));
-    view.turnTo("ranks.ranks");
     for (int row = 0; row < ranking.places().size(); row++) {
       Ranking.Place place = ranking.places().get(row);
-      assertEquals(place.trialName(), cell("ranks.ranks", 0, row));
-      assertEquals(percent(place.acceptability()[0]), cell("ranks.ranks", 4, row), "first places of " + place.trialName());
+      assertEquals(place.trialName(), cell(view, "ranks.ranks", 0, row));
+      assertEquals(percent(place.acceptability()[0]), cell(view, "ranks.ranks", 4, row), "first places of " + place.trialName());
     }
-    view.turnTo("ranks.pairs");
     Ranking.Place first = ranking.places().get(0);
-    assertEquals(percent(first.wins().get(ranking.places().get(1).trial())), cell("ranks.pairs", 2, 0));
-    view.turnTo("ranks.weights");
-    assertTrue(cell("ranks.weights", 2, 0).contains(StudyRanking.heavier(ranking, first, StudyRanking.usualWeights(snapshot.settings())).get(0).criterion()));
-    view.turnTo("ranks.criteria");
-    Ranking.Discrimination strongest = ranking.criteria().stream().filter(c -> c.name().equals(cell("ranks.criteria", 0, 0))).findFirst().orElseThrow();
+    assertEquals(percent(first.wins().get(ranking.places().get(1).trial())), cell(view, "ranks.pairs", 2, 0));
+    assertTrue(cell(view, "ranks.weights", 2, 0).contains(StudyRanking.heavier(ranking, first, StudyRanking.usualWeights(snapshot.settings())).get(0).criterion()));
+    Ranking.Discrimination strongest = ranking.criteria().stream().filter(c -> c.name().equals(cell(view, "ranks.criteria", 0, 0))).findFirst().orElseThrow();
     assertTrue(ranking.criteria().stream().allMatch(c -> Math.abs(c.share()) <= Math.abs(strongest.share())), "the strongest first");
-    assertEquals(percent(strongest.share()), cell("ranks.criteria", 1, 0));
+    assertEquals(percent(strongest.share()), cell(view, "ranks.criteria", 1, 0));
     view.turnTo("ranks.equal");
-    assertEquals(StudyRanking.equallyGood(snapshot, ranking).groups().size(), Window.find("ranks.equal", NatTable.class).getRowCount() - 1);
-    view.turnTo("ranks.ruled");
+    assertEquals(StudyRanking.equallyGood(snapshot, ranking).groups().size(), view.grid("ranks.equal").model().rows());
     List<Comparison> all = study.results().orElseThrow().ranked(target.sheet().id());
     for (int row = 0; row < all.size(); row++) {
       boolean ruledOut = daubline.engine.inference.Exclusion.of(all.get(row), snapshot.settings().alpha()).isRuledOut();
-      assertEquals(Words.of(ruledOut ? "ranks.ruledout" : "rank.notruledout"), cell("ranks.ruled", 1, row), all.get(row).trialName());
+      assertEquals(Words.of(ruledOut ? "ranks.ruledout" : "rank.notruledout"), cell(view, "ranks.ruled", 1, row), all.get(row).trialName());
     }
-    assertTrue(IntStream.range(0, all.size()).anyMatch(row -> cell("ranks.ruled", 1, row).equals(Words.of("ranks.ruledout"))), "the demonstration rules some out");
+    assertTrue(IntStream.range(0, all.size()).anyMatch(row -> cell(view, "ranks.ruled", 1, row).equals(Words.of("ranks.ruledout"))), "the demonstration rules some out");
   }
 
   @Test
@@ -226,6 +225,7 @@ class RanksTest {
       comparison.grid().select(1, trial);
       Window.pump();
       Comparison pair = Selection.get().orElseThrow();
+      Window.waitFor("the drawing of " + pair.trialName(), () -> caption().contains(pair.trialName()));
       String caption = caption();
       assertTrue(caption.contains(pair.trialName()) && caption.contains(pair.sheetName()), caption);
     }
@@ -233,8 +233,9 @@ class RanksTest {
     Combo what = Window.find("beside", Combo.class);
     for (int i = 1; i < what.getItemCount(); i++) {
       what.select(i);
+      String before = caption();
       what.notifyListeners(SWT.Selection, new Event());
-      Window.pump();
+      Window.waitFor("another drawing", () -> !caption().equals(before));
       assertFalse(caption().equals(Words.of("figures.nothing")), what.getText());
       assertFalse(caption().matches("(?i).*\\b(proved|proven|match(es)?|true)\\b.*"), caption());
     }

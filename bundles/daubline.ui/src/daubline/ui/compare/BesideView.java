@@ -15,10 +15,13 @@ import daubline.ui.views.FigurePane;
 import daubline.ui.views.StudyPart;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 
 /** The pair looked at as drawings: section over section, variables by agreement, slags beside the excavated field, what has been tried. */
 public final class BesideView extends StudyPart {
@@ -38,6 +41,9 @@ public final class BesideView extends StudyPart {
   protected void fill(Composite area) {
     Composite page = Pages.plain(area, 1);
     choice = new Combo(page, SWT.READ_ONLY);
+    GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
+    wide.widthHint = 120;
+    choice.setLayoutData(wide);
     choice.setItems(WHAT.stream().map(Words::of).toArray(String[]::new));
     choice.select(0);
     choice.setData("id", "beside");
@@ -61,10 +67,30 @@ public final class BesideView extends StudyPart {
     Asked asked = new Asked(choice.getSelectionIndex(), now == null ? null : now.results(), trial, target.map(t -> t.sheet().id()).orElse(""));
     if (!asked.equals(shown)) {
       shown = asked;
-      Optional<Figure> figure = now == null ? Optional.empty() : figure(now, asked, target);
-      pane.show(figure.orElse(null), Words.of(now == null ? "none.open" : asked.what() > 0 ? "figures.nothing"
-          : target.filter(Target::isGroup).isPresent() ? "beside.group" : "beside.nothing"));
+      String otherwise = Words.of(now == null ? "none.open" : asked.what() > 0 ? "figures.nothing"
+          : target.filter(Target::isGroup).isPresent() ? "beside.group" : "beside.nothing");
+      make(now, asked, target, otherwise);
     }
+  }
+
+  /** Makes the drawing behind, for some are reckoned, and shows it if it is still the one asked for. */
+  private void make(Compared now, Asked asked, Optional<Target> target, String otherwise) {
+    if (now == null) {
+      pane.show(null, otherwise);
+      return;
+    }
+    Display display = choice.getDisplay();
+    Job.createSystem("beside", monitor -> {
+      Optional<Figure> figure = figure(now, asked, target);
+      if (!display.isDisposed()) {
+        display.asyncExec(() -> {
+          if (asked.equals(shown) && !choice.isDisposed()) {
+            pane.show(figure.orElse(null), otherwise);
+          }
+        });
+      }
+      return Status.OK_STATUS;
+    }).schedule();
   }
 
   private static Optional<Figure> figure(Compared now, Asked asked, Optional<Target> target) {

@@ -6,6 +6,7 @@ import daubline.ui.look.Pages;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.layout.RowLayout;
@@ -17,7 +18,7 @@ import org.eclipse.swt.widgets.Label;
 /** A line of lists, switches and buttons above a view, broken where it is narrow; each is known by the key of its text. */
 final class ChoiceBar {
 
-  private static final int WIDTH = 196;
+  private static final int LETTERS = 26;
 
   private final Composite bar;
   private final Map<String, Combo> combos = new LinkedHashMap<>();
@@ -43,7 +44,9 @@ final class ChoiceBar {
     Combo combo = new Combo(both, SWT.READ_ONLY);
     combo.setData("id", key);
     GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
-    data.widthHint = WIDTH;
+    GC gc = new GC(combo);
+    data.widthHint = (int) (LETTERS * gc.getFontMetrics().getAverageCharacterWidth());
+    gc.dispose();
     combo.setLayoutData(data);
     Pages.named(combo, Words.of(key), Words.of(key + ".tip"));
     combo.addListener(SWT.Selection, e -> does.run());

@@ -4,13 +4,18 @@ import daubline.analysis.StudyRanking;
 import daubline.analysis.Target;
 import daubline.engine.inference.Ranking;
 import daubline.ui.Words;
+import daubline.ui.grid.Grid;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.study.Compared;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.StudyPart;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
@@ -24,22 +29,20 @@ import org.eclipse.swt.widgets.ProgressBar;
 public final class RanksView extends StudyPart {
 
   private static final int BAR = 120;
+  private static final List<String> TABS = List.of("ranks.ranks", "ranks.pairs", "ranks.weights", "ranks.criteria", "ranks.equal", "ranks.ruled", "ranks.repeats");
 
   private final Runnable selected = () -> study().ifPresent(s -> show(Optional.of(s)));
   private CTabFolder tabs;
   private ChoiceBar bar;
   private Label said;
   private ProgressBar progress;
-  private TablePane ranks;
-  private TablePane pairs;
-  private TablePane weights;
-  private TablePane criteria;
-  private TablePane equal;
-  private TablePane excluded;
+  private final Map<String, TablePane> panes = new LinkedHashMap<>();
   private RepeatsPane repeats;
   private Compared shown;
   private String shownTarget = "";
   private RankJob job;
+  private RankJob.Outcome outcome;
+  private final Set<String> stale = new HashSet<>();
 
   @Override
   protected void fill(Composite area) {
@@ -61,22 +64,18 @@ public final class RanksView extends StudyPart {
     tabs = new CTabFolder(page, SWT.TOP);
     tabs.setBackground(Hue.BAND.color());
     tabs.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-    ranks = tab("ranks.ranks");
-    pairs = tab("ranks.pairs");
-    weights = tab("ranks.weights");
-    criteria = tab("ranks.criteria");
-    equal = tab("ranks.equal");
-    excluded = tab("ranks.ruled");
+    TABS.subList(0, TABS.size() - 1).forEach(this::tab);
     repeats = new RepeatsPane(tabs);
     item("ranks.repeats", repeats.control());
     tabs.setSelection(0);
+    tabs.addListener(SWT.Selection, e -> fillTab());
     Selection.onChange(selected);
   }
 
-  private TablePane tab(String key) {
+  private void tab(String key) {
     TablePane pane = new TablePane(tabs, key);
     item(key, pane.control());
-    return pane;
+    panes.put(key, pane);
   }
 
   private void item(String key, Control control) {
@@ -116,7 +115,7 @@ public final class RanksView extends StudyPart {
       return;
     }
     said.setText(Words.of("ranks.reckoning", target.get().heading()).replace("&", "&&"));
-    said.getParent().getParent().layout(true, true);
+    said.requestLayout();
     progress.setSelection(0);
     RankJob[] mine = new RankJob[1];
     mine[0] = new RankJob(shown, target.get(), outcome -> ended(mine[0], outcome), p -> advance(mine[0], p));
@@ -131,16 +130,16 @@ public final class RanksView extends StudyPart {
     }
   }
 
-  private void ended(RankJob of, RankJob.Outcome outcome) {
+  private void ended(RankJob of, RankJob.Outcome now) {
     if (of != job || tabs.isDisposed()) {
       return;
     }
     job = null;
-    progress.setSelection(outcome == null ? 0 : 100);
+    progress.setSelection(now == null ? 0 : 100);
     target().ifPresent(t -> {
-      said.setText(Words.of(outcome == null ? "ranks.stopped" : "rank.heading", t.heading()).replace("&", "&&"));
-      if (outcome != null) {
-        show(outcome);
+      said.setText(Words.of(now == null ? "ranks.stopped" : "rank.heading", t.heading()).replace("&", "&&"));
+      if (now != null) {
+        take(now);
       }
     });
     enable();
@@ -151,31 +150,50 @@ public final class RanksView extends StudyPart {
     bar.button("ranks.again").setEnabled(job == null && target().isPresent());
   }
 
-  private void show(RankJob.Outcome outcome) {
+  /** Takes an outcome; each tab is filled when it is turned to. */
+  private void take(RankJob.Outcome now) {
+    outcome = now;
+    stale.clear();
+    stale.addAll(TABS);
+    fillTab();
+  }
+
+  private void fillTab() {
+    String key = TABS.get(tabs.getSelectionIndex());
+    if (outcome == null || shown == null || !stale.remove(key)) {
+      return;
+    }
     Ranking ranking = outcome.ranking();
-    boolean none = ranking.places().isEmpty();
-    ranks.show(Words.of(none ? "ranks.nothing" : "ranks.ranks.about"), RankTables.rankHeadings(ranking), RankTables.ranks(ranking));
-    pairs.show(Words.of(none ? "ranks.nothing" : "ranks.pairs.about"), RankTables.pairHeadings(ranking), RankTables.pairs(ranking));
-    weights.show(Words.of(none ? "ranks.nothing" : "ranks.weights.about"), RankTables.weightHeadings(),
-        RankTables.weights(ranking, StudyRanking.usualWeights(shown.settings())));
-    criteria.show(Words.of(none ? "ranks.nothing" : "ranks.criteria.about"), RankTables.criterionHeadings(), RankTables.criteria(ranking));
-    int groups = outcome.equal().groups().size();
-    equal.show(none ? Words.of("ranks.nothing") : groups < 2 ? Words.of("ranks.equal.none") : Words.of("ranks.equal.about", groups),
-        RankTables.equalHeadings(), RankTables.equal(outcome.equal(), shown.results().snapshot()));
-    excluded.show(Words.of("ranks.ruled.about", ReasonsModel.probability(shown.settings().alpha())), RankTables.excludedHeadings(),
-        RankTables.excluded(shown.results().ranked(shownTarget), shown.settings().alpha()));
-    repeats.show(study().orElse(null), shown, outcome.repeats(), outcome.among());
+    String about = ranking.places().isEmpty() ? Words.of("ranks.nothing") : Words.orElse(key + ".about", "");
+    double alpha = shown.settings().alpha();
+    TablePane pane = panes.get(key);
+    switch (key) {
+      case "ranks.ranks" -> pane.show(about, RankTables.rankHeadings(ranking), RankTables.ranks(ranking));
+      case "ranks.pairs" -> pane.show(about, RankTables.pairHeadings(ranking), RankTables.pairs(ranking));
+      case "ranks.weights" -> pane.show(about, RankTables.weightHeadings(), RankTables.weights(ranking, StudyRanking.usualWeights(shown.settings())));
+      case "ranks.criteria" -> pane.show(about, RankTables.criterionHeadings(), RankTables.criteria(ranking));
+      case "ranks.equal" -> pane.show(equallyGood(outcome.equal().groups().size()), RankTables.equalHeadings(),
+          RankTables.equal(outcome.equal(), shown.results().snapshot()));
+      case "ranks.ruled" -> pane.show(Words.of("ranks.ruled.about", ReasonsModel.probability(alpha)), RankTables.excludedHeadings(),
+          RankTables.excluded(shown.results().ranked(outcome.ranking().sheet()), alpha));
+      default -> repeats.show(study().orElse(null), shown, outcome.repeats(), outcome.among());
+    }
     tabs.layout(true, true);
   }
 
-  /** The keys of the tabs in order; for tests. */
-  public static List<String> tabKeys() {
-    return List.of("ranks.ranks", "ranks.pairs", "ranks.weights", "ranks.criteria", "ranks.equal", "ranks.ruled", "ranks.repeats");
+  private static String equallyGood(int groups) {
+    return groups == 0 ? Words.of("ranks.nothing") : groups < 2 ? Words.of("ranks.equal.none") : Words.of("ranks.equal.about", groups);
   }
 
-  /** Turns to a tab. */
+  /** Turns to a tab by its key. */
   public void turnTo(String key) {
-    tabs.setSelection(tabKeys().indexOf(key));
+    tabs.setSelection(TABS.indexOf(key));
+    fillTab();
+  }
+
+  /** The grid of a tab that has been turned to; for tests. */
+  public Grid grid(String key) {
+    return panes.get(key).grid();
   }
 
   @Override

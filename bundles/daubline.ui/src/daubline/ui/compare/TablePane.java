@@ -55,6 +55,11 @@ final class TablePane {
     return page;
   }
 
+  /** The grid, once something was shown. */
+  Grid grid() {
+    return grid;
+  }
+
   /** The selected row. */
   Optional<Integer> selectedRow() {
     return grid == null ? Optional.empty() : grid.selected().map(p -> p.y);

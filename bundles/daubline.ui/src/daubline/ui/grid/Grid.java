@@ -20,6 +20,8 @@ import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
 import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
 import org.eclipse.nebula.widgets.nattable.layer.ILayer;
+import org.eclipse.nebula.widgets.nattable.layer.NoScalingDpiConverter;
+import org.eclipse.nebula.widgets.nattable.layer.command.ConfigureScalingCommand;
 import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
 import org.eclipse.nebula.widgets.nattable.selection.command.SelectCellCommand;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
@@ -82,6 +84,8 @@ public final class Grid {
     table.addConfiguration(new GridConfiguration(this, model, painter));
     table.setBackground(Hue.PAPER.color());
     table.configure();
+    // sizes are measured in the letters of the window, which have grown with the screen already
+    table.doCommand(new ConfigureScalingCommand(new NoScalingDpiConverter()));
     if (fixed) {
       FreezeHelper.freeze(freeze, viewport, new PositionCoordinate(selection, 0, -1), new PositionCoordinate(selection, 0, -1));
     }
