@@ -78,7 +78,7 @@ public final class SideBySide implements Figure {
   public double height(double width) {
     double list = (lines().size() + 7) * ROW;
     double wanted = (height() + depth()) * width * drawing(width) / width() + HEAD + FOOT;
-    return width < NARROW ? Math.min(wanted, 1.3 * width) + list : Math.clamp(wanted, Math.min(list, 1.3 * width), 1.3 * width);
+    return width < NARROW ? Math.min(wanted, 0.9 * width) + list : Math.clamp(wanted, Math.min(list, 1.3 * width), 1.3 * width);
   }
 
   /** The share of the width that the drawing gets. */

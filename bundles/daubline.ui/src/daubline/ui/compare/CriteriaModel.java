@@ -69,7 +69,7 @@ final class CriteriaModel implements MapModel {
 
   @Override
   public String widest(int column) {
-    return "MM " + Words.of("verdict.NOT_CONSISTENT");
+    return column == 0 ? PairModel.longest(trials) : "MM " + Words.of("verdict.NOT_CONSISTENT");
   }
 
   @Override

@@ -11,10 +11,12 @@ import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.Compared;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Trials down, what they are compared with across; in each cell agreement and coverage together, with the counts of verdicts. */
 final class PairModel implements MapModel {
@@ -62,6 +64,17 @@ final class PairModel implements MapModel {
   @Override
   public double share(int column) {
     return column == 0 ? 1.1 : 1;
+  }
+
+  /** The longest name of a trial, otherwise the longest line of a cell after its mark. */
+  @Override
+  public String widest(int column) {
+    return column == 0 ? longest(trials) : "MM " + IntStream.range(0, trials.size()).boxed().flatMap(row -> cell(column, row).text().lines())
+        .max(Comparator.comparingInt(String::length)).orElse("");
+  }
+
+  static String longest(List<TrialData> trials) {
+    return trials.stream().flatMap(t -> name(t).text().lines()).max(Comparator.comparingInt(String::length)).orElse("");
   }
 
   @Override

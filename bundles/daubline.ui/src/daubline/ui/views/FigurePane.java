@@ -14,7 +14,8 @@ import org.eclipse.swt.widgets.Label;
 /** A figure as wide as its place, with its caption below; it scrolls when it is higher. */
 public final class FigurePane {
 
-  private static final int LEAST = 300;
+  /** In fewer points of width lettering and drawing would run into each other; the pane scrolls sideways then. */
+  private static final double LEAST = 280;
 
   private final ScrolledComposite scroll;
   private final FigureCanvas canvas;
@@ -47,9 +48,10 @@ public final class FigurePane {
   }
 
   private void size() {
-    int width = Math.max(LEAST, scroll.getClientArea().width);
+    int least = canvas.widthOf(LEAST);
+    int width = Math.max(least, scroll.getClientArea().width);
     ((GridData) canvas.getLayoutData()).heightHint = canvas.heightFor(width);
-    scroll.setMinSize(LEAST, scroll.getContent().computeSize(width, SWT.DEFAULT).y);
+    scroll.setMinSize(least, scroll.getContent().computeSize(width, SWT.DEFAULT).y);
     ((Composite) scroll.getContent()).layout(true);
   }
 }
