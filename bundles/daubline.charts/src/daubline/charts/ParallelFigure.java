@@ -117,6 +117,8 @@ public final class ParallelFigure implements FigureSpec {
     private static final double KEY = 16;
     private static final double FOOT = 16;
     private static final double LABELS = 72;
+    /** In less width the key does not name the ranges. */
+    private static final double ROOMY = 380;
 
     private final String target;
     private final List<Comparison> trials;
@@ -180,7 +182,7 @@ public final class ParallelFigure implements FigureSpec {
         }
         pen.color(pen.palette().color(third.color)).stroke(third.stroke()).line(x, y - 2.5, x + 22, y - 2.5);
         third.mark.draw(pen, x + 11, y - 2.5, 2.8);
-        String text = third.word + " (" + Printed.fixed(of.getLast().agreement(), 0) + "–" + Printed.fixed(of.getFirst().agreement(), 0) + ")";
+        String text = area.getWidth() < ROOMY ? third.word : third.word + " (" + Printed.fixed(of.getLast().agreement(), 0) + "–" + Printed.fixed(of.getFirst().agreement(), 0) + ")";
         pen.color(pen.palette().ink()).text(text, x + 26, y, Pen.SMALL, Pen.At.LEFT);
         x += 38 + Pen.width(text, Pen.SMALL);
       }

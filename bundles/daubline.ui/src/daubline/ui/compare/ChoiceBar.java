@@ -18,7 +18,7 @@ import org.eclipse.swt.widgets.Label;
 /** A line of lists, switches and buttons above a view, broken where it is narrow; each is known by the key of its text. */
 final class ChoiceBar {
 
-  private static final int LETTERS = 21;
+  private static final int LETTERS = 24;
 
   private final Composite bar;
   private final Map<String, Combo> combos = new LinkedHashMap<>();
