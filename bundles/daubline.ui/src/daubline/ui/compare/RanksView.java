@@ -193,7 +193,7 @@ public final class RanksView extends StudyPart {
 
   /** The grid of a tab that has been turned to; for tests. */
   public Grid grid(String key) {
-    return panes.get(key).grid();
+    return panes.containsKey(key) ? panes.get(key).grid() : repeats.grid();
   }
 
   @Override

@@ -2,7 +2,6 @@ package daubline.ui.compare;
 
 import daubline.analysis.SettingEditor;
 import daubline.analysis.StudyRepeats;
-import daubline.analysis.TrialData;
 import daubline.base.Printed;
 import daubline.base.Unit;
 import daubline.criteria.Criteria;
@@ -11,6 +10,7 @@ import daubline.engine.inference.Comparison;
 import daubline.engine.inference.Criterion;
 import daubline.engine.inference.Setting;
 import daubline.ui.Words;
+import daubline.ui.grid.Grid;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.prefs.Preferred;
@@ -18,7 +18,6 @@ import daubline.ui.study.Compared;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
@@ -38,6 +37,10 @@ final class RepeatsPane {
     enable();
   }
 
+  Grid grid() {
+    return pane.grid();
+  }
+
   Control control() {
     return pane.control();
   }
@@ -47,7 +50,8 @@ final class RepeatsPane {
     spreads = repeats.spreads();
     List<List<GridCell>> rows = new ArrayList<>();
     spreads.forEach(r -> rows.add(row(compared, r)));
-    pane.show(about(repeats, among), List.of("reasons.criterion", "repeats.spread", "repeats.interval", "repeats.freedom", "repeats.as", "repeats.now").stream()
+    among.forEach(pairs -> pairs.forEach(c -> rows.add(row(c))));
+    pane.show(Words.of(repeats.recipes().isEmpty() ? "repeats.none" : "repeats.about"), List.of("reasons.criterion", "repeats.spread", "repeats.interval", "repeats.freedom", "repeats.as", "repeats.now").stream()
         .map(Words::of).toList(), rows);
     enable();
   }
@@ -58,23 +62,16 @@ final class RepeatsPane {
     bar.button("repeats.keep.all").setEnabled(may);
   }
 
-  /** Each recipe with how well its trials agree with each other. */
-  private static String about(StudyRepeats repeats, List<List<Comparison>> among) {
-    if (repeats.recipes().isEmpty()) {
-      return Words.of("repeats.none");
-    }
-    List<String> lines = new ArrayList<>(List.of(Words.of("repeats.about")));
-    for (int i = 0; i < among.size(); i++) {
-      String trials = repeats.recipes().get(i).stream().map(TrialData::name).collect(Collectors.joining(", "));
-      lines.add(trials + ": " + among.get(i).stream().map(RepeatsPane::said).collect(Collectors.joining("; ")));
-    }
-    return String.join("\n", lines);
+  /** Two trials of one recipe, and how well their remains agree. */
+  private static List<GridCell> row(Comparison c) {
+    GridCell pair = GridCell.of(Words.of("repeats.between", c.trialName(), c.sheetName()), Look.NAME);
+    GridCell agreement = new GridCell(said(c), Look.PLAIN, GridCell.Mark.NONE, said(c));
+    return List.of(pair, agreement, GridCell.VOID, GridCell.VOID, GridCell.VOID, GridCell.VOID);
   }
 
   private static String said(Comparison c) {
-    return Words.of("repeats.pair", c.trialName(), c.sheetName(), c.isTested()
-        ? Words.of("repeats.agreement", PairModel.whole(c.agreement()), PairModel.span(c.low(), c.high()), PairModel.span(c.bandLow(), c.bandHigh()),
-            PairModel.percent(c.coverage())) : Words.of("pair.nothing"));
+    return c.isTested() ? Words.of("repeats.agreement", PairModel.whole(c.agreement()), PairModel.span(c.low(), c.high()),
+        PairModel.span(c.bandLow(), c.bandHigh()), PairModel.percent(c.coverage())) : Words.of("pair.nothing");
   }
 
   private static List<GridCell> row(Compared compared, Repeats r) {
