@@ -85,23 +85,60 @@ public final class SettingEditor {
    * @throws IllegalArgumentException when there is no such setting, or the value cannot be read
    */
   public void set(String key, String typed, String because) {
-    Setting setting = required(key);
+    set("Set " + required(key).name(), List.of(new Entry(key, typed, because)));
+  }
+
+  /**
+   * A setting to keep.
+   *
+   * @param key one of {@link #known}
+   * @param typed its value as {@link #set} takes it
+   * @param because where it comes from; may be empty
+   */
+  public record Entry(String key, String typed, String because) {
+  }
+
+  /**
+   * Keeps several values as one undoable change; none when one of them cannot be read.
+   *
+   * @param label the name of the change, as undo shows it
+   * @throws IllegalArgumentException when there is no such setting, or a value cannot be read
+   */
+  public void set(String label, List<Entry> entries) {
+    List<String> values = entries.stream().map(e -> value(required(e.key()), e.key(), e.typed())).toList();
+    session.edit(label, () -> {
+      for (int i = 0; i < values.size(); i++) {
+        Entry entry = entries.get(i);
+        daubline.model.Setting kept = find(entry.key()).orElseGet(() -> added(entry.key()));
+        kept.setValue(values.get(i));
+        kept.setUnit(required(entry.key()).unit().map(Unit::symbol).orElse(null));
+        kept.setSource(entry.because().isBlank() ? null : entry.because().strip());
+      }
+    });
+  }
+
+  private static String value(Setting setting, String key, String typed) {
     String value = setting.isNumber() ? Double.toString(number(setting, typed)) : typed.strip();
     if (key.equals(StudySettings.ALPHA) && !(Double.parseDouble(value) > 0 && Double.parseDouble(value) < 0.5)) {
       throw new IllegalArgumentException("The limit of compatibility must lie between 0 and 0.5, not “" + typed + "”");
     }
-    session.edit("Set " + setting.name(), () -> {
-      daubline.model.Setting kept = find(key).orElseGet(() -> added(key));
-      kept.setValue(value);
-      kept.setUnit(setting.unit().map(Unit::symbol).orElse(null));
-      kept.setSource(because.isBlank() ? null : because.strip());
-    });
+    return value;
   }
 
   /** Goes back to the standard value, as one undoable change. */
   public void reset(String key) {
-    Setting setting = required(key);
-    find(key).ifPresent(k -> session.delete("Standard value of " + setting.name(), List.of(k)));
+    reset("Standard value of " + required(key).name(), key);
+  }
+
+  /** Goes back to the standard value, as one undoable change of this name. */
+  public void reset(String label, String key) {
+    required(key);
+    find(key).ifPresent(k -> session.delete(label, List.of(k)));
+  }
+
+  /** Says where a kept value comes from, as one undoable change of this name; nothing when the study keeps no value. */
+  public void source(String label, String key, String because) {
+    find(key).ifPresent(kept -> session.edit(label, () -> kept.setSource(because.isBlank() ? null : because.strip())));
   }
 
   private daubline.model.Setting added(String key) {

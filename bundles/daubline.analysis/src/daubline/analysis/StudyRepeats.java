@@ -1,7 +1,13 @@
 package daubline.analysis;
 
+import daubline.base.Unit;
+import daubline.criteria.Criteria;
 import daubline.criteria.Repeats;
+import daubline.engine.inference.Comparison;
 import daubline.engine.inference.ComparisonSettings;
+import daubline.engine.inference.Criterion;
+import daubline.engine.inference.Progress;
+import daubline.engine.inference.Setting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +49,32 @@ public record StudyRepeats(List<List<TrialData>> recipes, List<Repeats> spreads)
     Map<String, String> sources = new LinkedHashMap<>();
     known.forEach(r -> sources.put(ComparisonSettings.key(r.criterion(), Repeats.SETTING), source(r)));
     return settings.withMore(Repeats.asSettings(known), sources);
+  }
+
+  /** The trials of one recipe compared with each other, each as though the other had been dug up. */
+  public static List<Comparison> among(StudySnapshot snapshot, ComparisonOptions options, List<TrialData> recipe, Progress progress) {
+    List<String> ids = recipe.stream().map(TrialData::id).toList();
+    ComparisonOptions among = new ComparisonOptions(options.withDemonstrations(), ids, ids, options.draws(), options.seed(), options.threads(), Against.TRIAL, false);
+    return StudyComparison.of(snapshot, List.of(), among, progress).comparisons();
+  }
+
+  /** The setting of a criterion that the spread of repeats can be. */
+  public static Setting toleranceOf(Criterion criterion) {
+    return criterion.settings().stream().filter(s -> s.key().equals(Repeats.SETTING)).findFirst().orElseThrow();
+  }
+
+  /**
+   * Keeps spreads as tolerances of the study, as one undoable change.
+   *
+   * @param label the name of the change, as undo shows it
+   * @param chosen spreads above zero
+   */
+  public static void keep(SettingEditor editor, String label, List<Repeats> chosen) {
+    editor.set(label, chosen.stream().map(r -> {
+      Unit unit = toleranceOf(Criteria.find(r.criterion()).orElseThrow()).unit().orElseThrow();
+      return new SettingEditor.Entry(StudySettings.CRITERION + r.criterion() + "." + Repeats.SETTING, Double.toString(unit.differenceFromCanonical(r.tolerance())),
+          source(r));
+    }).toList());
   }
 
   /** Where a tolerance taken from repeats comes from, in words. */

@@ -2,6 +2,7 @@ package daubline.analysis;
 
 import daubline.base.Finding;
 import daubline.engine.inference.Comparison;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,5 +23,11 @@ public record StudyResults(StudySnapshot snapshot, List<Comparison> comparisons,
   /** The comparison of one trial with one sheet. */
   public Optional<Comparison> comparison(String trial, String sheet) {
     return comparisons.stream().filter(c -> c.trial().equals(trial) && c.sheet().equals(sheet)).findFirst();
+  }
+
+  /** The comparisons with one target, the highest agreement first and what could not be tested last. */
+  public List<Comparison> ranked(String sheet) {
+    return comparisons.stream().filter(c -> c.sheet().equals(sheet)).sorted(Comparator.comparing((Comparison c) -> !c.isTested())
+        .thenComparing(c -> -c.agreement()).thenComparing(Comparison::trialName).thenComparing(Comparison::trial)).toList();
   }
 }

@@ -4,6 +4,7 @@ import daubline.analysis.StudyResults;
 import daubline.base.Printed;
 import daubline.engine.stats.Biplot;
 import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -42,7 +43,7 @@ final class BiplotFigure implements FigureSpec {
     public String caption() {
       long excavated = slags.slags().stream().filter(SlagParts.Slag::excavated).count();
       return "Bulk slags as centred log-ratios of " + String.join(", ", slags.parts().stream().map(Drawing::printed).toList()) + " in the plane of the first two "
-          + "principal components: crosses, " + excavated + " excavated analyses; marks, " + (slags.slags().size() - excavated) + " analyses of trials. "
+          + "principal components: crosses and hatched field, " + excavated + " excavated analyses and their convex hull; marks, " + (slags.slags().size() - excavated) + " analyses of trials. "
           + "Near points have like ratios; an arrow points to where its oxide is high against the others. All iron as FeO"
           + (slags.below() == 0 ? "" : "; " + slags.below() + (slags.below() == 1 ? " value below its limit stands" : " values below their limits stand") + " as 0.65 of it")
           + (slags.leftOut() == 0 ? "." : "; " + slags.leftOut() + (slags.leftOut() == 1 ? " analysis lacks one of these oxides and is" : " analyses lack one of these oxides and are") + " left out.");
@@ -133,16 +134,22 @@ final class BiplotFigure implements FigureSpec {
 
     private void points(Pen pen, Rectangle2D frame, double scale) {
       List<String> trials = trials();
-      List<Point2D> excavated = new ArrayList<>();
+      List<Point2D> excavated = IntStream.range(0, plot.scores().length).filter(i -> slags.slags().get(i).excavated())
+          .mapToObj(i -> at(frame, plot.scores()[i], scale)).toList();
+      field(pen, excavated);
       for (int i = 0; i < plot.scores().length; i++) {
-        Point2D p = at(frame, plot.scores()[i], scale);
-        if (slags.slags().get(i).excavated()) {
-          excavated.add(p);
-        } else {
+        if (!slags.slags().get(i).excavated()) {
+          Point2D p = at(frame, plot.scores()[i], scale);
           Mark.series(pen, trials.indexOf(slags.slags().get(i).of()), p.getX(), p.getY());
         }
       }
       excavated.forEach(p -> Mark.cross(pen, p.getX(), p.getY()));
+    }
+
+    /** The hull of the excavated analyses, under their crosses. */
+    private static void field(Pen pen, List<Point2D> excavated) {
+      Path2D hull = Hull.of(excavated);
+      pen.color(pen.palette().quiet()).line(0.3f).hatch(hull, 1, 3.5).line(0.7f, 4, 2).draw(hull);
     }
 
     private void key(Pen pen, Rectangle2D area) {

@@ -14,7 +14,6 @@ import daubline.engine.inference.Exclusion;
 import daubline.engine.inference.Setting;
 import daubline.engine.inference.Verdict;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,7 +49,7 @@ final class ComparisonText {
     results.checks().stream().filter(f -> f.code().startsWith("setting.")).forEach(f -> Page.say(0, f.toString()));
     int silent = 0;
     for (Target target : options.targets(results.snapshot())) {
-      List<Comparison> ranked = ranked(results, target);
+      List<Comparison> ranked = results.ranked(target.sheet().id());
       boolean tested = ranked.stream().anyMatch(Comparison::isTested);
       if (tested || reasons && !ranked.isEmpty()) {
         print(target, ranked);
@@ -62,13 +61,6 @@ final class ComparisonText {
       Out.line("");
     }
     legend();
-  }
-
-  /** The comparisons with one target, the highest agreement first. */
-  static List<Comparison> ranked(StudyResults results, Target target) {
-    return results.comparisons().stream().filter(c -> c.sheet().equals(target.sheet().id()))
-        .sorted(Comparator.comparing((Comparison c) -> !c.isTested()).thenComparing(c -> -c.agreement()).thenComparing(Comparison::trialName)
-            .thenComparing(Comparison::trial)).toList();
   }
 
   private void print(Target target, List<Comparison> ranked) {

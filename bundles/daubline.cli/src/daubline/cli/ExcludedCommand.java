@@ -33,8 +33,8 @@ final class ExcludedCommand implements Callable<Integer> {
       StudyResults results = StudyComparison.of(session, options);
       double alpha = options.settingsOf(results.snapshot()).alpha();
       List<Target> tested = options.targets(results.snapshot()).stream()
-          .filter(t -> ComparisonText.ranked(results, t).stream().anyMatch(Comparison::isTested)).toList();
-      tested.forEach(target -> print(target, ComparisonText.ranked(results, target), alpha));
+          .filter(t -> results.ranked(t.sheet().id()).stream().anyMatch(Comparison::isTested)).toList();
+      tested.forEach(target -> print(target, results.ranked(target.sheet().id()), alpha));
       Page.say(0, tested.isEmpty() ? "nothing could be compared, so nothing is ruled out"
           : "Of many criteria some disagree by chance. A list counts when as many would disagree as much in fewer than " + Printed.number(alpha)
               + " of faithful repeats, allowing for the number of lists tried; the criteria are taken as independent. What is not ruled out is not "

@@ -5,12 +5,10 @@ import daubline.analysis.StudyRanking;
 import daubline.analysis.StudySnapshot;
 import daubline.analysis.Target;
 import daubline.base.Printed;
-import daubline.criteria.Criteria;
 import daubline.engine.inference.Equifinality;
 import daubline.engine.inference.Ranking;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -24,17 +22,14 @@ final class RanksText {
 
   private final StudySnapshot snapshot;
   private final Map<String, String> headings;
-  private final Map<String, Double> usual = new HashMap<>();
+  private final Map<String, Double> usual;
   private final boolean pairs;
   private final boolean weights;
 
   RanksText(StudySnapshot snapshot, ComparisonOptions options, boolean pairs, boolean weights) {
     this.snapshot = snapshot;
     this.headings = options.targets(snapshot).stream().collect(Collectors.toMap(t -> t.sheet().id(), Target::heading, (a, b) -> a));
-    double[] shares = options.settingsOf(snapshot).weights().shares(Criteria.all());
-    for (int c = 0; c < shares.length; c++) {
-      usual.put(Criteria.all().get(c).id(), shares[c]);
-    }
+    this.usual = StudyRanking.usualWeights(options.settingsOf(snapshot));
     this.pairs = pairs;
     this.weights = weights;
   }
@@ -107,20 +102,14 @@ final class RanksText {
 
   /** The tested criteria that count most for a trial when it comes first, beyond their usual weight. */
   private void weights(Ranking ranking, Ranking.Place place) {
-    String text = ranking.criteria().stream().filter(c -> c.influence() > 0 && more(place, c.criterion()) > 0)
-        .sorted(Comparator.comparingDouble((Ranking.Discrimination c) -> -more(place, c.criterion()))).limit(SHOWN_WEIGHTS)
-        .map(c -> c.name() + " " + weight(place.centralWeights().get(c.criterion())) + " instead of " + weight(usual.get(c.criterion())))
-        .collect(Collectors.joining(", "));
+    String text = StudyRanking.heavier(ranking, place, usual).stream().limit(SHOWN_WEIGHTS)
+        .map(h -> h.criterion() + " " + weight(h.weight()) + " instead of " + weight(h.usual())).collect(Collectors.joining(", "));
     Page.hang(2, 4, place.trialName() + (place.centralWeights().isEmpty() ? " comes first under no weights that were drawn"
         : text.isEmpty() ? " comes first under any weights alike" : " comes first rather with: " + text));
   }
 
   private static String weight(double share) {
     return Printed.fixed(100 * share, 1) + "\u00A0%";
-  }
-
-  private double more(Ranking.Place place, String criterion) {
-    return place.centralWeights().getOrDefault(criterion, 0.0) - usual.get(criterion);
   }
 
   private void recipes(Ranking ranking) {

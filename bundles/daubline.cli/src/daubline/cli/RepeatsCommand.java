@@ -1,10 +1,7 @@
 package daubline.cli;
 
-import daubline.analysis.Against;
-import daubline.analysis.ComparisonOptions;
 import daubline.analysis.SettingEditor;
 import daubline.analysis.Snapshots;
-import daubline.analysis.StudyComparison;
 import daubline.analysis.StudyRepeats;
 import daubline.analysis.StudySnapshot;
 import daubline.analysis.TrialData;
@@ -60,11 +57,7 @@ final class RepeatsCommand implements Callable<Integer> {
   }
 
   private void print(StudySnapshot snapshot, List<TrialData> recipe) {
-    List<String> ids = recipe.stream().map(TrialData::id).toList();
-    Out.line("%s", recipe.stream().map(TrialData::name).collect(Collectors.joining(", ")));
-    ComparisonOptions among = new ComparisonOptions(arguments.options().withDemonstrations(), ids, ids, arguments.options().draws(), arguments.options().seed(),
-        arguments.options().threads(), Against.TRIAL, false);
-    for (Comparison c : StudyComparison.of(snapshot, List.of(), among, Progress.NONE).comparisons()) {
+    for (Comparison c : StudyRepeats.among(snapshot, arguments.options(), recipe, Progress.NONE)) {
       Page.say(2, c.trialName() + " against " + c.sheetName() + ": " + (c.isTested() ? "agreement " + Printed.fixed(c.agreement(), 0) + " (" + Page.span(c.low(),
           c.high()) + "), a faithful repeat scores " + Page.span(c.bandLow(), c.bandHigh()) + ", coverage " + Page.percent(c.coverage()) : "nothing could be compared"));
     }
@@ -76,7 +69,7 @@ final class RepeatsCommand implements Callable<Integer> {
     rows.add(List.of("criterion", "spread within recipes", "90 % interval", "d. f.", "as tolerance", "tolerance now"));
     for (Repeats repeats : spreads) {
       Criterion criterion = Criteria.find(repeats.criterion()).orElseThrow();
-      Setting tolerance = tolerance(criterion);
+      Setting tolerance = StudyRepeats.toleranceOf(criterion);
       Unit unit = tolerance.unit().orElseThrow();
       rows.add(List.of(criterion.name(), printed(unit, repeats.spread()) + symbol(unit), printed(unit, repeats.low()) + "–" + printed(unit, repeats.high()) + symbol(unit),
           Integer.toString(repeats.freedom()), printed(unit, repeats.tolerance()) + symbol(unit), tolerance.printed(now(snapshot.settings(), criterion))));
@@ -96,10 +89,6 @@ final class RepeatsCommand implements Callable<Integer> {
     return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
   }
 
-  private static Setting tolerance(Criterion criterion) {
-    return criterion.settings().stream().filter(s -> s.key().equals(Repeats.SETTING)).findFirst().orElseThrow();
-  }
-
   private static String now(ComparisonSettings settings, Criterion criterion) {
     return settings.of(criterion).text(Repeats.SETTING);
   }
@@ -111,12 +100,7 @@ final class RepeatsCommand implements Callable<Integer> {
     if (!unknown.isEmpty()) {
       throw new IllegalArgumentException("no spread of repeats above zero is known for " + String.join(", ", unknown) + "; nothing was kept");
     }
-    SettingEditor editor = new SettingEditor(session);
-    for (Repeats repeats : chosen) {
-      Criterion criterion = Criteria.find(repeats.criterion()).orElseThrow();
-      Unit unit = tolerance(criterion).unit().orElseThrow();
-      editor.set("criterion." + repeats.criterion() + "." + Repeats.SETTING, Double.toString(unit.differenceFromCanonical(repeats.tolerance())), StudyRepeats.source(repeats));
-    }
+    StudyRepeats.keep(new SettingEditor(session), "Keep the spread of repeats as tolerance", chosen);
     session.save();
     Out.line("kept as tolerance and saved: %s", chosen.stream().map(Repeats::criterion).collect(Collectors.joining(", ")));
   }

@@ -21,6 +21,12 @@ public final class Parts {
   public static final String COMPARISON = "daubline.ui.comparison";
   /** The reasons for one cell of the comparison. */
   public static final String REASONS = "daubline.ui.reasons";
+  /** How far the order of the trials can be relied on. */
+  public static final String RANKS = "daubline.ui.ranks";
+  /** Weights and tolerances of the comparison. */
+  public static final String WEIGHTS = "daubline.ui.weights";
+  /** One trial beside what it is compared with, as a drawing. */
+  public static final String BESIDE = "daubline.ui.beside";
   /** The tables of the publication. */
   public static final String TABLES = "daubline.ui.tables";
   /** Stop criteria, hazards and permissions of the day. */
@@ -32,7 +38,7 @@ public final class Parts {
   public static final String RUN_DAY = "daubline.ui.runday";
 
   /** All views, in the order in which menus show them. */
-  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, RUN_DAY, SAFETY, TABLES, FIGURES,
+  public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, RANKS, WEIGHTS, BESIDE, RUN_DAY, SAFETY, TABLES, FIGURES,
       RECONSTRUCTIONS);
 
   private Parts() {

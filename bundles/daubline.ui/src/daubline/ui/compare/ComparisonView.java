@@ -1,6 +1,8 @@
 package daubline.ui.compare;
 
-import daubline.analysis.StudyResults;
+import daubline.analysis.Against;
+import daubline.analysis.ComparisonOptions;
+import daubline.analysis.Target;
 import daubline.engine.inference.Comparison;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
@@ -8,86 +10,149 @@ import daubline.ui.look.Described;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.study.Compared;
+import daubline.ui.study.Comparing;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.StudyPart;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-/** The comparison: trials × evidence sheets above, below them the ranking for the sheet looked at. */
+/** The comparison: a map of trials × targets or × criteria above, below it the ranking for the target looked at. */
 public final class ComparisonView extends StudyPart {
 
-  private final PairModel pairs = new PairModel();
+  private static final List<Against> AGAINST = Arrays.asList(Against.values());
+
   private final RankModel ranks = new RankModel();
+  private ChoiceBar choices;
   private Described described;
+  private Composite holder;
+  private MapModel map;
   private Grid grid;
   private Grid ranking;
   private Label heading;
-  private int column = 1;
-  private StudyResults shown;
+  private Compared shown;
+  private boolean moving;
 
   @Override
   protected void fill(Composite area) {
-    described = new Described(area);
+    Composite page = Pages.tight(area, 1);
+    choices = new ChoiceBar(page);
+    Combo against = choices.combo("compare.against", this::choose);
+    against.setItems(AGAINST.stream().map(Words::of).toArray(String[]::new));
+    choices.combo("compare.map", this::turn);
+    described = new Described(page);
+    described.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     SashForm sash = new SashForm(described.body(), SWT.VERTICAL);
     sash.setBackground(Hue.ASH.color());
-    grid = new Grid(sash, Words.of("pair.name"), pairs);
-    grid.control().setData("id", "pairs");
+    holder = new Composite(sash, SWT.NONE);
+    holder.setLayout(new FillLayout());
+    holder.setBackground(Hue.PAPER.color());
     Composite below = Pages.tight(sash, 1);
     heading = Pages.text(below, "", Fonts.STRONG.font(), SWT.DEFAULT);
     ranking = new Grid(below, Words.of("rank.name"), ranks);
     ranking.control().setData("id", "ranking");
     ranking.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-    sash.setWeights(5, 4);
-    grid.onSelect(this::pairChosen);
-    ranking.onSelect(() -> ranking.selected().ifPresent(p -> Selection.set(ranks.item(p.y))));
+    sash.setWeights(3, 2);
+    ranking.onSelect(() -> ranking.selected().filter(p -> !moving).ifPresent(p -> Selection.set(ranks.item(p.y))));
   }
 
-  private void pairChosen() {
-    grid.selected().filter(p -> p.x > 0).ifPresent(p -> {
-      column = p.x;
-      showRanking();
-      pairs.pair(p.x, p.y).ifPresent(Selection::set);
-    });
-  }
-
-  private void showRanking() {
-    List<Comparison> ranked = column < pairs.columns() ? pairs.ranked(column) : List.of();
-    heading.setText(ranked.isEmpty() ? "" : Words.of("rank.heading", ranked.get(0).sheetName()));
-    ranks.show(ranked);
-    ranking.rebuild();
+  private void choose() {
+    ComparisonOptions now = Comparing.options();
+    Comparing.choose(AGAINST.get(choices.combo("compare.against").getSelectionIndex()), now.withDemonstrations(), now.repeatsAsTolerance());
+    described.say(Words.of("pair.working"));
   }
 
   @Override
   protected void show(Optional<OpenStudy> study) {
-    StudyResults now = study.flatMap(OpenStudy::results).orElse(null);
+    Compared now = study.flatMap(OpenStudy::compared).orElse(null);
+    ComparisonOptions options = Comparing.options();
+    choices.combo("compare.against").select(AGAINST.indexOf(options.against()));
     if (study.isEmpty()) {
       described.say(Words.of("none.open"));
-    } else if (now == null) {
+    } else if (now == null || !now.options().equals(options)) {
       described.say(Words.of("pair.working"));
     } else {
-      described.say(now.comparisons().isEmpty() ? Words.of("pair.empty") : Words.of("pair.about"));
+      described.say(now.results().comparisons().isEmpty() ? Words.of("pair.empty") : "");
     }
-    if (now != shown) {
+    if (now != shown || grid == null) {
       shown = now;
-      pairs.show(Optional.ofNullable(now));
-      column = Math.min(column, Math.max(1, pairs.columns() - 1));
-      grid.rebuild();
-      showRanking();
-      followPair(now);
+      offerMaps();
+      rebuild();
+      Selection.follow(now);
     }
   }
 
-  /** Goes on looking at the same pair after new results. */
-  private static void followPair(StudyResults now) {
-    Selection.get().ifPresent(old -> Selection.set(now == null ? null : now.comparison(old.trial(), old.sheet()).orElse(null)));
+  /** The map of all targets, and one of the criteria of each; the chosen one stays chosen. */
+  private void offerMaps() {
+    Combo maps = choices.combo("compare.map");
+    String before = maps.getSelectionIndex() <= 0 ? "" : maps.getText();
+    String[] all = new String[targets().size() + 1];
+    all[0] = Words.of("compare.map.all");
+    for (int i = 1; i < all.length; i++) {
+      all[i] = Words.of("compare.map.criteria", targets().get(i - 1).sheet().name());
+    }
+    maps.setItems(all);
+    maps.select(Math.max(0, before.isEmpty() ? 0 : maps.indexOf(before)));
   }
 
-  /** The grid of pairs; for tests. */
+  private List<Target> targets() {
+    return shown == null ? List.of() : shown.targets();
+  }
+
+  private void turn() {
+    int index = choices.combo("compare.map").getSelectionIndex();
+    if (index > 0) {
+      String trial = Selection.get().map(Comparison::trial).orElse("");
+      List<Comparison> ranked = shown.results().ranked(targets().get(index - 1).sheet().id());
+      Selection.set(ranked.stream().filter(c -> c.trial().equals(trial)).findFirst().or(() -> ranked.stream().findFirst()).orElse(null));
+    }
+    rebuild();
+  }
+
+  /** Makes the map anew, for its columns may be others, and the ranking; what was selected stays so. */
+  private void rebuild() {
+    moving = true;
+    if (grid != null) {
+      grid.control().dispose();
+    }
+    int index = choices.combo("compare.map").getSelectionIndex();
+    Compared now = shown == null ? null : shown;
+    map = now == null ? null : index <= 0 ? new PairModel(now) : new CriteriaModel(now, targets().get(index - 1));
+    grid = map == null ? null : Grid.withFixedNames(holder, Words.of("pair.name"), map);
+    if (grid != null) {
+      grid.control().setData("id", "pairs");
+      grid.onSelect(this::cellChosen);
+    }
+    holder.layout(true, true);
+    showRanking();
+    moving = false;
+  }
+
+  private void cellChosen() {
+    if (!moving) {
+      grid.selected().filter(p -> p.x > 0).ifPresent(p -> map.pair(p.x, p.y).ifPresent(c -> {
+        Selection.set(c, map.criterion(p.x));
+        showRanking();
+      }));
+    }
+  }
+
+  private void showRanking() {
+    Optional<Target> target = Optional.ofNullable(shown).flatMap(Selection::target);
+    heading.setText(target.map(t -> Words.of("rank.heading", t.heading()).replace("&", "&&")).orElse(""));
+    ranks.show(target.map(t -> shown.results().ranked(t.sheet().id())).orElse(List.of()), shown == null ? Double.NaN : shown.settings().alpha());
+    ranking.rebuild();
+  }
+
+  /** The map; for tests. */
   public Grid grid() {
     return grid;
   }
@@ -99,6 +164,10 @@ public final class ComparisonView extends StudyPart {
 
   @Override
   public void setFocus() {
-    grid.control().setFocus();
+    if (grid != null) {
+      grid.control().setFocus();
+    } else {
+      choices.combo("compare.against").setFocus();
+    }
   }
 }

@@ -1,23 +1,51 @@
 package daubline.ui.compare;
 
 import daubline.base.Printed;
+import daubline.criteria.Criteria;
+import daubline.engine.inference.ComparisonSettings;
+import daubline.engine.inference.Criterion;
 import daubline.engine.inference.CriterionResult;
+import daubline.engine.inference.Setting;
 import daubline.ui.Words;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
 import daubline.ui.look.MarkShape;
 import daubline.ui.prefs.Preferred;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** Why a pair agrees as it does: each criterion with both values, the difference and the verdict in words. */
+/** Why a pair agrees as it does: each criterion with both values, the difference, the tolerance and the verdict in words. */
 final class ReasonsModel extends ListModel<CriterionResult> {
 
-  private static final String[] HEADINGS = {"reasons.verdict", "reasons.criterion", "reasons.evidence", "reasons.found", "reasons.sigmas", "reasons.agreement",
-      "reasons.weight", "reasons.reason"};
-  private static final double[] SHARES = {1.15, 1.3, 1.1, 1.1, 1.2, 1.4, 1.1, 2};
+  private static final String[] HEADINGS = {"reasons.verdict", "reasons.criterion", "reasons.evidence", "reasons.found", "reasons.sigmas", "reasons.p",
+      "reasons.agreement", "reasons.tolerance", "reasons.weight", "reasons.reason"};
+  private static final double[] SHARES = {1.3, 1.5, 1.1, 1.1, 1, 0.9, 1.4, 1.3, 0.9, 2};
+  private static final double LEAST_P = 1e-3;
+
+  private ComparisonSettings settings = ComparisonSettings.standard();
 
   ReasonsModel() {
     super(HEADINGS, SHARES);
+  }
+
+  /** Shows other reasons, with the settings they were judged by. */
+  void show(List<CriterionResult> now, ComparisonSettings by) {
+    settings = by;
+    show(now);
+  }
+
+  @Override
+  public String widest(int column) {
+    return switch (column) {
+      case 0 -> "MM " + Words.of("verdict.NOT_CONSISTENT");
+      case 1 -> "Air inlet height above";
+      case 2, 3 -> "480 ± 20 mm, or";
+      case 6 -> "0.93 (0.88–0.96)";
+      case 9 -> "both say the same, and more";
+      default -> heading(column);
+    };
   }
 
   @Override
@@ -27,14 +55,29 @@ final class ReasonsModel extends ListModel<CriterionResult> {
       case 1 -> GridCell.of(r.name());
       case 2 -> GridCell.of(r.evidence());
       case 3 -> GridCell.of(r.found());
-      case 4 -> number(r.sigmas(), 1);
-      case 5 -> number(r.agreement(), 2);
-      case 6 -> number(r.weight() * 100, 0);
+      case 4 -> GridCell.of(number(r.sigmas(), 1), Look.NUMBER);
+      case 5 -> GridCell.of(probability(r.compatibility()), Look.NUMBER);
+      case 6 -> GridCell.of(r.isTested() ? Words.of("rank.interval", number(r.agreement(), 2), number(r.low(), 2), number(r.high(), 2)) : "–", Look.NUMBER);
+      case 7 -> tolerance(r);
+      case 8 -> GridCell.of(number(r.weight() * 100, 1), Look.NUMBER);
       default -> new GridCell(r.reason(), Look.PLAIN, GridCell.Mark.NONE, r.reason());
     };
   }
 
-  private static GridCell number(double value, int decimals) {
-    return GridCell.of(Double.isNaN(value) ? "–" : Preferred.sign(Printed.fixed(value, decimals)), Look.NUMBER);
+  /** The numbers among the settings of the criterion, and in the tip where they come from. */
+  private GridCell tolerance(CriterionResult r) {
+    Optional<Criterion> criterion = Criteria.find(r.criterion());
+    List<Setting> numbers = criterion.stream().flatMap(c -> c.settings().stream()).filter(Setting::isNumber).toList();
+    String text = numbers.stream().map(s -> Preferred.sign(s.printed(settings.of(criterion.get()).text(s.key())))).collect(Collectors.joining("; "));
+    String tip = numbers.stream().map(s -> s.name() + ": " + settings.sourceOf(criterion.get(), s)).collect(Collectors.joining("\n"));
+    return new GridCell(text, Look.NUMBER, GridCell.Mark.NONE, tip);
+  }
+
+  static String probability(double p) {
+    return Double.isNaN(p) ? "–" : p < LEAST_P ? "< " + Preferred.sign("0.001") : Preferred.sign(Printed.number(p, 2));
+  }
+
+  private static String number(double value, int decimals) {
+    return Double.isNaN(value) ? "–" : Preferred.sign(Printed.fixed(value, decimals));
   }
 }

@@ -1,16 +1,26 @@
 package daubline.ui.compare;
 
 import daubline.engine.inference.Comparison;
+import daubline.engine.inference.ComparisonSettings;
+import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Described;
 import daubline.ui.study.Chosen;
+import daubline.ui.study.Compared;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Studies;
+import java.util.Arrays;
 import java.util.List;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
 
-/** The reasons for one cell of the comparison. */
+/** The reasons for one cell of the comparison; a row leads on to Where From. */
 public final class ReasonsView extends ViewPart {
 
   private final ReasonsModel model = new ReasonsModel();
@@ -23,7 +33,7 @@ public final class ReasonsView extends ViewPart {
     described = new Described(parent);
     grid = new Grid(described.body(), Words.of("reasons.name"), model);
     grid.control().setData("id", "reasons");
-    grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.item(p.y).trail())));
+    grid.onSelect(this::chosen);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.comparison");
     Selection.onChange(refresher);
     refresh();
@@ -34,11 +44,37 @@ public final class ReasonsView extends ViewPart {
       return;
     }
     Comparison c = Selection.get().orElse(null);
-    model.show(c == null ? List.of() : c.criteria());
+    ComparisonSettings settings = Studies.get().current().flatMap(OpenStudy::compared).map(Compared::settings).orElse(ComparisonSettings.standard());
+    model.show(c == null ? List.of() : c.criteria(), settings);
     grid.rebuild();
-    described.say(c == null ? Words.of("reasons.none") : c.trialName() + " – " + c.sheetName() + ": " + (c.isTested()
-        ? Words.of("pair.tip", PairModel.whole(c.agreement()), PairModel.whole(c.low()), PairModel.whole(c.high()), PairModel.percent(c.coverage()))
-        : Words.of("pair.nothing")));
+    described.say(c == null ? Words.of("reasons.none") : c.trialName() + " – " + c.sheetName() + ": "
+        + (c.isTested() ? PairModel.said(c) : Words.of("pair.nothing")));
+    for (int row = 0; row < model.rows(); row++) {
+      if (model.item(row).criterion().equals(Selection.criterion())) {
+        grid.select(1, row);
+      }
+    }
+  }
+
+  private void chosen() {
+    grid.selected().ifPresent(p -> {
+      Chosen.set(model.item(p.y).trail());
+      bringWhereFrom();
+    });
+  }
+
+  /** Shows Where From where it lies under another view, but never on top of the reasons themselves. */
+  private void bringWhereFrom() {
+    IWorkbenchPage page = getSite().getPage();
+    IViewPart[] stack = page.getViewStack(this);
+    boolean beneath = stack != null && Arrays.stream(stack).anyMatch(v -> v.getSite().getId().equals(Parts.WHERE_FROM));
+    if (page.findViewReference(Parts.WHERE_FROM) != null && !beneath) {
+      try {
+        page.showView(Parts.WHERE_FROM, null, IWorkbenchPage.VIEW_VISIBLE);
+      } catch (PartInitException e) {
+        Platform.getLog(ReasonsView.class).warn(e.getMessage(), e);
+      }
+    }
   }
 
   /** The grid; for tests. */

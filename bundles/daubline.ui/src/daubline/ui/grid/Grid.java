@@ -12,10 +12,14 @@ import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
 import org.eclipse.nebula.widgets.nattable.edit.config.DefaultEditBindings;
 import org.eclipse.nebula.widgets.nattable.edit.config.DefaultEditConfiguration;
 import org.eclipse.nebula.widgets.nattable.edit.editor.ICellEditor;
+import org.eclipse.nebula.widgets.nattable.freeze.CompositeFreezeLayer;
+import org.eclipse.nebula.widgets.nattable.freeze.FreezeHelper;
+import org.eclipse.nebula.widgets.nattable.freeze.FreezeLayer;
 import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
 import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
+import org.eclipse.nebula.widgets.nattable.layer.ILayer;
 import org.eclipse.nebula.widgets.nattable.layer.NoScalingDpiConverter;
 import org.eclipse.nebula.widgets.nattable.layer.command.ConfigureScalingCommand;
 import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
@@ -47,10 +51,19 @@ public final class Grid {
    * @param name what a screen reader calls it
    */
   public Grid(Composite parent, String name, GridModel model) {
-    this(parent, name, model, new GridPainter());
+    this(parent, name, model, new GridPainter(), false);
+  }
+
+  /** A grid whose first column stays in sight when the others are scrolled. */
+  public static Grid withFixedNames(Composite parent, String name, GridModel model) {
+    return new Grid(parent, name, model, new GridPainter(), true);
   }
 
   Grid(Composite parent, String name, GridModel model, GridPainter painter) {
+    this(parent, name, model, painter, false);
+  }
+
+  private Grid(Composite parent, String name, GridModel model, GridPainter painter, boolean fixed) {
     this.model = model;
     data = new DataLayer(new GridData(model));
     widths = new ColumnWidths(model, data);
@@ -58,10 +71,12 @@ public final class Grid {
     ViewportLayer viewport = new ViewportLayer(selection);
     viewport.setRegionName(GridRegion.BODY);
     headings = new DataLayer(GridData.headings(model));
-    ColumnHeaderLayer header = new ColumnHeaderLayer(headings, viewport, selection);
+    FreezeLayer freeze = new FreezeLayer(selection);
+    ILayer body = fixed ? new CompositeFreezeLayer(freeze, viewport, selection) : viewport;
+    ColumnHeaderLayer header = new ColumnHeaderLayer(headings, body, selection);
     CompositeLayer all = new CompositeLayer(1, 2);
     all.setChildLayer(GridRegion.COLUMN_HEADER, header, 0, 0);
-    all.setChildLayer(GridRegion.BODY, viewport, 0, 1);
+    all.setChildLayer(GridRegion.BODY, body, 0, 1);
     all.addConfiguration(new DefaultEditConfiguration());
     all.addConfiguration(new DefaultEditBindings());
     data.setConfigLabelAccumulator(new GridConfiguration.Labels(model));
@@ -70,8 +85,11 @@ public final class Grid {
     table.addConfiguration(new GridConfiguration(this, model, painter));
     table.setBackground(Hue.PAPER.color());
     table.configure();
-    // sizes are measured on the letters themselves, which have grown with the screen already
+    // sizes are measured in the letters of the window, which have grown with the screen already
     table.doCommand(new ConfigureScalingCommand(new NoScalingDpiConverter()));
+    if (fixed) {
+      FreezeHelper.freeze(freeze, viewport, new PositionCoordinate(selection, 0, -1), new PositionCoordinate(selection, 0, -1));
+    }
     table.setData("org.eclipse.e4.ui.css.CssClassName", "grid");
     table.setData(TYPING, (BooleanSupplier) this::isTyping);
     sizes();

@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param look how the text is written
  * @param mark the shape before it; every shape has its word in the text or the tip, none stands for itself
  * @param tip what a pointer resting on it and a screen reader are told besides the text; empty for nothing
+ * @param shade how deep its ground is tinted, 0 to 1, beside the number that says the same; NaN for none
  */
-public record GridCell(String text, Look look, Mark mark, String tip) {
+public record GridCell(String text, Look look, Mark mark, String tip, double shade) {
 
   /** How the text of a cell is written. */
   public enum Look {
@@ -40,6 +41,11 @@ public record GridCell(String text, Look look, Mark mark, String tip) {
   /** A cell where nothing is asked. */
   public static final GridCell VOID = new GridCell("", Look.VOID, Mark.NONE, "");
 
+  /** A cell without a tint. */
+  public GridCell(String text, Look look, Mark mark, String tip) {
+    this(text, look, mark, tip, Double.NaN);
+  }
+
   public GridCell {
     Objects.requireNonNull(text);
     Objects.requireNonNull(tip);
@@ -57,7 +63,12 @@ public record GridCell(String text, Look look, Mark mark, String tip) {
 
   /** The same with a mark. */
   public GridCell marked(Mark newMark, String newTip) {
-    return new GridCell(text, look, newMark, newTip);
+    return new GridCell(text, look, newMark, newTip, shade);
+  }
+
+  /** The same on a tinted ground. */
+  public GridCell shaded(double share) {
+    return new GridCell(text, look, mark, tip, share);
   }
 
   /** Text and tip, as a screen reader says them. */

@@ -12,6 +12,7 @@ import org.eclipse.nebula.widgets.nattable.edit.action.KeyEditAction;
 import org.eclipse.nebula.widgets.nattable.edit.editor.ComboBoxCellEditor;
 import org.eclipse.nebula.widgets.nattable.edit.editor.IComboBoxDataProvider;
 import org.eclipse.nebula.widgets.nattable.edit.editor.TextCellEditor;
+import org.eclipse.nebula.widgets.nattable.freeze.FreezeConfigAttributes;
 import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.layer.LabelStack;
 import org.eclipse.nebula.widgets.nattable.layer.cell.IConfigLabelAccumulator;
@@ -62,6 +63,7 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
     style.setAttributeValue(CellStyleAttributes.FOREGROUND_COLOR, Hue.INK.color());
     registry.registerConfigAttribute(CellConfigAttributes.CELL_STYLE, style);
     registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, Hue.HAIRLINE.color());
+    registry.registerConfigAttribute(FreezeConfigAttributes.SEPARATOR_COLOR, Hue.OCHRE.color());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITABLE_RULE, new Rule());
     registry.registerConfigAttribute(CellConfigAttributes.DISPLAY_CONVERTER, new Texts());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, new OnwardText());

@@ -16,6 +16,8 @@ import org.eclipse.swt.graphics.Rectangle;
 class GridPainter extends AbstractCellPainter {
 
   static final int PADDING = 6;
+  /** Opacity of the deepest tint, so light that letters keep their contrast. */
+  private static final int DEEPEST = 70;
 
   @Override
   public void paintCell(ILayerCell cell, GC gc, Rectangle bounds, IConfigRegistry registry) {
@@ -23,6 +25,12 @@ class GridPainter extends AbstractCellPainter {
     boolean chosen = DisplayMode.SELECT.equals(cell.getDisplayMode());
     gc.setBackground(chosen ? Hue.CHOSEN.color() : ground(content));
     gc.fillRectangle(bounds);
+    if (!chosen && content.shade() > 0) {
+      gc.setBackground(Hue.POND.color());
+      gc.setAlpha((int) Math.round(DEEPEST * Math.min(1, content.shade())));
+      gc.fillRectangle(bounds);
+      gc.setAlpha(255);
+    }
     if (content.look() == GridCell.Look.VOID && !chosen) {
       hatch(gc, bounds);
     }

@@ -24,6 +24,8 @@ public final class Described extends Composite {
     line = Pages.text(this, "", Fonts.PLAIN.font(), NARROW);
     ((GridData) line.getLayoutData()).horizontalIndent = 6;
     ((GridData) line.getLayoutData()).verticalIndent = 3;
+    ((GridData) line.getLayoutData()).exclude = true;
+    line.setVisible(false);
     body = new Composite(this, SWT.NONE);
     body.setLayout(new org.eclipse.swt.layout.FillLayout());
     body.setBackground(Hue.PAPER.color());

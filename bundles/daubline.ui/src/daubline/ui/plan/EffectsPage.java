@@ -24,6 +24,7 @@ import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
 import daubline.ui.study.OpenStudy;
+import daubline.ui.views.FigurePane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -21,6 +21,7 @@ import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.views.FigurePane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

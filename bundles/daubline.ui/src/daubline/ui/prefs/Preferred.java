@@ -30,7 +30,7 @@ public final class Preferred {
   }
 
   /** Keeps a preference; empty text takes it away. */
-  static void put(String key, String value) {
+  public static void put(String key, String value) {
     if (value.isEmpty()) {
       node().remove(key);
     } else {

@@ -24,6 +24,7 @@ public final class OpenStudy {
   private final List<Runnable> changeListeners = new CopyOnWriteArrayList<>();
   private final List<Runnable> resultListeners = new CopyOnWriteArrayList<>();
   private StudyResults results;
+  private Compared compared;
 
   OpenStudy(StudySession session) {
     this.session = session;
@@ -64,8 +65,14 @@ public final class OpenStudy {
     return results == null ? session.findings() : results.checks();
   }
 
-  void put(StudyResults latest) {
+  /** The latest comparison with what the person chose to compare with; empty until the first is there. */
+  public Optional<Compared> compared() {
+    return Optional.ofNullable(compared);
+  }
+
+  void put(StudyResults latest, Compared chosen) {
     results = latest;
+    compared = chosen;
     resultListeners.forEach(Runnable::run);
     Studies.get().fire();
   }

@@ -58,11 +58,11 @@ final class ResultsJob extends Job {
       return Status.CANCEL_STATUS;
     }
     try (StudySession copy = taken.read()) {
-      StudyResults results = workOut(copy, monitor);
+      Outcome outcome = workOut(copy, monitor);
       if (monitor.isCanceled() || taken != image) {
         return Status.CANCEL_STATUS;
       }
-      Display.getDefault().asyncExec(() -> hand(results, taken));
+      Display.getDefault().asyncExec(() -> hand(outcome, taken));
       return Status.OK_STATUS;
     } catch (CancellationException e) {
       return Status.CANCEL_STATUS;
@@ -71,23 +71,31 @@ final class ResultsJob extends Job {
     }
   }
 
+  /** What was worked out: for publication against each sheet, and against what the person chose. */
+  private record Outcome(StudyResults results, Compared compared) {
+  }
+
   /** Checks and compares; with settings that cannot be read there are the checks, but no comparison. */
-  private static StudyResults workOut(StudySession copy, IProgressMonitor monitor) {
+  private static Outcome workOut(StudySession copy, IProgressMonitor monitor) {
     StudySnapshot snapshot = Snapshots.of(copy);
     List<Finding> checks = Checks.run(copy);
+    ComparisonOptions asked = Comparing.options();
     try {
-      return StudyComparison.of(snapshot, checks, ComparisonOptions.standard(), new Watched(monitor));
+      StudyResults usual = StudyComparison.of(snapshot, checks, ComparisonOptions.standard(), new Watched(monitor));
+      StudyResults chosen = asked.equals(ComparisonOptions.standard()) ? usual : StudyComparison.of(snapshot, checks, asked, new Watched(monitor));
+      return new Outcome(usual, Compared.of(chosen, asked));
     } catch (IllegalArgumentException e) {
       List<Finding> all = new ArrayList<>(checks);
       all.add(0, Finding.error("comparison.settings", copy.folder().toString(), String.valueOf(e.getMessage()), Words.of("job.settings.remedy")));
-      return new StudyResults(snapshot, List.of(), all);
+      StudyResults none = new StudyResults(snapshot, List.of(), all);
+      return new Outcome(none, new Compared(none, asked, List.of(), snapshot.settings()));
     }
   }
 
-  private void hand(StudyResults results, StudyImage taken) {
+  private void hand(Outcome outcome, StudyImage taken) {
     if (taken == image) {
       image = null;
-      study.put(results);
+      study.put(outcome.results(), outcome.compared());
     }
   }
 

@@ -75,6 +75,11 @@ public final class FigureCanvas extends Canvas {
     return figure == null ? 0 : (int) Math.ceil(figure.height(width / unit()) * unit());
   }
 
+  /** The pixels that so many points take. */
+  int widthOf(double points) {
+    return (int) Math.ceil(points * unit());
+  }
+
   /** Pixels of a point, so that the lettering of figures follows the size of writing that the desktop gives. */
   private double unit() {
     GC gc = new GC(this);

@@ -10,11 +10,14 @@ import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 
 /** The figures of the publication, in the colours of the window. */
@@ -55,10 +58,31 @@ public final class FigureView extends StudyPart {
     }
   }
 
-  /** All figures that the study has data for; the chosen one stays chosen. */
+  /** Makes all figures that the study has data for behind, for some are reckoned; then offers them. */
   private void offer() {
+    StudyResults asked = shown;
+    if (asked == null) {
+      offer(List.of());
+      return;
+    }
+    Display display = choice.getDisplay();
+    Job.createSystem("figures", monitor -> {
+      List<NamedFigure> made = Figures.all().stream().flatMap(spec -> spec.all(asked).stream()).toList();
+      if (!display.isDisposed()) {
+        display.asyncExec(() -> {
+          if (asked == shown && !choice.isDisposed()) {
+            offer(made);
+          }
+        });
+      }
+      return Status.OK_STATUS;
+    }).schedule();
+  }
+
+  /** Offers figures; the chosen one stays chosen. */
+  private void offer(List<NamedFigure> made) {
     String before = choice.getSelectionIndex() < 0 ? "" : choice.getText();
-    figures = shown == null ? List.of() : Figures.all().stream().flatMap(spec -> spec.all(shown).stream()).toList();
+    figures = made;
     choice.setItems(figures.stream().map(NamedFigure::title).toArray(String[]::new));
     choice.select(Math.max(0, choice.indexOf(before)));
     rebuild();

@@ -1,10 +1,9 @@
-package daubline.ui.plan;
+package daubline.ui.views;
 
 import daubline.charts.Figure;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
-import daubline.ui.views.FigureCanvas;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
@@ -13,15 +12,17 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
 /** A figure as wide as its place, with its caption below; it scrolls when it is higher. */
-final class FigurePane {
+public final class FigurePane {
 
-  private static final int LEAST = 300;
+  /** In fewer points of width lettering and drawing would run into each other; the pane scrolls sideways then. */
+  private static final double LEAST = 280;
 
   private final ScrolledComposite scroll;
   private final FigureCanvas canvas;
   private final Label caption;
 
-  FigurePane(Composite parent) {
+  /** An empty place for a figure. */
+  public FigurePane(Composite parent) {
     scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
     scroll.setBackground(Hue.ASH.color());
     scroll.setExpandHorizontal(true);
@@ -34,21 +35,23 @@ final class FigurePane {
     scroll.addListener(SWT.Resize, e -> size());
   }
 
-  Control control() {
+  /** The widget. */
+  public Control control() {
     return scroll;
   }
 
   /** Shows a figure, or words where there is none. */
-  void show(Figure figure, String otherwise) {
+  public void show(Figure figure, String otherwise) {
     canvas.show(figure);
     caption.setText(figure == null ? otherwise : figure.caption());
     size();
   }
 
   private void size() {
-    int width = Math.max(LEAST, scroll.getClientArea().width);
+    int least = canvas.widthOf(LEAST);
+    int width = Math.max(least, scroll.getClientArea().width);
     ((GridData) canvas.getLayoutData()).heightHint = canvas.heightFor(width);
-    scroll.setMinSize(LEAST, scroll.getContent().computeSize(width, SWT.DEFAULT).y);
+    scroll.setMinSize(least, scroll.getContent().computeSize(width, SWT.DEFAULT).y);
     ((Composite) scroll.getContent()).layout(true);
   }
 }

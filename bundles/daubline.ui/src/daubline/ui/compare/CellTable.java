@@ -1,0 +1,56 @@
+package daubline.ui.compare;
+
+import daubline.ui.grid.GridCell;
+import daubline.ui.grid.GridModel;
+import java.util.List;
+
+/** Rows of cells under headings that may change in number, each column as wide as its longest text within reason. */
+final class CellTable implements GridModel {
+
+  private static final int MOST = 44;
+
+  private List<String> headings = List.of("");
+  private List<List<GridCell>> rows = List.of();
+
+  /** Shows others; each row has a cell for each heading. */
+  void show(List<String> newHeadings, List<List<GridCell>> newRows) {
+    headings = List.copyOf(newHeadings);
+    rows = newRows.stream().map(List::copyOf).toList();
+  }
+
+  @Override
+  public int columns() {
+    return headings.size();
+  }
+
+  @Override
+  public int rows() {
+    return rows.size();
+  }
+
+  @Override
+  public String heading(int column) {
+    return headings.get(column);
+  }
+
+  @Override
+  public String widest(int column) {
+    String longest = "";
+    for (List<GridCell> row : rows) {
+      GridCell cell = row.get(column);
+      String text = cell.mark() == GridCell.Mark.NONE ? cell.text() : "MM " + cell.text();
+      longest = text.length() > longest.length() ? text : longest;
+    }
+    return longest.substring(0, Math.min(MOST, longest.length()));
+  }
+
+  @Override
+  public double share(int column) {
+    return Math.clamp(Math.max(widest(column).length(), headings.get(column).length()), 6, MOST);
+  }
+
+  @Override
+  public GridCell cell(int column, int row) {
+    return rows.get(row).get(column);
+  }
+}

@@ -1,0 +1,67 @@
+package daubline.ui.compare;
+
+import daubline.ui.Words;
+import daubline.ui.grid.Grid;
+import daubline.ui.grid.GridCell;
+import daubline.ui.look.Described;
+import daubline.ui.look.Pages;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+
+/** A table with a sentence above it; the names at the left stay in sight. */
+final class TablePane {
+
+  private final Composite page;
+  private final Described described;
+  private final String name;
+  private final CellTable table = new CellTable();
+  private Grid grid;
+
+  /** @param key key of its name, and its id */
+  TablePane(Composite parent, String key) {
+    name = key;
+    page = Pages.tight(parent, 1);
+    described = new Described(page);
+    described.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+  }
+
+  /** Shows a sentence and a table. */
+  void show(String about, List<String> headings, List<List<GridCell>> rows) {
+    boolean fits = grid != null && headings.size() == table.columns();
+    table.show(headings, rows);
+    described.say(about);
+    if (fits) {
+      grid.rebuild();
+      return;
+    }
+    if (grid != null) {
+      grid.control().dispose();
+    }
+    grid = Grid.withFixedNames(described.body(), Words.of(name), table);
+    grid.control().setData("id", name);
+    described.body().layout(true, true);
+  }
+
+  /** Where buttons go, below the table. */
+  Composite page() {
+    return page;
+  }
+
+  Control control() {
+    return page;
+  }
+
+  /** The grid, once something was shown. */
+  Grid grid() {
+    return grid;
+  }
+
+  /** The selected row. */
+  Optional<Integer> selectedRow() {
+    return grid == null ? Optional.empty() : grid.selected().map(p -> p.y);
+  }
+}
