@@ -1,5 +1,6 @@
 package daubline.export;
 
+import daubline.export.tables.BalanceTable;
 import daubline.export.tables.ChargingTable;
 import daubline.export.tables.ChecksTable;
 import daubline.export.tables.ChemistryTable;
@@ -29,7 +30,7 @@ public final class Tables {
 
   private static final List<TableSpec> ALL = List.of(new EvidenceTable(), new TrialsTable(), StagesTable.dimensions(),
       StagesTable.conditions(), new LotsTable(), new DesignTable(), new ChargingTable(), new TimelineTable(), new ProductsTable(), new YieldsTable(),
-      new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
+      new BalanceTable(), new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
       new SamplesTable(), new RankingTable(), new ComparisonTable(), new PeopleTable(), new CitationsTable(), new ChecksTable());
 
   private Tables() {

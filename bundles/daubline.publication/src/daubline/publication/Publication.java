@@ -128,7 +128,7 @@ public final class Publication {
   private void build() {
     for (TableSpec spec : Tables.all()) {
       step("table " + spec.title());
-      tables.add(discretion.table(spec.build(results)));
+      tables.add(discretion.table(spec.build(results, options.tables())));
     }
     for (FigureSpec spec : Figures.all()) {
       step("figure " + spec.title());
@@ -148,7 +148,7 @@ public final class Publication {
   }
 
   private Provenance provenance() {
-    return new Provenance(discretion.text(results.snapshot().name()), results.snapshot().digest(), options.version(), options.settings(), options.when());
+    return new Provenance(discretion.text(results.snapshot().name()), results.snapshot().digest(), options.version(), options.printed(), options.when());
   }
 
   private void tables() throws IOException {
