@@ -49,7 +49,7 @@ public final class Recorder {
     return new StudyRecord(text(study.getQuestion()), text(study.getLicence()), study.getPeople().stream().map(p -> person(p, trials)).toList(),
         study.getCitations().stream().map(Recorder::citation).toList(), study.getLots().stream().map(this::lot).toList(),
         study.getSeries().stream().map(s -> series(s, new PlanningReader(study))).toList(), trials.stream().map(this::trial).toList(), evidence(study),
-        study.getReconstructions().stream().filter(r -> !r.isRetired()).map(Recorder::name).toList());
+        study.getReconstructions().stream().filter(r -> !r.isRetired()).map(Recorder::name).toList(), WallReader.of(study));
   }
 
   private static PersonData person(Person p, List<Trial> trials) {

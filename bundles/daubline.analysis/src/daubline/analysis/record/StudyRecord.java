@@ -15,12 +15,14 @@ import java.util.Optional;
  * @param trials the records of the trials, in the order of the study
  * @param evidence analyses of the evidence sheets in full
  * @param reconstructions names of the reconstructions, retired ones left out
+ * @param walls what the fire did to walls and where residue lay, where it was mapped
  */
 public record StudyRecord(String question, String licence, List<PersonData> people, List<CitationData> citations, List<LotData> lots,
-    List<SeriesData> series, List<TrialRecord> trials, List<AnalysisRecord> evidence, List<String> reconstructions) {
+    List<SeriesData> series, List<TrialRecord> trials, List<AnalysisRecord> evidence, List<String> reconstructions,
+    List<WallData> walls) {
 
   /** Nothing. */
-  public static final StudyRecord EMPTY = new StudyRecord("", "", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+  public static final StudyRecord EMPTY = new StudyRecord("", "", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   public StudyRecord {
     people = List.copyOf(people);
@@ -30,6 +32,7 @@ public record StudyRecord(String question, String licence, List<PersonData> peop
     trials = List.copyOf(trials);
     evidence = List.copyOf(evidence);
     reconstructions = List.copyOf(reconstructions);
+    walls = List.copyOf(walls);
   }
 
   /** The record of a trial by its id. */
