@@ -21,8 +21,10 @@ import daubline.export.format.Latex;
 import daubline.export.format.Markdown;
 import daubline.export.format.SpreadsheetCsv;
 import daubline.export.format.TableWriter;
+import daubline.export.format.TemplateFiller;
 import daubline.export.format.WordWriter;
 import daubline.export.format.WorkbookWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -144,6 +146,20 @@ public final class Publication {
     step("workbook");
     try (OutputStream out = output.file("tables.xlsx")) {
       remarks.addAll(new WorkbookWriter(provenance()).write(tables, out));
+    }
+    if (options.template().isPresent()) {
+      template(options.template().get());
+    }
+  }
+
+  /** The template is filled into memory first: one that cannot be read leaves no file behind. */
+  private void template(Path template) throws IOException {
+    ByteArrayOutputStream filled = new ByteArrayOutputStream();
+    findings.addAll(new TemplateFiller(provenance(), tables).fill(template, filled));
+    if (filled.size() > 0) {
+      try (OutputStream out = output.file("filled/" + template.getFileName())) {
+        filled.writeTo(out);
+      }
     }
   }
 

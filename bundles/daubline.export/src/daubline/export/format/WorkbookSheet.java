@@ -56,6 +56,7 @@ final class WorkbookSheet {
     sheet.getPrintSetup().setFitHeight((short) 0);
     if (!table.rows().isEmpty()) {
       nameTable(headings);
+      WorkbookCharts.add(book.getXSSFWorkbook().getSheet(sheet.getSheetName()), table);
     }
     return complaints;
   }
