@@ -44,7 +44,7 @@ import java.util.concurrent.CancellationException;
 public final class Publication {
 
   private static final String DEPOSIT = "deposit";
-  private static final Set<String> ONCE = Set.of("workbook", "document", "report", DEPOSIT);
+  private static final Set<String> ONCE = Set.of("workbook", "document", "report", "handout", DEPOSIT);
 
   private final StudyResults results;
   private final PublicationOptions options;
@@ -106,6 +106,7 @@ public final class Publication {
       publication.document();
       publication.figures();
       publication.report();
+      publication.handout();
       if (options.deposit().isPresent()) {
         publication.deposit(data.orElseThrow(() -> new IllegalArgumentException("A deposit needs the study's data")), options.deposit().get());
       }
@@ -232,6 +233,15 @@ public final class Publication {
     output.text("report.html", report.html());
     try (OutputStream out = output.file("report.docx")) {
       report.word(out);
+    }
+  }
+
+  private void handout() throws IOException {
+    step("handout");
+    Handout handout = new Handout(results, discretion, tables, figures, provenance());
+    output.text("handout.html", handout.html());
+    try (OutputStream out = output.file("handout.docx")) {
+      handout.word(out);
     }
   }
 
