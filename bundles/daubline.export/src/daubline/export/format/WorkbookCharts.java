@@ -22,6 +22,8 @@ import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextParagraph;
 
 /** Charts of a spreadsheet's own beside the tables that they help to read; they follow the cells when somebody changes or sorts them. */
 final class WorkbookCharts {
@@ -76,6 +78,18 @@ final class WorkbookCharts {
     bars.setVaryColors(false);
     bars.setGapWidth(60);
     chart.plot(bars);
+    inOneLanguage(chart.getCTChart().getTitle());
+    inOneLanguage(chart.getCTChart().getPlotArea().getValAxArray(0).getTitle());
+  }
+
+  /** The library marks titles with the language of whoever runs it, by which two exports would differ. */
+  private static void inOneLanguage(CTTitle title) {
+    for (CTTextParagraph paragraph : title.getTx().getRich().getPList()) {
+      if (paragraph.isSetEndParaRPr()) {
+        paragraph.unsetEndParaRPr();
+      }
+      paragraph.getRList().stream().filter(run -> run.isSetRPr()).forEach(run -> run.getRPr().setLang("en"));
+    }
   }
 
   private static Double value(Cell cell) {
