@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.analysis.balance.StudyBalances;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.analysis.record.Recorder;
 import daubline.base.IronBasis;
@@ -60,9 +61,10 @@ public final class Snapshots {
         context.getSheets().forEach(sheet -> sheets.add(make.evidence(site, context, sheet)));
       }
     }
+    TrialPlans plans = TrialPlans.of(session.study());
     return new StudySnapshot(text(session.study().getName()), session.digest(), StudySettings.of(session.study()), variables, trials, sheets,
         new Recorder(reading -> make.statement(reading, Double.NaN), make::analysis).of(session.study()),
-        TrialPlans.of(session.study()));
+        plans, StudyBalances.of(session.study(), plans));
   }
 
   /** Where the value of one reading came from. */

@@ -1,5 +1,6 @@
 package daubline.analysis;
 
+import daubline.analysis.balance.StudyBalances;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.analysis.record.StudyRecord;
 import daubline.base.Variables;
@@ -18,9 +19,10 @@ import java.util.Optional;
  * @param sheets all evidence sheets in the order of the study
  * @param record what is printed beside: people, lots, logs, pieces, samples, analyses in full
  * @param plans what is known of each trial before the fire
+ * @param balances what went into each trial and was found again
  */
 public record StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
-    List<EvidenceData> sheets, StudyRecord record, TrialPlans plans) {
+    List<EvidenceData> sheets, StudyRecord record, TrialPlans plans, StudyBalances balances) {
 
   /** A snapshot of what is compared only. */
   public StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
@@ -28,10 +30,10 @@ public record StudySnapshot(String name, String digest, ComparisonSettings setti
     this(name, digest, settings, variables, trials, sheets, StudyRecord.EMPTY);
   }
 
-  /** A snapshot without plans. */
+  /** A snapshot without plans and balances. */
   public StudySnapshot(String name, String digest, ComparisonSettings settings, Variables variables, List<TrialData> trials,
       List<EvidenceData> sheets, StudyRecord record) {
-    this(name, digest, settings, variables, trials, sheets, record, TrialPlans.NONE);
+    this(name, digest, settings, variables, trials, sheets, record, TrialPlans.NONE, StudyBalances.NONE);
   }
 
   public StudySnapshot {

@@ -10,6 +10,8 @@ import java.awt.geom.Rectangle2D;
 enum Mark {
   DISC(true), DIAMOND(true), TRIANGLE(true), SQUARE(true), RING(false), OPEN_SQUARE(false);
 
+  private static final double DOT = 1.3;
+
   private final boolean filled;
 
   Mark(boolean filled) {
@@ -21,9 +23,19 @@ enum Mark {
     return values()[Math.floorMod(number, values().length)];
   }
 
-  /** The mark of a series: six shapes in six colours, each pair once before it comes again. */
+  /** The mark of a series: six shapes, then the same with a dot inside, then with a bar, so that eighteen differ without colour. */
   static void series(Pen pen, int number, double x, double y) {
-    of(number).draw(pen.color(pen.palette().color(number + number / values().length)), x, y, 3);
+    Mark mark = of(number);
+    Color color = pen.palette().color(number + number / values().length);
+    mark.draw(pen.color(color), x, y, 3);
+    pen.color(mark.filled ? pen.palette().paper() : color);
+    switch (Math.floorMod(number / values().length, 3)) {
+      case 1 -> pen.fill(new Ellipse2D.Double(x - DOT, y - DOT, 2 * DOT, 2 * DOT));
+      case 2 -> pen.line(0.9f).line(x - 3.5, y, x + 3.5, y);
+      default -> {
+        // the first six are plain
+      }
+    }
   }
 
   /** The cross of an excavated piece, with a rim of paper, so that other marks do not hide it. */

@@ -66,7 +66,7 @@ final class ResidueShares implements FigureSpec {
     }
   }
 
-  private static final class Drawing extends RowFigure {
+  static final class Drawing extends RowFigure {
 
     private final List<Bar> evidence;
     private final List<Bar> trials;
@@ -122,7 +122,7 @@ final class ResidueShares implements FigureSpec {
     }
 
     /** Each class has a colour and a hatch of its own; together there are thirty. */
-    private static void area(Pen pen, int number, Rectangle2D shape) {
+    static void area(Pen pen, int number, Rectangle2D shape) {
       if (shape.getWidth() <= 0) {
         return;
       }

@@ -9,8 +9,10 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Slags of the trials beside the excavated field in the triangle of FeO, SiO2 and Al2O3. */
 final class TernaryFigure implements FigureSpec {
@@ -49,13 +51,15 @@ final class TernaryFigure implements FigureSpec {
 
     private static final double HEIGHT = Math.sqrt(3) / 2;
     private static final int MOST_NAMES = 14;
+    private static final double LABEL_ROOM = 24;
 
     @Override
     public String caption() {
       int slags = trials.stream().mapToInt(t -> t.slags().size()).sum();
       return "Bulk slags in the system FeO–SiO₂–Al₂O₃, made to sum to 100 % by mass, all iron as FeO: crosses and hatched field, " + excavated.size()
           + " excavated analyses and their convex hull; marks, " + slags + " analyses of " + trials.size() + " trials. Analyses in which one of the "
-          + "three was not determined are left out." + (trials.size() > MOST_NAMES ? " The key names the first " + MOST_NAMES + " trials." : "");
+          + "three was not determined are left out. Lines: liquidus in °C of the pure system by the process engine’s estimate (own formula, standard "
+          + "uncertainty 20 K without alumina, growing to " + Math.round(LiquidusField.WORST_SIGMA) + " K, where the lines end); other oxides lower it." + (trials.size() > MOST_NAMES ? " The key names the first " + MOST_NAMES + " trials." : "");
     }
 
     @Override
@@ -70,6 +74,7 @@ final class TernaryFigure implements FigureSpec {
       double x0 = area.getX() + 24;
       double y0 = area.getMaxY() - 26;
       frame(pen, x0, y0, side);
+      liquidus(pen, x0, y0, side);
       field(pen, x0, y0, side);
       for (int i = 0; i < trials.size(); i++) {
         for (OxideShares slag : trials.get(i).slags()) {
@@ -115,6 +120,33 @@ final class TernaryFigure implements FigureSpec {
       Point2D a = point(from, x0, y0, side);
       Point2D b = point(to, x0, y0, side);
       pen.line(a.getX(), a.getY(), b.getX(), b.getY());
+    }
+
+    private void liquidus(Pen pen, double x0, double y0, double side) {
+      List<LiquidusField.Contour> contours = LiquidusField.contours();
+      for (LiquidusField.Contour contour : contours) {
+        Path2D path = new Path2D.Double();
+        for (OxideShares shares : contour.points()) {
+          Point2D p = point(shares, x0, y0, side);
+          if (path.getCurrentPoint() == null) {
+            path.moveTo(p.getX(), p.getY());
+          } else {
+            path.lineTo(p.getX(), p.getY());
+          }
+        }
+        pen.color(pen.palette().ink()).line(0.6f, 5, 1.5f).draw(path);
+      }
+      for (LiquidusField.Contour contour : contours) {
+        Point2D p = contour.points().stream().map(s -> point(s, x0, y0, side)).max(Comparator.comparingDouble((Point2D at) -> room(at, x0, y0, side))
+            .thenComparingDouble(Point2D::getX)).orElseThrow();
+        pen.color(pen.palette().ink()).textOnPaper(Integer.toString(contour.celsius()), p.getX(), p.getY() + 2.5, Pen.SMALL, Pen.At.CENTRE);
+      }
+    }
+
+    /** How far the nearest slag is from a point, as far as that matters for a label. */
+    private double room(Point2D at, double x0, double y0, double side) {
+      return Math.min(LABEL_ROOM, Stream.concat(excavated.stream(), trials.stream().flatMap(t -> t.slags().stream()))
+          .mapToDouble(s -> point(s, x0, y0, side).distance(at)).min().orElse(LABEL_ROOM));
     }
 
     private void field(Pen pen, double x0, double y0, double side) {

@@ -40,6 +40,9 @@ final class PublishCommand implements Callable<Integer> {
   @Mixin
   private ComparisonArguments arguments;
 
+  @Mixin
+  private TableArguments tables;
+
   @Option(names = "--to", paramLabel = "FOLDER", defaultValue = "out", description = "where to write (default: ${DEFAULT-VALUE})")
   private Path folder;
 
@@ -57,6 +60,10 @@ final class PublishCommand implements Callable<Integer> {
 
   @Option(names = "--width", paramLabel = "MM", defaultValue = "NaN", description = "width of all figures in millimetres; without it each has its own")
   private double widthMm;
+
+  @Option(names = "--template", paramLabel = "FILE.xlsx", description = "fill a copy of a workbook of your own: a named range that is called as a table "
+      + "(time_line), as a table and a column (residues.mass) or as a line of the notes (study_digest) is filled")
+  private Path template;
 
   @Option(names = "--without-deposit", description = "write no deposit")
   private boolean withoutDeposit;
@@ -102,7 +109,8 @@ final class PublishCommand implements Callable<Integer> {
   private PublicationOptions options(ComparisonOptions comparison) {
     Instant when = Provenance.when(System.getenv("SOURCE_DATE_EPOCH"));
     PublicationOptions options = PublicationOptions.standard(Version.NUMBER, PublicationOptions.settings(comparison)).at(when).in(new Style(preset, decimalComma))
-        .with(new FigureOptions(formats, dpi, widthMm));
+        .with(new FigureOptions(formats, dpi, widthMm)).with(tables.options());
+    options = template == null ? options : options.filling(template);
     return withoutDeposit ? options : options.with(deposit(when));
   }
 

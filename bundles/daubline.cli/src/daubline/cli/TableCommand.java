@@ -26,6 +26,9 @@ final class TableCommand implements Callable<Integer> {
   @Mixin
   private ComparisonArguments arguments;
 
+  @Mixin
+  private TableArguments tables;
+
   @Parameters(index = "1", arity = "0..1", paramLabel = "TABLE", description = "short name of the table")
   private String name;
 
@@ -41,7 +44,7 @@ final class TableCommand implements Callable<Integer> {
     }
     try (StudySession session = study.read()) {
       StudyResults results = StudyComparison.of(session, arguments.options());
-      Table table = spec.get().build(results);
+      Table table = spec.get().build(results, tables.options());
       Out.line("%s", csv ? new ArchiveCsv().text(table).stripTrailing() : new TerminalText(Style.PLAIN).text(table).stripTrailing());
       return Out.DONE;
     }

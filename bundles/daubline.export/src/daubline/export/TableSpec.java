@@ -11,6 +11,11 @@ public interface TableSpec {
   /** The title, in headline case. */
   String title();
 
-  /** Makes the table. */
-  Table build(StudyResults results);
+  /** Makes the table with what was chosen about its content. */
+  Table build(StudyResults results, TableOptions options);
+
+  /** Makes the table as usual. */
+  default Table build(StudyResults results) {
+    return build(results, TableOptions.STANDARD);
+  }
 }

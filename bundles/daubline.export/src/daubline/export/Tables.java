@@ -1,14 +1,14 @@
 package daubline.export;
 
-import daubline.export.tables.ReconstructionsTable;
+import daubline.export.tables.BalanceTable;
 import daubline.export.tables.BasesTable;
-import daubline.export.tables.DifferencesTable;
 import daubline.export.tables.ChargingTable;
 import daubline.export.tables.ChecksTable;
 import daubline.export.tables.ChemistryTable;
 import daubline.export.tables.CitationsTable;
 import daubline.export.tables.ComparisonTable;
 import daubline.export.tables.DesignTable;
+import daubline.export.tables.DifferencesTable;
 import daubline.export.tables.EvidenceTable;
 import daubline.export.tables.IncidentsTable;
 import daubline.export.tables.LotsTable;
@@ -18,6 +18,7 @@ import daubline.export.tables.PeopleTable;
 import daubline.export.tables.PredictionsTable;
 import daubline.export.tables.ProductsTable;
 import daubline.export.tables.RankingTable;
+import daubline.export.tables.ReconstructionsTable;
 import daubline.export.tables.ResiduesTable;
 import daubline.export.tables.SamplesTable;
 import daubline.export.tables.StagesTable;
@@ -32,7 +33,7 @@ public final class Tables {
 
   private static final List<TableSpec> ALL = List.of(new EvidenceTable(), new ReconstructionsTable(), new BasesTable(), new DifferencesTable(), new TrialsTable(), StagesTable.dimensions(),
       StagesTable.conditions(), new LotsTable(), new DesignTable(), new ChargingTable(), new TimelineTable(), new ProductsTable(), new YieldsTable(),
-      new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
+      new BalanceTable(), new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
       new SamplesTable(), new RankingTable(), new ComparisonTable(), new PeopleTable(), new CitationsTable(), new ChecksTable());
 
   private Tables() {

@@ -7,7 +7,6 @@ import daubline.export.Column;
 import daubline.export.Table;
 import daubline.export.format.ArchiveCsv;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,7 +21,6 @@ import java.util.Map;
 final class Deposit {
 
   private static final String CODEBOOK = "codebook.csv";
-  private static final long SEARCHED = 32L << 20;
 
   private final Output output;
   private final DepositData data;
@@ -116,16 +114,9 @@ final class Deposit {
 
   /** Files go out as delivered, so a name in one cannot be replaced, only said. */
   private void searchForNames(DepositFile file, Path copy) throws IOException {
-    if (data.unnamed().isEmpty() || Files.size(copy) > SEARCHED) {
-      return;
-    }
-    String text = Files.readString(copy, StandardCharsets.ISO_8859_1);
-    for (String name : data.unnamed()) {
-      String inLatin = new String(name.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
-      if (text.contains(name) || text.contains(inLatin)) {
-        findings.add(Finding.warning("deposit.name", file.path(), "the file holds the name of a person who did not consent to be named",
-            "take the name out of the file, or the file out of the study, or ask the person"));
-      }
+    if (NameSearch.finds(copy, data.unnamed())) {
+      findings.add(Finding.warning("deposit.name", file.path(), "the file holds the name of a person who did not consent to be named",
+          "take the name out of the file, or the file out of the study, or ask the person"));
     }
   }
 

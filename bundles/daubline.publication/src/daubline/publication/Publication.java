@@ -22,8 +22,10 @@ import daubline.export.format.Latex;
 import daubline.export.format.Markdown;
 import daubline.export.format.SpreadsheetCsv;
 import daubline.export.format.TableWriter;
+import daubline.export.format.TemplateFiller;
 import daubline.export.format.WordWriter;
 import daubline.export.format.WorkbookWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -43,7 +45,7 @@ import java.util.concurrent.CancellationException;
 public final class Publication {
 
   private static final String DEPOSIT = "deposit";
-  private static final Set<String> ONCE = Set.of("workbook", "references", "document", "report", DEPOSIT);
+  private static final Set<String> ONCE = Set.of("workbook", "references", "document", "report", "handout", DEPOSIT);
 
   private final StudyResults results;
   private final PublicationOptions options;
@@ -106,6 +108,7 @@ public final class Publication {
       publication.document();
       publication.figures();
       publication.report();
+      publication.handout();
       if (options.deposit().isPresent()) {
         publication.deposit(data.orElseThrow(() -> new IllegalArgumentException("A deposit needs the study's data")), options.deposit().get());
       }
@@ -130,7 +133,7 @@ public final class Publication {
   private void build() {
     for (TableSpec spec : Tables.all()) {
       step("table " + spec.title());
-      tables.add(discretion.table(spec.build(results)));
+      tables.add(discretion.table(spec.build(results, options.tables())));
     }
     for (FigureSpec spec : Figures.all()) {
       step("figure " + spec.title());
@@ -147,10 +150,24 @@ public final class Publication {
     try (OutputStream out = output.file("tables.xlsx")) {
       remarks.addAll(new WorkbookWriter(provenance()).write(tables, out));
     }
+    if (options.template().isPresent()) {
+      template(options.template().get());
+    }
+  }
+
+  /** The template is filled into memory first: one that cannot be read leaves no file behind. */
+  private void template(Path template) throws IOException {
+    ByteArrayOutputStream filled = new ByteArrayOutputStream();
+    findings.addAll(new TemplateFiller(provenance(), tables).fill(template, filled));
+    if (filled.size() > 0) {
+      try (OutputStream out = output.file("filled/" + template.getFileName())) {
+        filled.writeTo(out);
+      }
+    }
   }
 
   private Provenance provenance() {
-    return new Provenance(discretion.text(results.snapshot().name()), results.snapshot().digest(), options.version(), options.settings(), options.when());
+    return new Provenance(discretion.text(results.snapshot().name()), results.snapshot().digest(), options.version(), options.printed(), options.when());
   }
 
   private void tables() throws IOException {
@@ -225,6 +242,15 @@ public final class Publication {
     output.text("report.html", report.html());
     try (OutputStream out = output.file("report.docx")) {
       report.word(out);
+    }
+  }
+
+  private void handout() throws IOException {
+    step("handout");
+    Handout handout = new Handout(results, discretion, tables, figures, provenance());
+    output.text("handout.html", handout.html());
+    try (OutputStream out = output.file("handout.docx")) {
+      handout.word(out);
     }
   }
 

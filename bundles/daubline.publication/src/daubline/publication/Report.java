@@ -103,10 +103,15 @@ final class Report {
   }
 
   private void picture(NamedFigure drawn, StringBuilder out) throws IOException {
+    picture(drawn, caption(drawn), out);
+  }
+
+  /** A figure as part of an HTML file. */
+  static void picture(NamedFigure drawn, String caption, StringBuilder out) throws IOException {
     ByteArrayOutputStream svg = new ByteArrayOutputStream();
     new SvgWriter().write(drawn.figure(), drawn.title(), Math.min(WIDEST_MM, drawn.figure().widthMm()), svg);
     out.append("<figure><img alt=\"").append(Html.escape(drawn.figure().caption())).append("\" src=\"data:image/svg+xml;base64,")
-        .append(Base64.getEncoder().encodeToString(svg.toByteArray())).append("\"><figcaption>").append(Html.escape(caption(drawn)))
+        .append(Base64.getEncoder().encodeToString(svg.toByteArray())).append("\"><figcaption>").append(Html.escape(caption))
         .append("</figcaption></figure>\n");
   }
 
@@ -139,14 +144,19 @@ final class Report {
   }
 
   private void picture(NamedFigure drawn, WordWriter document) throws IOException {
+    picture(drawn, caption(drawn), document);
+  }
+
+  /** A figure as part of a document. */
+  static void picture(NamedFigure drawn, String caption, WordWriter document) throws IOException {
     double width = Math.min(WIDEST_MM, drawn.figure().widthMm());
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     new PngWriter(DPI).write(drawn.figure(), drawn.title(), width, png);
     double points = width / 25.4 * 72;
-    document.picture(new ByteArrayInputStream(png.toByteArray()), width, drawn.figure().height(points) / points, caption(drawn));
+    document.picture(new ByteArrayInputStream(png.toByteArray()), width, drawn.figure().height(points) / points, caption);
   }
 
-  private static final String STYLE = """
+  static final String STYLE = """
       body { font-family: "Liberation Sans", Arial, Helvetica, sans-serif; color: #1A233D; background: #fff; max-width: 62rem; margin: 2rem auto;
         padding: 0 1rem; line-height: 1.45 }
       h1, h2 { font-weight: 600 } h2 { border-bottom: 1px solid #8A8578; margin-top: 2.5rem }

@@ -1,12 +1,9 @@
 package daubline.analysis.balance;
 
 import daubline.analysis.forecast.Outcome;
-import daubline.analysis.forecast.Oxides;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.base.Amount;
 import daubline.base.Finding;
-import daubline.base.Material;
-import daubline.base.Stage;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnInputs;
 import daubline.engine.process.BurnQuantity;
@@ -20,9 +17,6 @@ import daubline.engine.process.balance.Portion;
 import daubline.engine.process.balance.SlagIndices;
 import daubline.engine.process.balance.Yield;
 import daubline.engine.process.shaft.ShaftParameter;
-import daubline.model.Lot;
-import daubline.model.Trial;
-import daubline.session.Readings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,15 +25,15 @@ import java.util.stream.Stream;
 /** Makes the balance of one trial. */
 final class BalanceMaker {
 
-  private final Trial trial;
+  private final BalanceInputs given;
   private final TrialPlan plan;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Portion> charged = new ArrayList<>();
   private final List<ApportionmentProblem.Source> sources = new ArrayList<>();
 
-  BalanceMaker(Trial trial, TrialPlan plan) {
-    this.trial = trial;
-    this.plan = plan;
+  BalanceMaker(BalanceInputs given) {
+    this.given = given;
+    this.plan = given.plan();
   }
 
   TrialBalance make(int draws, long seed) {
@@ -49,7 +43,7 @@ final class BalanceMaker {
           Optional.empty(), findings);
     }
     charge(plan.inputs().get());
-    Analysis slag = Oxides.slagOf(trial).ironAsFeo();
+    Analysis slag = given.slag();
     Outcome weighed = plan.outcomes().get(BurnQuantity.SLAG);
     boolean made = plan.outcomes().containsKey(BurnQuantity.METAL);
     double metal = made ? plan.outcomes().get(BurnQuantity.METAL).value() : forecastMetal();
@@ -83,9 +77,7 @@ final class BalanceMaker {
       note("ash-analysis", "the charcoal ash was not analysed; a usual hardwood ash is taken", "burn a kilogram of charcoal to ash and have it analysed");
     }
     fired("flux_total").filter(a -> a.value() > 0).ifPresent(flux -> {
-      Optional<Analysis> analysis = trial.getLots().stream().filter(l -> l.getMaterial() == Material.FLUX).map(Lot::getAnalyses)
-          .flatMap(List::stream).map(Oxides::of).findFirst();
-      analysis.ifPresentOrElse(a -> add("flux", flux.value(), a), () -> note("flux", "flux was charged and not analysed; it is left out", "have it analysed"));
+      given.flux().ifPresentOrElse(a -> add("flux", flux.value(), a), () -> note("flux", "flux was charged and not analysed; it is left out", "have it analysed"));
     });
   }
 
@@ -95,8 +87,7 @@ final class BalanceMaker {
   }
 
   private Optional<Amount> fired(String variable) {
-    return trial.getValues().stream().filter(v -> v.getStage() == Stage.AS_FIRED && variable.equals(v.getVariable())).map(Readings::amount)
-        .filter(Amount::isNumber).findFirst();
+    return Optional.ofNullable(given.fired().get(variable));
   }
 
   private double forecastMetal() {
@@ -148,14 +139,8 @@ final class BalanceMaker {
   }
 
   private double piece(String variable) {
-    double sum = trial.eContents().stream().flatMap(BalanceMaker::withParts).filter(r -> variable.equals(r.getVariable())).map(Readings::amount)
-        .filter(Amount::isNumber).mapToDouble(Amount::value).sum();
+    double sum = given.pieces().getOrDefault(variable, 0.0);
     return sum > 0 ? sum : fired(variable).map(Amount::value).orElse(Double.NaN);
-  }
-
-  private static Stream<daubline.model.Reading> withParts(org.eclipse.emf.ecore.EObject object) {
-    return object instanceof daubline.model.Piece piece
-        ? Stream.concat(piece.getValues().stream(), piece.getPieces().stream().flatMap(BalanceMaker::withParts)) : Stream.empty();
   }
 
   private Optional<SlagSources> backward(Analysis slag, int draws, long seed) {

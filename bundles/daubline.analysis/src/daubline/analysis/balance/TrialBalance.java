@@ -78,6 +78,10 @@ public record TrialBalance(String trial, String name, List<Portion> charged, Opt
 
   /** Balances one trial. */
   public static TrialBalance of(Trial trial, TrialPlan plan, int draws, long seed) {
-    return new BalanceMaker(trial, plan).make(draws, seed);
+    return of(BalanceInputs.of(trial, plan), draws, seed);
+  }
+
+  static TrialBalance of(BalanceInputs given, int draws, long seed) {
+    return new BalanceMaker(given).make(draws, seed);
   }
 }

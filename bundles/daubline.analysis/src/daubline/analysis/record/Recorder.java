@@ -52,7 +52,7 @@ public final class Recorder {
         study.getCitations().stream().map(Recorder::citation).toList(), study.getLots().stream().map(this::lot).toList(),
         study.getSeries().stream().map(s -> series(s, new PlanningReader(study))).toList(), trials.stream().map(this::trial).toList(), evidence(study),
         study.getReconstructions().stream().filter(r -> !r.isRetired()).map(Recorder::name).toList(),
-        study.getReconstructions().stream().map(r -> Hypotheses.of(r, c -> statement.apply(c).trail())).toList());
+        study.getReconstructions().stream().map(r -> Hypotheses.of(r, c -> statement.apply(c).trail())).toList(), WallReader.of(study));
   }
 
   private static PersonData person(Person p, List<Trial> trials) {

@@ -16,13 +16,14 @@ import java.util.Optional;
  * @param evidence analyses of the evidence sheets in full
  * @param reconstructions names of the reconstructions, retired ones left out
  * @param hypotheses the reconstructions in full, retired ones too
+ * @param walls what the fire did to walls and where residue lay, where it was mapped
  */
 public record StudyRecord(String question, String licence, List<PersonData> people, List<CitationData> citations, List<LotData> lots,
     List<SeriesData> series, List<TrialRecord> trials, List<AnalysisRecord> evidence, List<String> reconstructions,
-    List<ReconstructionData> hypotheses) {
+    List<ReconstructionData> hypotheses, List<WallData> walls) {
 
   /** Nothing. */
-  public static final StudyRecord EMPTY = new StudyRecord("", "", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+  public static final StudyRecord EMPTY = new StudyRecord("", "", List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   public StudyRecord {
     people = List.copyOf(people);
@@ -33,6 +34,7 @@ public record StudyRecord(String question, String licence, List<PersonData> peop
     evidence = List.copyOf(evidence);
     reconstructions = List.copyOf(reconstructions);
     hypotheses = List.copyOf(hypotheses);
+    walls = List.copyOf(walls);
   }
 
   /** The record of a trial by its id. */

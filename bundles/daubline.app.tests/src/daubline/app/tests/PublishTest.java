@@ -75,6 +75,13 @@ class PublishTest {
       field(shell, "publish.folder", Text.class).setText(study.folder().resolve("inside").toString());
       assertFalse(button(shell, "publish.do").isEnabled(), "a folder inside the study is refused");
       field(shell, "publish.folder", Text.class).setText(folder.toString());
+      field(shell, "publish.oxides", Text.class).setText("iron first");
+      assertFalse(button(shell, "publish.do").isEnabled(), "words that are no formulas are refused");
+      field(shell, "publish.oxides", Text.class).setText("FeO, SiO2");
+      field(shell, "publish.iron", org.eclipse.swt.widgets.Combo.class).select(1);
+      field(shell, "publish.template", Text.class).setText(folder.resolve("nowhere.xlsx").toString());
+      assertFalse(button(shell, "publish.do").isEnabled(), "a template that is not there is refused");
+      field(shell, "publish.template", Text.class).setText("");
       press(button(shell, "publish.next"));
       press(button(shell, "publish.next"));
       previewed[0] = field(shell, "publish-preview-list", org.eclipse.swt.widgets.List.class).getItemCount();
@@ -87,6 +94,9 @@ class PublishTest {
     for (String file : List.of("tables.xlsx", "report.docx", "report.html", "figures/ranking.pdf", "deposit/datapackage.json", "SHA256SUMS")) {
       assertTrue(files.contains(file), file + " is missing of " + files);
     }
+    List<String> chemistry = Files.readAllLines(folder.resolve("archive/chemistry.csv"));
+    assertTrue(chemistry.get(0).contains("form,feo,sio2,"), chemistry.get(0));
+    assertTrue(chemistry.stream().anyMatch(l -> l.contains("all iron as FeO,measured")), "iron as it was chosen");
     assertEquals(files.size() - 1, Files.readAllLines(folder.resolve("SHA256SUMS")).size(), "every file is listed");
   }
 

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
 /**
@@ -24,6 +25,12 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 public final class WordWriter implements AutoCloseable {
 
   private static final double WIDEST = 60;
+  /** How much wider bold letters are (Liberation Sans, measured). */
+  private static final double BOLD = 1.15;
+  /** Letters of a table that stand beside each other on the page. */
+  private static final double LETTERS = 175;
+  /** What a figure may be high so that its caption stands on the same page, mm. */
+  private static final double HIGHEST = 150;
   /** A4 across less two margins of 2 cm, in twentieths of a point. */
   private static final int TEXT_WIDTH = 14_570;
   private static final int EMU_PER_POINT = 12_700;
@@ -109,24 +116,29 @@ public final class WordWriter implements AutoCloseable {
     body.append("</w:tc>");
   }
 
-  /** Columns as wide as their content asks for, so that long text does not stand in narrow columns. */
+  /** Columns as wide as their content asks for; where that is too wide together, none gives way below the words of its heading. */
   private static int[] widths(Table table) {
-    double[] wanted = new double[table.columns().size()];
+    double[] least = new double[table.columns().size()];
+    double[] wanted = new double[least.length];
     for (int c = 0; c < wanted.length; c++) {
       int heading = Arrays.stream(table.columns().get(c).fullHeading().split(" ")).mapToInt(String::length).max().orElse(0);
       double mean = table.cells(c).stream().mapToInt(cell -> cell.text().length()).average().orElse(0);
       int longest = table.cells(c).stream().mapToInt(cell -> cell.text().length()).max().orElse(0);
-      wanted[c] = Math.min(WIDEST, Math.max(Math.max(heading, 4), Math.min(longest, mean < 20 ? longest : mean * 1.3)) + 2);
+      least[c] = Math.min(WIDEST, Math.max(heading * BOLD, 4)) + 2;
+      wanted[c] = Math.max(least[c], Math.min(WIDEST, Math.min(longest, mean < 20 ? longest : mean * 1.3)) + 2);
     }
     double all = Arrays.stream(wanted).sum();
-    return Arrays.stream(wanted).mapToInt(w -> (int) Math.round(w / all * TEXT_WIDTH)).toArray();
+    double needed = Arrays.stream(least).sum();
+    double give = all > LETTERS && needed < LETTERS ? (LETTERS - needed) / (all - needed) : 1;
+    double sum = needed + (all - needed) * give;
+    return IntStream.range(0, wanted.length).map(c -> (int) Math.round((least[c] + (wanted[c] - least[c]) * give) / sum * TEXT_WIDTH)).toArray();
   }
 
   /**
    * Adds a picture with its caption below.
    *
    * @param png the picture
-   * @param widthMm its width
+   * @param widthMm its width; it is made smaller where it would be higher than the page
    * @param aspect height over width
    * @param caption the caption, which also stands for the picture where it is read aloud
    */
@@ -135,7 +147,7 @@ public final class WordWriter implements AutoCloseable {
     Path file = folder.resolve("figure" + number + ".png");
     Files.copy(png, file);
     pictures.add(file);
-    long width = (long) (widthMm / 25.4 * 72 * EMU_PER_POINT);
+    long width = (long) (Math.min(widthMm, HIGHEST / aspect) / 25.4 * 72 * EMU_PER_POINT);
     String size = " cx=\"" + width + "\" cy=\"" + (long) (width * aspect) + "\"/>";
     body.append("<w:p><w:pPr><w:keepNext/></w:pPr><w:r><w:drawing><wp:inline distT=\"0\" distB=\"0\" distL=\"0\" distR=\"0\"><wp:extent").append(size)
         .append("<wp:docPr id=\"" + number + "\" name=\"Figure " + number + "\" descr=\"").append(Html.escape(caption))

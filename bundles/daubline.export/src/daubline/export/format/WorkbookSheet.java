@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.IntFunction;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.AreaReference;
@@ -56,6 +57,7 @@ final class WorkbookSheet {
     sheet.getPrintSetup().setFitHeight((short) 0);
     if (!table.rows().isEmpty()) {
       nameTable(headings);
+      WorkbookCharts.add(book.getXSSFWorkbook().getSheet(sheet.getSheetName()), table);
     }
     return complaints;
   }
@@ -75,7 +77,7 @@ final class WorkbookSheet {
       cell.setCellStyle(styles.header(column.kind() == Column.Kind.NUMBER));
       headings.add(free);
     }
-    setHeight(row, headings);
+    setHeight(row, headings::get);
     return headings;
   }
 
@@ -92,15 +94,16 @@ final class WorkbookSheet {
         text(row, c, cell, number);
       }
     }
-    setHeight(row, cells.stream().map(Cell::text).toList());
+    setHeight(row, c -> cells.get(c).text());
   }
 
   /** Not every reader finds the height of wrapped text by itself. */
-  private void setHeight(Row row, List<String> texts) {
+  private void setHeight(Row row, IntFunction<String> texts) {
     int lines = 1;
-    for (int c = 0; c < texts.size(); c++) {
-      if (texts.get(c).length() >= widths[c] || texts.get(c).indexOf('\n') >= 0) {
-        lines = Math.max(lines, Wrap.lines(texts.get(c), widths[c]).size());
+    for (int c = 0; c < widths.length; c++) {
+      String text = texts.apply(c);
+      if (text.length() >= widths[c] || text.indexOf('\n') >= 0) {
+        lines = Math.max(lines, Wrap.lines(text, widths[c]).size());
       }
     }
     if (lines > 1) {

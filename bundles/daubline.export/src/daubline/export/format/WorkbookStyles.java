@@ -16,6 +16,8 @@ final class WorkbookStyles {
 
   private final Workbook book;
   private final Map<String, CellStyle> numbers = new HashMap<>();
+  /** Styles of numbers without a footnote by their decimals, found without making the text of their format. */
+  private final CellStyle[] plain = new CellStyle[MOST_DECIMALS + 1];
   private final CellStyle header;
   private final CellStyle numberHeader;
   private final CellStyle text;
@@ -72,6 +74,17 @@ final class WorkbookStyles {
   /** For a number with decimals and, where it has one, the mark of its footnote after it. */
   CellStyle number(int decimals, int note) {
     int shown = Math.min(decimals, MOST_DECIMALS);
+    if (note == 0 && plain[shown] != null) {
+      return plain[shown];
+    }
+    CellStyle style = noted(shown, note);
+    if (note == 0) {
+      plain[shown] = style;
+    }
+    return style;
+  }
+
+  private CellStyle noted(int shown, int note) {
     String format = "0" + (shown > 0 ? "." + "0".repeat(shown) : "") + (note > 0 ? "\" [" + note + "]\"" : "");
     return numbers.computeIfAbsent(format, f -> {
       CellStyle style = book.createCellStyle();

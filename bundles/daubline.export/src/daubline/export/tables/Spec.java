@@ -4,6 +4,7 @@ import daubline.analysis.StudyResults;
 import daubline.export.Cell;
 import daubline.export.Column;
 import daubline.export.Table;
+import daubline.export.TableOptions;
 import daubline.export.TableSpec;
 import java.util.List;
 
@@ -38,7 +39,7 @@ abstract class Spec implements TableSpec {
   }
 
   @Override
-  public final Table build(StudyResults results) {
+  public final Table build(StudyResults results, TableOptions options) {
     return new Table(id, title, caption, columns(results), rows(results), notes(results));
   }
 

@@ -7,6 +7,7 @@ import daubline.analysis.record.TrialRecord;
 import daubline.base.Amount;
 import daubline.base.Material;
 import daubline.base.Stage;
+import daubline.engine.process.balance.Yield;
 import daubline.export.Cell;
 import daubline.export.Column;
 import java.util.List;
@@ -24,7 +25,8 @@ public final class YieldsTable extends RecordTable {
   List<Column> columns(StudyResults results) {
     return List.of(Column.text("trial", "Trial"), Column.number("ore", "Ore charged", "kg"), Column.number("charcoal", "Charcoal charged", "kg"),
         Column.number("bloom", "Bloom", "kg"), Column.number("bloom_per_ore", "Bloom ÷ ore", "%"), Column.number("billet_per_bloom", "Billet ÷ bloom forged", "%"),
-        Column.number("bar_per_billet", "Bar ÷ billet", "%"), Column.number("charcoal_per_bloom", "Charcoal ÷ bloom", "kg/kg"));
+        Column.number("bar_per_billet", "Bar ÷ billet", "%"), Column.number("charcoal_per_bloom", "Charcoal ÷ bloom", "kg/kg"),
+        Column.number("iron_recovery", "Iron in metal ÷ iron in ore", "%"), Column.number("slag_per_metal", "Slag ÷ metal", "kg/kg"));
   }
 
   @Override
@@ -36,7 +38,13 @@ public final class YieldsTable extends RecordTable {
       return Stream.empty();
     }
     return Stream.of(List.of(Cell.text(trial.name()), ore.cell(), charcoal.cell(), bloom.cell(), bloom.over(ore, 100), forged(record, "billet_mass"),
-        forged(record, "bar_mass"), charcoal.over(bloom, 1)));
+        forged(record, "bar_mass"), charcoal.over(bloom, 1), named(results, trial, Yield.IRON_RECOVERY, 100), named(results, trial, Yield.SLAG_PER_METAL, 1)));
+  }
+
+  /** A yield that needs the iron of ore and metal; empty where the balance cannot tell it, or only forecasts it. */
+  private static Cell named(StudyResults results, TrialData trial, Yield yield, double scale) {
+    return results.snapshot().balances().find(trial.id()).filter(b -> !b.forecast()).stream().flatMap(b -> b.yields().stream())
+        .filter(y -> y.yield() == yield).map(y -> Cell.fixed(y.value() * scale, scale == 1 ? 2 : 1)).findFirst().orElse(Cell.EMPTY);
   }
 
   /** A mass in kilograms with its standard uncertainty; NaN when not known. */
@@ -110,6 +118,7 @@ public final class YieldsTable extends RecordTable {
   List<String> notes(StudyResults results) {
     return List.of("Bloom ÷ ore: mass of the bloom as extracted, slag included, over ore as charged; it is no recovery of iron.",
         "Billet ÷ bloom forged and bar ÷ billet: over the mass of the pieces that were forged.",
+        "Iron in metal ÷ iron in ore: bloom times its share of metal, over dry ore times its share of iron. Slag ÷ metal: slag weighed over the same metal.",
         "Ore and charcoal as stated for the fire, otherwise summed from the log.");
   }
 }

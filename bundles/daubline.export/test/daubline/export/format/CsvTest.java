@@ -58,4 +58,17 @@ class CsvTest {
     assertEquals("1.0E-9", Plain.number(1e-9).replace("1E-9", "1.0E-9"));
     assertEquals("0.0123456789012345", Plain.number(0.0123456789012345));
   }
+
+  @Test
+  void everyNumberIsThatOfFifteenDigits() {
+    java.util.Random random = new java.util.Random(7);
+    for (int i = 0; i < 100_000; i++) {
+      double value = i % 3 == 0 ? random.nextInt(2_000_000) / 1000.0 - 1000 : i % 3 == 1 ? random.nextGaussian() * Math.pow(10, random.nextInt(40) - 20)
+          : random.nextInt(1_000_000) * 0.1;
+      java.math.BigDecimal rounded = new java.math.BigDecimal(Double.toString(value)).round(new java.math.MathContext(15, java.math.RoundingMode.HALF_EVEN));
+      String text = Plain.number(value);
+      assertEquals(0, rounded.compareTo(new java.math.BigDecimal(text)), value + " is written " + text);
+      assertEquals(false, text.endsWith(".0"), text);
+    }
+  }
 }

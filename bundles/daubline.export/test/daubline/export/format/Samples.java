@@ -37,4 +37,10 @@ final class Samples {
     return new Table("words", "Words", "", List.of(Column.text("word", "Word")), java.util.Arrays.stream(words).map(w -> List.of(Cell.text(w))).toList(),
         List.of());
   }
+
+  /** A table that has a chart beside it. */
+  static Table yields() {
+    return new Table("yields", "Yields", "", List.of(Column.text("trial", "Trial"), Column.number("bloom_per_ore", "Bloom ÷ ore", "%")),
+        List.of(List.of(Cell.text("A"), Cell.fixed(18.9, 1)), List.of(Cell.text("B"), Cell.fixed(25.5, 1))), List.of());
+  }
 }

@@ -89,17 +89,28 @@ class WorkbookTest {
 
   @Test
   void theSameTablesGiveTheSameBytesAnywhere() throws Exception {
-    byte[] first = write(Samples.kinds(), Samples.words("a"));
+    byte[] first = write(Samples.kinds(), Samples.words("a"), Samples.yields());
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
       Thread.sleep(2100); // zip archives keep two seconds
-      assertArrayEquals(first, write(Samples.kinds(), Samples.words("a")));
+      assertArrayEquals(first, write(Samples.kinds(), Samples.words("a"), Samples.yields()));
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void aChartStandsBesideItsTableAndFollowsItsCells() throws Exception {
+    try (XSSFWorkbook book = read(write(Samples.yields()))) {
+      var chart = book.getSheet("Yields").getDrawingPatriarch().getCharts().get(0).getCTChart();
+      var series = chart.getPlotArea().getBarChartArray(0).getSerArray(0);
+      assertEquals("Yields!$B$2:$B$3", series.getVal().getNumRef().getF());
+      assertEquals("Yields!$A$2:$A$3", series.getCat().getStrRef().getF());
+      assertEquals("25.5", series.getVal().getNumRef().getNumCache().getPtArray(1).getV());
     }
   }
 

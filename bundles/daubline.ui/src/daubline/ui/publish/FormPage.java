@@ -4,6 +4,7 @@ import daubline.analysis.ComparisonOptions;
 import daubline.base.Version;
 import daubline.export.Provenance;
 import daubline.export.Style;
+import daubline.export.TableOptions;
 import daubline.publication.FigureOptions;
 import daubline.publication.PublicationOptions;
 import daubline.ui.Words;
@@ -22,6 +23,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Text;
@@ -36,6 +38,9 @@ final class FormPage extends WizardPage {
   private Combo style;
   private Button comma;
   private final Button[] formats = new Button[FORMATS.size()];
+  private Text oxides;
+  private Combo iron;
+  private Text template;
   private Spinner dpi;
   private Text width;
 
@@ -59,6 +64,19 @@ final class FormPage extends WizardPage {
     style.select(0);
     identify(style, "publish.style", 2);
     comma = check(page, "publish.comma", false);
+    oxides = text(page, "publish.oxides", "", 2);
+    oxides.setMessage(Words.of("publish.oxides.usual"));
+    label(page, "publish.iron");
+    iron = new Combo(page, SWT.READ_ONLY);
+    iron.setItems(List.of(TableOptions.Iron.values()).stream().map(Words::of).toArray(String[]::new));
+    iron.select(0);
+    identify(iron, "publish.iron", 2);
+    template = text(page, "publish.template", "", 1);
+    template.setMessage(Words.of("publish.template.none"));
+    template.setToolTipText(Words.of("publish.template.about"));
+    Button pick = new Button(page, SWT.PUSH);
+    pick.setText(Words.of("publish.template.browse"));
+    pick.addListener(SWT.Selection, e -> pickTemplate());
     label(page, "publish.formats");
     Composite row = new Composite(page, SWT.NONE);
     row.setLayout(new GridLayout(FORMATS.size(), false));
@@ -76,6 +94,8 @@ final class FormPage extends WizardPage {
     width = text(page, "publish.width", "", 2);
     width.setMessage(Words.of("publish.width.own"));
     folder.addListener(SWT.Modify, e -> validate());
+    oxides.addListener(SWT.Modify, e -> validate());
+    template.addListener(SWT.Modify, e -> validate());
     width.addListener(SWT.Modify, e -> validate());
     setControl(page);
     validate();
@@ -119,6 +139,16 @@ final class FormPage extends WizardPage {
     }
   }
 
+  private void pickTemplate() {
+    FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
+    dialog.setText(Words.of("publish.template"));
+    dialog.setFilterExtensions(new String[] {"*.xlsx"});
+    String chosen = dialog.open();
+    if (chosen != null) {
+      template.setText(chosen);
+    }
+  }
+
   /** Says something above the page that is no error. */
   void say(String message) {
     setMessage(message, WARNING);
@@ -141,13 +171,32 @@ final class FormPage extends WizardPage {
       if (java.nio.file.Files.exists(chosen) && !java.nio.file.Files.isDirectory(chosen)) {
         return Words.of("publish.folder.file");
       }
-      new FigureOptions(Set.of(), FigureOptions.standard().dpi(), widthMm());
-      return null;
+      if (!template.getText().isBlank() && !java.nio.file.Files.isRegularFile(Path.of(template.getText().strip()))) {
+        return Words.of("publish.template.missing");
+      }
+      return wrongNumbers();
     } catch (InvalidPathException e) {
       return Words.of("publish.folder.name");
+    }
+  }
+
+  private String wrongNumbers() {
+    try {
+      tables();
+    } catch (IllegalArgumentException e) {
+      return Words.of("publish.oxides.wrong");
+    }
+    try {
+      new FigureOptions(Set.of(), FigureOptions.standard().dpi(), widthMm());
+      return null;
     } catch (IllegalArgumentException e) {
       return Words.of("publish.width.wrong");
     }
+  }
+
+  /** What was chosen about the content of tables. */
+  TableOptions tables() {
+    return new TableOptions(List.of(oxides.getText().split("[,;\\s]+")), TableOptions.Iron.values()[iron.getSelectionIndex()]);
   }
 
   private double widthMm() {
@@ -167,7 +216,9 @@ final class FormPage extends WizardPage {
         chosen.add(FORMATS.get(i));
       }
     }
-    return PublicationOptions.standard(Version.NUMBER, PublicationOptions.settings(comparison)).at(Provenance.when(System.getenv("SOURCE_DATE_EPOCH")))
-        .in(new Style(Style.Preset.values()[style.getSelectionIndex()], comma.getSelection())).with(new FigureOptions(chosen, dpi.getSelection(), widthMm()));
+    PublicationOptions options = PublicationOptions.standard(Version.NUMBER, PublicationOptions.settings(comparison)).at(Provenance.when(System.getenv("SOURCE_DATE_EPOCH")))
+        .in(new Style(Style.Preset.values()[style.getSelectionIndex()], comma.getSelection())).with(new FigureOptions(chosen, dpi.getSelection(), widthMm()))
+        .with(tables());
+    return template.getText().isBlank() ? options : options.filling(Path.of(template.getText().strip()).toAbsolutePath());
   }
 }

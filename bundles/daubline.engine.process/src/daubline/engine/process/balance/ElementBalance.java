@@ -10,8 +10,15 @@ import java.util.List;
  * @param out mass found, kg
  * @param remainder mass in less mass found, kg; negative when more was found than went in
  * @param sigma standard uncertainty of the remainder, kg
+ * @param sources what it came in with, as given
+ * @param finds what it was found in, as given
  */
-public record ElementBalance(String element, double in, double out, double remainder, double sigma) {
+public record ElementBalance(String element, double in, double out, double remainder, double sigma, List<Entry> sources, List<Entry> finds) {
+
+  public ElementBalance {
+    sources = List.copyOf(sources);
+    finds = List.copyOf(finds);
+  }
 
   /**
    * One side's entry.
@@ -45,7 +52,7 @@ public record ElementBalance(String element, double in, double out, double remai
     double found = out.stream().mapToDouble(Entry::amount).sum();
     double variance = in.stream().mapToDouble(Entry::variance).sum()
         + out.stream().mapToDouble(Entry::variance).sum();
-    return new ElementBalance(element, into, found, into - found, Math.sqrt(variance));
+    return new ElementBalance(element, into, found, into - found, Math.sqrt(variance), in, out);
   }
 
   /** Remainder as a share of what went in; NaN when nothing went in. */

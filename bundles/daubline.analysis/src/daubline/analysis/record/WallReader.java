@@ -1,0 +1,69 @@
+package daubline.analysis.record;
+
+import daubline.model.Context;
+import daubline.model.EvidenceSheet;
+import daubline.model.Series;
+import daubline.model.Sheet;
+import daubline.model.Site;
+import daubline.model.SpreadSquare;
+import daubline.model.Study;
+import daubline.model.Trial;
+import daubline.model.WallZone;
+import daubline.session.Readings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Reads where walls are changed by fire and where residue lay. */
+final class WallReader {
+
+  private WallReader() {
+  }
+
+  /** Every sheet that holds zones or squares, excavated ones first. */
+  static List<WallData> of(Study study) {
+    List<WallData> all = new ArrayList<>();
+    for (Site site : study.getSites()) {
+      for (Context context : site.getContexts()) {
+        for (EvidenceSheet sheet : context.getSheets()) {
+          add(all, sheet, String.valueOf(sheet.getId()), name(sheet.getName(), sheet.getId()), true);
+        }
+      }
+    }
+    for (Series series : study.getSeries()) {
+      for (Trial trial : series.getTrials()) {
+        if (trial.getRemains() != null) {
+          add(all, trial.getRemains(), String.valueOf(trial.getId()), name(trial.getName(), trial.getId()), false);
+        }
+      }
+    }
+    return all;
+  }
+
+  private static void add(List<WallData> all, Sheet sheet, String id, String name, boolean excavated) {
+    List<WallData.Zone> zones = sheet.getZones().stream().filter(WallReader::isPlaced)
+        .map(z -> new WallData.Zone(z.getClock(), z.getLow(), z.getHigh(), z.getState().strip().toLowerCase(Locale.ROOT))).toList();
+    List<WallData.Square> squares = sheet.getSpread().stream().filter(s -> isNumber(s.getEast()) && isNumber(s.getNorth())).map(WallReader::square).toList();
+    if (!zones.isEmpty() || !squares.isEmpty()) {
+      all.add(new WallData(id, name, excavated, zones, squares));
+    }
+  }
+
+  private static boolean isPlaced(WallZone zone) {
+    return zone.getClock() != null && zone.getClock() >= 1 && zone.getClock() <= 12 && isNumber(zone.getLow()) && isNumber(zone.getHigh())
+        && zone.getHigh() > zone.getLow() && zone.getState() != null && !zone.getState().isBlank();
+  }
+
+  private static boolean isNumber(Double value) {
+    return value != null && Double.isFinite(value);
+  }
+
+  private static WallData.Square square(SpreadSquare s) {
+    return new WallData.Square(s.getEast(), s.getNorth(), s.getSide() == null ? Double.NaN : s.getSide(),
+        s.getResidueClass() == null || s.getResidueClass().getName() == null ? "" : s.getResidueClass().getName(), Readings.amount(s));
+  }
+
+  private static String name(String name, String id) {
+    return name == null || name.isBlank() ? String.valueOf(id) : name;
+  }
+}
