@@ -99,6 +99,18 @@ public final class WordKernel implements Kernel {
   }
 
   @Override
+  public void addTo(Draws draws, double weight, double floor, double[] sums, double[] scratch) {
+    if (!isCertain(found)) {
+      Kernel.super.addTo(draws, weight, floor, sums, scratch);
+      return;
+    }
+    double more = weight * Math.max(log(), floor);
+    for (int m = 0; m < sums.length; m++) {
+      sums[m] += more;
+    }
+  }
+
+  @Override
   public void reproduce(Draws draws, double[] into) {
     fill(evidence, draws.uniforms(0), into);
   }
@@ -110,6 +122,11 @@ public final class WordKernel implements Kernel {
   }
 
   private static boolean isCertain(double[] probabilities) {
-    return Arrays.stream(probabilities).allMatch(p -> p == 0 || p == 1);
+    for (double p : probabilities) {
+      if (p != 0 && p != 1) {
+        return false;
+      }
+    }
+    return true;
   }
 }
