@@ -177,7 +177,8 @@ public final class IntervalKernel implements Kernel {
     double spread = total();
     for (int m = 0; m < into.length; m++) {
       double common = u == null ? truth : low + (high - low) * u[m];
-      into[m] = logAt(common + spread * z[m]);
+      into[m] = common + spread * z[m];
     }
+    evaluate(into);
   }
 }

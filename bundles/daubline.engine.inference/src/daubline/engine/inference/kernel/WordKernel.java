@@ -116,8 +116,9 @@ public final class WordKernel implements Kernel {
   }
 
   private void fill(double[] probabilities, double[] u, double[] into) {
+    double[] logs = Arrays.stream(agreement).map(Math::log).toArray();
     for (int m = 0; m < into.length; m++) {
-      into[m] = Math.log(agreement[RandomStream.pick(probabilities, u[m])]);
+      into[m] = logs[RandomStream.pick(probabilities, u[m])];
     }
   }
 
