@@ -45,6 +45,11 @@ public record StudyRepeats(List<List<TrialData>> recipes, List<Repeats> spreads)
     return settings.withMore(Repeats.asSettings(known), sources);
   }
 
+  /** The spreads in the units of the tolerances, beside the tolerances of the study. */
+  public List<RepeatSpread> toPrint(ComparisonSettings settings) {
+    return spreads.stream().map(r -> RepeatSpread.of(r, settings)).toList();
+  }
+
   /** Where a tolerance taken from repeats comes from, in words. */
   public static String source(Repeats repeats) {
     return "spread of repeats within " + repeats.recipes() + (repeats.recipes() == 1 ? " recipe, " : " recipes, ") + repeats.freedom()

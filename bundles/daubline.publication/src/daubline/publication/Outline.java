@@ -51,7 +51,8 @@ final class Outline {
         new Part("Methods", methods(), List.of("design", "people", "analysis-methods", "samples"), List.of()),
         new Part("Differences between Trials", List.of("Every trial is listed, failed ones included."),
             List.of("trials", "dimensions", "conditions", "charging", "incidents", "time-line"), List.of("run")),
-        new Part("Results", found(), List.of("products", "yields", "balance", "residues", "chemistry", "mineralogy", "predictions", "ranking", "comparison"),
+        new Part("Results", found(), List.of("products", "yields", "balance", "residues", "chemistry", "mineralogy", "predictions", "ranking", "ranks", "influence", "exclusions",
+            "repeats", "comparison"),
             List.of("ranking", "agreement-map", "verdicts", "sections", "residue-shares", "slag-ternary", "slag-biplot", "balance", "prediction-residuals")),
         new Part("Limits", limits(), List.of("checks"), List.of()));
   }

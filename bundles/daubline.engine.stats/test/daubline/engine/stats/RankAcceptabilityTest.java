@@ -108,6 +108,7 @@ class RankAcceptabilityTest {
       RankAcceptability ranks = RankAcceptability.of(values);
       assertArrayEquals(ranks.acceptability(0), ranks.acceptability(twin), 1e-12);
       assertEquals(0.5, ranks.win(0, twin), 1e-12);
+      assertEquals(ranks.acceptability(twin)[0], RankAcceptability.first(values, twin), 1e-12);
       for (int rank = 0; rank < n; rank++) {
         double sum = 0;
         for (int a = 0; a < n; a++) {
