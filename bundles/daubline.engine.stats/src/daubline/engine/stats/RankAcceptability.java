@@ -19,6 +19,11 @@ public final class RankAcceptability {
     for (int m = 0; m < values[0].length; m++) {
       count(m);
     }
+    for (double[] row : acceptability) {
+      for (int rank = 0; rank < row.length; rank++) {
+        row[rank] /= values[0].length;
+      }
+    }
   }
 
   /**
@@ -41,7 +46,7 @@ public final class RankAcceptability {
       double share = 1.0 / (end - start);
       for (int i = start; i < end; i++) {
         for (int rank = start; rank < end; rank++) {
-          acceptability[order[i]][rank] += share / values[0].length;
+          acceptability[order[i]][rank] += share;
         }
         first[order[i]][m] = start == 0 ? share : 0;
       }
