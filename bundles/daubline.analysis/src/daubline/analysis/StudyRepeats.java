@@ -51,6 +51,11 @@ public record StudyRepeats(List<List<TrialData>> recipes, List<Repeats> spreads)
     return settings.withMore(Repeats.asSettings(known), sources);
   }
 
+  /** The spreads in the units of the tolerances, beside the tolerances of the study. */
+  public List<RepeatSpread> toPrint(ComparisonSettings settings) {
+    return spreads.stream().map(r -> RepeatSpread.of(r, settings)).toList();
+  }
+
   /** The trials of one recipe compared with each other, each as though the other had been dug up. */
   public static List<Comparison> among(StudySnapshot snapshot, ComparisonOptions options, List<TrialData> recipe, Progress progress) {
     List<String> ids = recipe.stream().map(TrialData::id).toList();

@@ -38,7 +38,7 @@ final class RankingFigure implements FigureSpec {
 
     Drawing(ComparedSheets sheets) {
       super("Agreement (0 to 100) of the remains of each trial with each evidence sheet: disc, median; line, 5 to 95 %; thin line, what it "
-          + "could be if everything untested disagreed or agreed fully; hatched, the scores to be expected of a true reproduction. Coverage, "
+          + "could be if everything untested disagreed or agreed fully; hatched, the scores to be expected of a faithful repeat. Coverage, "
           + "at the right, is the share of the criteria by weight that could be tested. Agreement at low coverage says little."
           + sheets.remark(), sheets.rows() * ROW + sheets.panels().size() * HEAD + AXIS);
       panels = sheets.panels();

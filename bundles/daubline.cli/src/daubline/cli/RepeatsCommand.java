@@ -1,19 +1,15 @@
 package daubline.cli;
 
+import daubline.analysis.RepeatSpread;
 import daubline.analysis.SettingEditor;
 import daubline.analysis.Snapshots;
 import daubline.analysis.StudyRepeats;
 import daubline.analysis.StudySnapshot;
 import daubline.analysis.TrialData;
 import daubline.base.Printed;
-import daubline.base.Unit;
-import daubline.criteria.Criteria;
 import daubline.criteria.Repeats;
 import daubline.engine.inference.Comparison;
-import daubline.engine.inference.ComparisonSettings;
-import daubline.engine.inference.Criterion;
 import daubline.engine.inference.Progress;
-import daubline.engine.inference.Setting;
 import daubline.session.StudySession;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +44,7 @@ final class RepeatsCommand implements Callable<Integer> {
         return Out.WRONG;
       }
       repeats.recipes().forEach(recipe -> print(snapshot, recipe));
-      spreads(snapshot, repeats.spreads());
+      spreads(snapshot, repeats);
       if (keep != null) {
         keep(session, repeats.spreads());
       }
@@ -64,15 +60,13 @@ final class RepeatsCommand implements Callable<Integer> {
     Out.line("");
   }
 
-  private static void spreads(StudySnapshot snapshot, List<Repeats> spreads) {
+  private static void spreads(StudySnapshot snapshot, StudyRepeats repeats) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("criterion", "spread within recipes", "90 % interval", "d. f.", "as tolerance", "tolerance now"));
-    for (Repeats repeats : spreads) {
-      Criterion criterion = Criteria.find(repeats.criterion()).orElseThrow();
-      Setting tolerance = StudyRepeats.toleranceOf(criterion);
-      Unit unit = tolerance.unit().orElseThrow();
-      rows.add(List.of(criterion.name(), printed(unit, repeats.spread()) + symbol(unit), printed(unit, repeats.low()) + "–" + printed(unit, repeats.high()) + symbol(unit),
-          Integer.toString(repeats.freedom()), printed(unit, repeats.tolerance()) + symbol(unit), tolerance.printed(now(snapshot.settings(), criterion))));
+    for (RepeatSpread r : repeats.toPrint(snapshot.settings())) {
+      String unit = r.unit().symbol().isEmpty() ? "" : " " + r.unit().symbol();
+      rows.add(List.of(r.criterion(), printed(r.spread()) + unit, printed(r.low()) + "–" + printed(r.high()) + unit, Integer.toString(r.freedom()),
+          printed(r.asTolerance()) + unit, printed(r.now()) + unit));
     }
     Page.table(0, 1, rows);
     Out.line("");
@@ -81,16 +75,8 @@ final class RepeatsCommand implements Callable<Integer> {
         + "compare --repeats-as-tolerance uses the spreads once, repeats --keep keeps them in the study.");
   }
 
-  private static String printed(Unit unit, double spread) {
-    return Printed.number(unit.differenceFromCanonical(spread), 2);
-  }
-
-  private static String symbol(Unit unit) {
-    return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
-  }
-
-  private static String now(ComparisonSettings settings, Criterion criterion) {
-    return settings.of(criterion).text(Repeats.SETTING);
+  private static String printed(double value) {
+    return Printed.number(value, 2);
   }
 
   private void keep(StudySession session, List<Repeats> spreads) throws Exception {

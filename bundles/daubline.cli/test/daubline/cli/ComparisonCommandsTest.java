@@ -137,4 +137,22 @@ class ComparisonCommandsTest {
     Run.of("settings", study, key, "--standard");
     assertTrue(Run.of("settings", study).out().contains("standard value of every setting"));
   }
+
+  /** What ranks, excluded and repeats say is also in the tables that are published. */
+  @Test
+  void ranksExclusionsAndRepeatsArePublishedAsTables() {
+    String ranks = Run.of("table", DEMONSTRATION, "ranks").out();
+    assertTrue(ranks.contains("First at best weights") && ranks.contains("1 of 3"), ranks);
+    String influence = Run.of("table", DEMONSTRATION, "influence").out();
+    assertTrue(influence.contains("cannot tell them apart") && influence.contains("Bulk slag composition"), influence);
+    String excluded = Run.of("excluded", DEMONSTRATION).out();
+    String exclusions = Run.of("table", DEMONSTRATION, "exclusions").out();
+    assertTrue(excluded.contains("ruled out by Residue classes by mass") && exclusions.contains("Residue classes by mass"), exclusions);
+    String repeats = Run.of("table", DEMONSTRATION, "repeats").out();
+    assertTrue(repeats.contains("Base internal diameter") && repeats.contains("9.2"), repeats);
+    List.of(ranks, influence, exclusions, repeats).forEach(ComparisonCommandsTest::saysNothingItMustNot);
+    for (String table : List.of("ranks", "influence", "exclusions", "repeats")) {
+      assertEquals(0, Run.of("table", "seeds/open-smelts", table).exit(), table);
+    }
+  }
 }

@@ -78,8 +78,8 @@ class AxiomsTest {
   @Test
   void uncertaintyOfTheTrialEarnsNothing() {
     RandomStream r = random("sloppy");
-    double[] logs = new double[2000];
-    for (int i = 0; i < 400; i++) {
+    double[] logs = new double[200];
+    for (int i = 0; i < 10_000; i++) {
       double scale = 0.1 + r.uniform();
       double sigma = 0.05 + r.uniform();
       double before = 1;

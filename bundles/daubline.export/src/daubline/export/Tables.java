@@ -10,7 +10,9 @@ import daubline.export.tables.ComparisonTable;
 import daubline.export.tables.DesignTable;
 import daubline.export.tables.DifferencesTable;
 import daubline.export.tables.EvidenceTable;
+import daubline.export.tables.ExclusionsTable;
 import daubline.export.tables.IncidentsTable;
+import daubline.export.tables.InfluenceTable;
 import daubline.export.tables.LotsTable;
 import daubline.export.tables.MethodsTable;
 import daubline.export.tables.MineralogyTable;
@@ -19,6 +21,8 @@ import daubline.export.tables.PredictionsTable;
 import daubline.export.tables.ProductsTable;
 import daubline.export.tables.RankingTable;
 import daubline.export.tables.ReconstructionsTable;
+import daubline.export.tables.RanksTable;
+import daubline.export.tables.RepeatsTable;
 import daubline.export.tables.ResiduesTable;
 import daubline.export.tables.SamplesTable;
 import daubline.export.tables.StagesTable;
@@ -34,7 +38,8 @@ public final class Tables {
   private static final List<TableSpec> ALL = List.of(new EvidenceTable(), new ReconstructionsTable(), new BasesTable(), new DifferencesTable(), new TrialsTable(), StagesTable.dimensions(),
       StagesTable.conditions(), new LotsTable(), new DesignTable(), new ChargingTable(), new TimelineTable(), new ProductsTable(), new YieldsTable(),
       new BalanceTable(), new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
-      new SamplesTable(), new RankingTable(), new ComparisonTable(), new PeopleTable(), new CitationsTable(), new ChecksTable());
+      new SamplesTable(), new RankingTable(), new RanksTable(), new InfluenceTable(), new ExclusionsTable(),
+      new RepeatsTable(), new ComparisonTable(), new PeopleTable(), new CitationsTable(), new ChecksTable());
 
   private Tables() {
   }

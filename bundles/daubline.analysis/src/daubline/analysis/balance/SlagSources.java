@@ -5,6 +5,7 @@ import daubline.engine.process.balance.Analysis;
 import daubline.engine.process.balance.Apportionment;
 import daubline.engine.process.balance.ApportionmentProblem;
 import daubline.engine.process.balance.ApportionmentSpread;
+import daubline.engine.process.balance.FirstOrderCheck;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,7 +27,9 @@ public record SlagSources(List<ApportionmentProblem.Source> sources, Apportionme
       ApportionmentProblem problem = ApportionmentProblem.usual(slag, sources);
       Apportionment fit = Apportionment.of(problem);
       fit.findings().forEach(problems);
-      return Optional.of(new SlagSources(List.copyOf(sources), fit, ApportionmentSpread.of(problem, Math.max(1, draws), seed)));
+      ApportionmentSpread spread = ApportionmentSpread.of(problem, Math.max(1, draws), seed);
+      FirstOrderCheck.of(problem, spread, Math.max(1, draws)).forEach(problems);
+      return Optional.of(new SlagSources(List.copyOf(sources), fit, spread));
     } catch (IllegalArgumentException e) {
       problems.accept(Finding.note("balance.apportion", "source apportionment", String.valueOf(e.getMessage()),
           "have slag, ore and lining analysed for the same oxides, alumina, lime, magnesia and titania among them"));

@@ -3,6 +3,8 @@ package daubline.engine.inference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * Compares trials with evidence sheets. The result depends on the sheets, the criteria and the settings alone: neither
@@ -42,11 +44,32 @@ public final class ComparisonEngine {
    * @throws java.util.concurrent.CancellationException when the progress asks to stop
    */
   public List<Comparison> compare(List<SheetData> trials, List<SheetData> sheets, Progress progress) {
+    return compare(trials, sheets, (trial, sheet) -> Optional.empty(), progress);
+  }
+
+  /**
+   * The same, where some comparisons are known already.
+   *
+   * @param known the comparison of a trial with a sheet by this engine's criteria and settings, where there is one
+   * @throws java.util.concurrent.CancellationException when the progress asks to stop
+   */
+  public List<Comparison> compare(List<SheetData> trials, List<SheetData> sheets, BiFunction<SheetData, SheetData, Optional<Comparison>> known,
+      Progress progress) {
     Comparison[][] rows = new Comparison[trials.size()][sheets.size()];
-    Parallel.run(trials.size(), settings.threads(), progress, this::scorer, (scorer, t) -> {
+    List<Integer> open = new ArrayList<>();
+    for (int t = 0; t < rows.length; t++) {
+      for (int s = 0; s < sheets.size(); s++) {
+        rows[t][s] = known.apply(trials.get(t), sheets.get(s)).orElse(null);
+      }
+      if (Arrays.asList(rows[t]).contains(null)) {
+        open.add(t);
+      }
+    }
+    Parallel.run(open.size(), settings.threads(), progress, this::scorer, (scorer, i) -> {
+      int t = open.get(i);
       scorer.take(trials.get(t));
       for (int s = 0; s < sheets.size(); s++) {
-        rows[t][s] = result(trials.get(t), sheets.get(s), scorer);
+        rows[t][s] = rows[t][s] == null ? result(trials.get(t), sheets.get(s), scorer) : rows[t][s];
       }
     });
     List<Comparison> results = new ArrayList<>();

@@ -97,7 +97,7 @@ public final class RankingEngine {
     if (central.length == 0) {
       return Double.NaN;
     }
-    return RankAcceptability.of(inputs.stream().map(i -> i.pooled(central)).toArray(double[][]::new)).acceptability(t)[0];
+    return RankAcceptability.first(inputs.stream().map(i -> i.pooled(central)).toArray(double[][]::new), t);
   }
 
   static double median(double[] logs) {

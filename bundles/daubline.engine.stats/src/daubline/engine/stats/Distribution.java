@@ -67,7 +67,12 @@ public record Distribution(double mean, double sigma, double low, double high, d
 
   /** Half a unit of the second significant digit of a standard uncertainty (JCGM 101:2008, 7.9.2). */
   static double tolerance(double sigma) {
-    return sigma > 0 ? 0.5 * Math.pow(10, Math.floor(Math.log10(sigma)) - 1) : 0;
+    return tolerance(sigma, 2);
+  }
+
+  /** Half a unit of the last of so many significant digits of a standard uncertainty, 1 or 2 (JCGM 101:2008, 7.9.2). */
+  public static double tolerance(double sigma, int digits) {
+    return sigma > 0 ? 0.5 * Math.pow(10, Math.floor(Math.log10(sigma)) + 1 - digits) : 0;
   }
 
   private static double[] block(ToDoubleFunction<double[]> model, List<Uncertain> inputs, RandomStream stream) {

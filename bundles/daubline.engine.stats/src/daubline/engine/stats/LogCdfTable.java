@@ -8,18 +8,29 @@ public final class LogCdfTable {
 
   private static final double END = 9;
   private static final int STEPS = 32;
-  private static final double[] VALUE = new double[(int) (2 * END * STEPS) + 2];
-  private static final double[] SLOPE = new double[VALUE.length];
+  /** Four coefficients of each piece, of the third power first. */
+  private static final double[] PIECES = new double[4 * (int) (2 * END * STEPS)];
 
   static {
-    for (int i = 0; i < VALUE.length; i++) {
-      double z = i / (double) STEPS - END;
-      VALUE[i] = Gaussian.logCdf(z);
-      SLOPE[i] = Math.exp(-z * z / 2 - VALUE[i]) / Math.sqrt(2 * Math.PI) / STEPS;
+    for (int i = 0; i < PIECES.length / 4; i++) {
+      double value = Gaussian.logCdf(i / (double) STEPS - END);
+      double rise = Gaussian.logCdf((i + 1) / (double) STEPS - END) - value;
+      double slope = slope(i);
+      double a = slope - rise;
+      double b = rise - slope(i + 1);
+      PIECES[4 * i] = a - b;
+      PIECES[4 * i + 1] = b - 2 * a;
+      PIECES[4 * i + 2] = slope;
+      PIECES[4 * i + 3] = value;
     }
   }
 
   private LogCdfTable() {
+  }
+
+  private static double slope(int i) {
+    double z = i / (double) STEPS - END;
+    return Math.exp(-z * z / 2 - Gaussian.logCdf(z)) / Math.sqrt(2 * Math.PI) / STEPS;
   }
 
   /** Logarithm of the probability of a value up to z. */
@@ -27,15 +38,22 @@ public final class LogCdfTable {
     if (!(z > -END)) {
       return Gaussian.logCdf(z);
     }
-    if (z >= END) {
-      return 0;
-    }
+    return z >= END ? 0 : inside(z);
+  }
+
+  private static double inside(double z) {
     double position = (z + END) * STEPS;
     int i = (int) position;
     double t = position - i;
-    double rise = VALUE[i + 1] - VALUE[i];
-    double a = SLOPE[i] - rise;
-    double b = rise - SLOPE[i + 1];
-    return VALUE[i] + t * (rise + (1 - t) * ((1 - t) * a + t * b));
+    int p = 4 * i;
+    return ((PIECES[p] * t + PIECES[p + 1]) * t + PIECES[p + 2]) * t + PIECES[p + 3];
+  }
+
+  /** Adds weight × max(log probability up to start + step·z, floor) of every z to sums. */
+  public static void addTo(double[] sums, double weight, double floor, double start, double step, double[] z) {
+    for (int m = 0; m < sums.length; m++) {
+      double x = start + step * z[m];
+      sums[m] += weight * Math.max(x > -END && x < END ? inside(x) : at(x), floor);
+    }
   }
 }

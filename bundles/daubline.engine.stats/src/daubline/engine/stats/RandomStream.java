@@ -3,7 +3,8 @@ package daubline.engine.stats;
 /**
  * A stream of pseudo-random numbers that depends on its key alone. Generator: SplitMix64 (Steele, Lea &amp; Flood 2014,
  * Fast splittable pseudorandom number generators, OOPSLA, 453–472); normal deviates by Box &amp; Muller 1958, gamma
- * deviates by Marsaglia &amp; Tsang 2000. Written here so that a later Java release cannot change printed results.
+ * deviates by Marsaglia &amp; Tsang 2000. Written here, with functions that are the same on every
+ * machine, so that neither a later Java release nor another processor can change printed results.
  */
 public final class RandomStream {
 
@@ -64,16 +65,23 @@ public final class RandomStream {
       spare = Double.NaN;
       return next;
     }
-    double radius = Math.sqrt(-2 * Math.log(uniform()));
-    double angle = 2 * Math.PI * uniform();
-    spare = radius * Math.sin(angle);
-    return radius * Math.cos(angle);
+    double[] pair = new double[2];
+    Elementary.normals(uniform(), uniform(), pair, 0);
+    spare = pair[1];
+    return pair[0];
   }
 
   /** Fills an array with standard normal deviates. */
   public double[] normals(int count) {
     double[] z = new double[count];
-    for (int i = 0; i < count; i++) {
+    int i = 0;
+    if (count > 0 && !Double.isNaN(spare)) {
+      z[i++] = normal();
+    }
+    for (; i + 1 < count; i += 2) {
+      Elementary.normals(uniform(), uniform(), z, i);
+    }
+    if (i < count) {
       z[i] = normal();
     }
     return z;

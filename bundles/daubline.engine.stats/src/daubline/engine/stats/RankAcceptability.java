@@ -1,7 +1,5 @@
 package daubline.engine.stats;
 
-import java.util.stream.IntStream;
-
 /**
  * Share of draws in which each alternative takes each rank (SMAA-2, Lahdelma &amp; Salminen 2001, Operations Research 49,
  * 444–454). Equal values share their ranks.
@@ -21,6 +19,11 @@ public final class RankAcceptability {
     for (int m = 0; m < values[0].length; m++) {
       count(m);
     }
+    for (double[] row : acceptability) {
+      for (int rank = 0; rank < row.length; rank++) {
+        row[rank] /= values[0].length;
+      }
+    }
   }
 
   /**
@@ -34,7 +37,7 @@ public final class RankAcceptability {
 
   private void count(int m) {
     int n = values.length;
-    int[] order = IntStream.range(0, n).boxed().sorted((a, b) -> Double.compare(values[b][m], values[a][m])).mapToInt(i -> i).toArray();
+    int[] order = order(m);
     for (int start = 0; start < n;) {
       int end = start;
       while (end < n && values[order[end]][m] == values[order[start]][m]) {
@@ -43,12 +46,41 @@ public final class RankAcceptability {
       double share = 1.0 / (end - start);
       for (int i = start; i < end; i++) {
         for (int rank = start; rank < end; rank++) {
-          acceptability[order[i]][rank] += share / values[0].length;
+          acceptability[order[i]][rank] += share;
         }
         first[order[i]][m] = start == 0 ? share : 0;
       }
       start = end;
     }
+  }
+
+  /** The alternatives of one draw, the highest value first; by insertion, since they are few. */
+  private int[] order(int m) {
+    int[] order = new int[values.length];
+    for (int a = 0; a < order.length; a++) {
+      int place = a;
+      while (place > 0 && values[order[place - 1]][m] < values[a][m]) {
+        order[place] = order[place - 1];
+        place--;
+      }
+      order[place] = a;
+    }
+    return order;
+  }
+
+  /** Share of draws in which an alternative has the highest value; equal ones share it. */
+  public static double first(double[][] values, int alternative) {
+    double sum = 0;
+    for (int m = 0; m < values[0].length; m++) {
+      int above = 0;
+      int equal = 0;
+      for (double[] row : values) {
+        above += row[m] > values[alternative][m] ? 1 : 0;
+        equal += row[m] == values[alternative][m] ? 1 : 0;
+      }
+      sum += above == 0 ? 1.0 / equal : 0;
+    }
+    return sum / values[0].length;
   }
 
   /** Share of draws in which an alternative takes each rank, first rank first. */

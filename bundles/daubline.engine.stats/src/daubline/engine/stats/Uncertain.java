@@ -17,9 +17,9 @@ public record Uncertain(double mean, double sigma, double freedom, ToDoubleFunct
     return new Uncertain(mean, sigma, Double.POSITIVE_INFINITY, r -> mean + sigma * r.normal());
   }
 
-  /** A normal estimate whose uncertainty was itself estimated; drawn as normal. */
+  /** A normal estimate whose uncertainty was itself estimated; drawn from the scaled and shifted t distribution (6.4.9). */
   public static Uncertain normal(double mean, double sigma, double freedom) {
-    return new Uncertain(mean, sigma, freedom, r -> mean + sigma * r.normal());
+    return new Uncertain(mean, sigma, freedom, r -> mean + sigma * r.normal() / Math.sqrt(2 * r.gamma(freedom / 2) / freedom));
   }
 
   /** A rectangular distribution between two bounds. */

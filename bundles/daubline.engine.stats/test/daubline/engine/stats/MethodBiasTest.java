@@ -30,6 +30,10 @@ class MethodBiasTest {
     LeastSquares.Fit fit = LeastSquares.fit(x, Arrays.stream(pairs).mapToDouble(p -> p[0]).toArray());
     assertEquals(8.957, fit.coefficients()[0], 5e-4);
     assertEquals(0.5866, fit.coefficients()[1], 5e-5);
+    double[] magnetic = Arrays.stream(pairs).mapToDouble(p -> p[1]).toArray();
+    double[] chemical = Arrays.stream(pairs).mapToDouble(p -> p[0]).toArray();
+    // the slope times the ratio of the standard deviations
+    assertEquals(0.733, fit.coefficients()[1] * Math.sqrt(squares(magnetic) / squares(chemical)), 5e-4);
   }
 
   /** The magnetic method is not merely shifted: a slope so far below one means that no constant corrects it. */
@@ -40,5 +44,10 @@ class MethodBiasTest {
     LeastSquares.Fit fit = LeastSquares.fit(x, Arrays.stream(pairs).mapToDouble(p -> p[0]).toArray());
     double error = Math.sqrt(fit.residualSquares() / fit.freedom() * fit.inverse()[1][1]);
     assertTrue((1 - fit.coefficients()[1]) / error > 5);
+  }
+
+  private static double squares(double[] x) {
+    double mean = Arrays.stream(x).average().orElseThrow();
+    return Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum();
   }
 }

@@ -58,4 +58,31 @@ class RandomStreamTest {
     assertEquals(1, w[0] + w[2], 1e-12);
     assertArrayEquals(w, new RandomStream(9).dirichlet(new double[] {1, 0, 2}));
   }
+
+  /** Against the library, and one stream taken singly, in bulk and after an odd start. */
+  @Test
+  void turnsAndBulk() {
+    RandomStream r = new RandomStream(RandomStream.key(6, "turns"));
+    double[] pair = new double[2];
+    for (int i = 0; i < 100_000; i++) {
+      double u = i == 0 ? 0x1.0p-54 : i == 1 ? 1 - 0x1.0p-53 : r.uniform();
+      double turn = i < 9 ? i / 8.0 : r.uniform();
+      assertEquals(StrictMath.log(u), Elementary.log(u), 4e-16 * Math.abs(StrictMath.log(u)));
+      Elementary.normals(u, turn, pair, 0);
+      double radius = Math.sqrt(-2 * StrictMath.log(u));
+      assertEquals(radius * StrictMath.cos(2 * Math.PI * turn), pair[0], 1e-14);
+      assertEquals(radius * StrictMath.sin(2 * Math.PI * turn), pair[1], 1e-14);
+    }
+    for (int start = 0; start < 3; start++) {
+      RandomStream one = new RandomStream(41);
+      RandomStream many = new RandomStream(41);
+      for (int i = 0; i < start; i++) {
+        assertEquals(one.normal(), many.normal());
+      }
+      for (double z : many.normals(7)) {
+        assertEquals(one.normal(), z);
+      }
+      assertEquals(one.normal(), many.normal());
+    }
+  }
 }

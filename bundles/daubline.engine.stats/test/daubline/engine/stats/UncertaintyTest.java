@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
-/** Worked examples of JCGM 100:2008 and JCGM 101:2008; published numbers from memory, reproduced in R 4.2.2. */
+/** Worked examples of JCGM 100:2008 (H.1, H.2) and JCGM 101:2008 (9.2 to 9.5); published numbers from memory, reproduced in R 4.2.2. */
 class UncertaintyTest {
 
   private static final int MOST = 4_000_000;
@@ -107,6 +107,58 @@ class UncertaintyTest {
     assertEquals(0.0539, first.sigma(), 0.0001);
     assertEquals(0.0750, first.secondOrder(), 0.0005);
     assertTrue(d.notice(first, 0.95).contains("not valid"));
+  }
+
+  /**
+   * 9.4: comparison loss in the calibration of a microwave power meter, x1² + x2² with u = 0.005 each, in 1e-6. Published means
+   * 50, 150, 2550 and uncertainties 50, 112, 502 for x1 = 0, 0.010, 0.050 (from memory, and exactly by the moments of a squared
+   * normal); the first interval is that of an exponential distribution, 0 to 50 ln 20. First order gives 0, 100 and 500.
+   */
+  @Test
+  void comparisonLoss() {
+    double u = 0.005;
+    double[][] published = {{0, 50, 50, 0}, {0.010, 150, 112, 100}, {0.050, 2550, 502, 500}};
+    for (double[] row : published) {
+      List<Uncertain> inputs = List.of(Uncertain.normal(row[0], u), Uncertain.normal(0, u));
+      ToDoubleFunction<double[]> loss = x -> 1e6 * (x[0] * x[0] + x[1] * x[1]);
+      Distribution d = Distribution.of(loss, inputs, 0.95, 9, MOST);
+      Propagation first = Propagation.of(loss, inputs);
+      assertEquals(row[1], d.mean(), 1);
+      assertEquals(row[2], d.sigma(), 1);
+      assertEquals(1e6 * Math.sqrt(4 * u * u * row[0] * row[0] + 4 * u * u * u * u), d.sigma(), 0.01 * row[2]);
+      assertEquals(row[3], first.sigma(), 0.5);
+      assertTrue(d.notice(first, 0.95).contains("not valid"), "x1 = " + row[0]);
+    }
+    Distribution none = Distribution.of(x -> 1e6 * (x[0] * x[0] + x[1] * x[1]), List.of(Uncertain.normal(0, u), Uncertain.normal(0, u)), 0.95, 10, MOST);
+    assertEquals(0, none.shortLow(), 0.1);
+    assertEquals(50 * Math.log(20), none.shortHigh(), 1.5);
+  }
+
+  /** A bound known only within d: a rectangle whose ends are drawn (JCGM 101, 6.4.3). */
+  private static Uncertain blurred(double low, double high, double d) {
+    return new Uncertain((low + high) / 2, (high - low) / Math.sqrt(12), Double.POSITIVE_INFINITY, r -> {
+      double start = low - d + 2 * d * r.uniform();
+      return start + (low + high - 2 * start) * r.uniform();
+    });
+  }
+
+  /** A cyclic deviation between two bounds: arc sine distribution (JCGM 101, 6.4.6). */
+  private static Uncertain cyclic(double low, double high) {
+    return new Uncertain((low + high) / 2, (high - low) / Math.sqrt(8), Double.POSITIVE_INFINITY,
+        r -> (low + high) / 2 + (high - low) / 2 * Math.sin(2 * Math.PI * r.uniform()));
+  }
+
+  /** 9.5: gauge block, nanometres above nominal; published 838, 36 and the shortest 99 % interval 745 to 932. */
+  @Test
+  void gaugeBlock() {
+    List<Uncertain> inputs = List.of(Uncertain.normal(50_000_623, 25, 18), Uncertain.normal(215, 6, 24), Uncertain.normal(0, 4, 5), Uncertain.normal(0, 7, 8),
+        Uncertain.rectangular(9.5e-6, 13.5e-6), Uncertain.normal(-0.1, 0.2), cyclic(-0.5, 0.5), blurred(-1e-6, 1e-6, 0.1e-6), blurred(-0.05, 0.05, 0.025));
+    ToDoubleFunction<double[]> block = x -> x[0] + x[1] + x[2] + x[3] - x[0] * (x[7] * (x[5] + x[6]) + x[4] * x[8]) - 50_000_000;
+    Distribution d = Distribution.of(block, inputs, 0.99, 11, MOST);
+    assertEquals(838, d.mean(), 0.5);
+    assertEquals(36, d.sigma(), 0.5);
+    assertEquals(745, d.shortLow(), 1.5);
+    assertEquals(932, d.shortHigh(), 1.5);
   }
 
   /** Half of the second significant digit: 0.0754 gives 0.0005, 36 gives 0.5. */

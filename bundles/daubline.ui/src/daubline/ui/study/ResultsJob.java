@@ -14,6 +14,7 @@ import daubline.session.StudySession;
 import daubline.ui.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -24,10 +25,11 @@ import org.eclipse.swt.widgets.Display;
 /** Checks and compares a study behind, on a picture of it; starts again when the study changes meanwhile. */
 final class ResultsJob extends Job {
 
-  private static final long REST_MILLIS = 250;
+  private static final long REST_MILLIS = 20;
 
   private final OpenStudy study;
   private volatile StudyImage image;
+  private volatile Optional<StudyResults> before = Optional.empty();
 
   ResultsJob(OpenStudy study) {
     super(Words.of("job.results", study.folder().getFileName()));
@@ -38,6 +40,7 @@ final class ResultsJob extends Job {
   /** Takes a new picture of the study and begins anew after a short rest, so that typing on does not pile up work. */
   void restart() {
     image = study.session().image();
+    before = study.results();
     cancel();
     schedule(REST_MILLIS);
   }
@@ -76,12 +79,12 @@ final class ResultsJob extends Job {
   }
 
   /** Checks and compares; with settings that cannot be read there are the checks, but no comparison. */
-  private static Outcome workOut(StudySession copy, IProgressMonitor monitor) {
+  private Outcome workOut(StudySession copy, IProgressMonitor monitor) {
     StudySnapshot snapshot = Snapshots.of(copy);
     List<Finding> checks = Checks.run(copy);
     ComparisonOptions asked = Comparing.options();
     try {
-      StudyResults usual = StudyComparison.of(snapshot, checks, ComparisonOptions.standard(), new Watched(monitor));
+      StudyResults usual = StudyComparison.of(snapshot, checks, ComparisonOptions.standard(), before, new Watched(monitor));
       StudyResults chosen = asked.equals(ComparisonOptions.standard()) ? usual : StudyComparison.of(snapshot, checks, asked, new Watched(monitor));
       return new Outcome(usual, Compared.of(chosen, asked));
     } catch (IllegalArgumentException e) {

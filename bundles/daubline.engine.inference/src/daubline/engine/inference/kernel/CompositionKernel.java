@@ -74,10 +74,23 @@ public final class CompositionKernel implements Kernel {
     return p >= 1 ? 0 : Gaussian.deviate(p);
   }
 
+  private boolean isCertain() {
+    for (double variance : uncertain) {
+      if (variance != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   @Override
   public void logs(Draws draws, double[] into) {
-    if (Arrays.stream(uncertain).allMatch(v -> v == 0)) {
+    if (isCertain()) {
       Arrays.fill(into, log());
+      return;
+    }
+    if (metric.isDiagonal()) {
+      independent(draws, into);
       return;
     }
     double[][] outcome = new double[parts.size()][into.length];
@@ -88,6 +101,36 @@ public final class CompositionKernel implements Kernel {
     double factor = -0.5 / degrees();
     for (int m = 0; m < into.length; m++) {
       into[m] *= factor;
+    }
+  }
+
+  /** Parts independent of one another: Σwd² − (Σwd)²/Σw, centred first so that nothing cancels. */
+  private void independent(Draws draws, double[] into) {
+    double[] sums = new double[into.length];
+    double[] limited = new double[into.length];
+    double centre = metric.mean(difference);
+    Arrays.fill(into, 0);
+    for (int i = 0; i < difference.length; i++) {
+      Draws own = draws.named(parts.get(i));
+      if (below[i]) {
+        draw(i, own, limited);
+        add(into, sums, metric.weight(i), -centre, 1, limited);
+      } else {
+        add(into, sums, metric.weight(i), difference[i] - centre, sigma[i], own.normals(0));
+      }
+    }
+    double factor = -0.5 / degrees();
+    double inverse = 1 / metric.weight();
+    for (int m = 0; m < into.length; m++) {
+      into[m] = factor * Math.max(0, into[m] - sums[m] * sums[m] * inverse);
+    }
+  }
+
+  private static void add(double[] squares, double[] sums, double weight, double start, double step, double[] z) {
+    for (int m = 0; m < squares.length; m++) {
+      double d = start + step * z[m];
+      squares[m] += weight * d * d;
+      sums[m] += weight * d;
     }
   }
 

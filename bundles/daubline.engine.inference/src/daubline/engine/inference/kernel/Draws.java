@@ -4,6 +4,7 @@ import daubline.engine.stats.RandomStream;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * The random numbers of one trial and one criterion, the same for every evidence sheet it is compared with, and those of
@@ -21,7 +22,7 @@ public final class Draws {
   private final Shared shared;
   private final Map<Long, double[]> made;
   private final Map<Integer, Map<Long, double[]>> parts;
-  private final Map<Factor, double[]> factors;
+  private final Map<Object, double[][]> kept;
 
   /**
    * New draws that share nothing with other criteria.
@@ -35,14 +36,14 @@ public final class Draws {
   }
 
   private Draws(int count, long trialKey, LongSupplier sheetKey, Shared shared, Map<Long, double[]> made,
-      Map<Integer, Map<Long, double[]>> parts, Map<Factor, double[]> factors) {
+      Map<Integer, Map<Long, double[]>> parts, Map<Object, double[][]> kept) {
     this.count = count;
     this.trialKey = trialKey;
     this.sheetKey = sheetKey;
     this.shared = shared;
     this.made = made;
     this.parts = parts;
-    this.factors = factors;
+    this.kept = kept;
   }
 
   /** Draws of one criterion of a trial, which share with those of its other criteria what is {@link #named}. */
@@ -52,7 +53,7 @@ public final class Draws {
 
   /** The same trial against another sheet, whose key is asked for only when needed; the trial's draws are shared. */
   public Draws against(LongSupplier otherSheetKey) {
-    return new Draws(count, trialKey, otherSheetKey, shared, made, parts, factors);
+    return new Draws(count, trialKey, otherSheetKey, shared, made, parts, kept);
   }
 
   /** Draws for one part of a criterion, independent of those of other parts. */
@@ -76,18 +77,18 @@ public final class Draws {
     return made.computeIfAbsent((long) dimension, d -> new RandomStream(RandomStream.key(trialKey, d)).normals(count));
   }
 
-  /** exp(sigma·z) for the normal deviates z of one dimension of the trial; not to be changed. */
-  public double[] factors(int dimension, double sigma) {
-    Factor key = new Factor(dimension, sigma);
-    double[] factors = this.factors.get(key);
-    if (factors == null) {
-      factors = normals(dimension).clone();
-      for (int m = 0; m < factors.length; m++) {
-        factors[m] = Math.exp(sigma * factors[m]);
-      }
-      this.factors.put(key, factors);
+  /**
+   * What a kernel works out of these draws for every sheet alike; worked out once, not to be changed.
+   *
+   * @param what what it is, with everything it depends on besides the draws
+   */
+  public double[][] kept(Object what, Supplier<double[][]> make) {
+    double[][] known = kept.get(what);
+    if (known == null) {
+      known = make.get();
+      kept.put(what, known);
     }
-    return factors;
+    return known;
   }
 
   /** Uniform deviates of one dimension of the trial; not to be changed. */
@@ -98,9 +99,6 @@ public final class Draws {
   /** Uniform deviates of the sheet, for choosing among contradictory claims. */
   public double[] sheetUniforms() {
     return new RandomStream(sheetKey.getAsLong()).uniforms(count);
-  }
-
-  private record Factor(int dimension, double sigma) {
   }
 
   /** What the criteria of one trial share. */

@@ -145,19 +145,27 @@ public final class IntervalKernel implements Kernel {
     }
   }
 
+  /** The same as the general way in one pass, for a value or a limit and a trial with a standard uncertainty. */
   @Override
   public void addTo(Draws draws, double weight, double floor, double[] sums, double[] scratch) {
-    if (half > 0 || sigma == 0 || low != high) {
-      Kernel.super.addTo(draws, weight, floor, sums, scratch);
-      return;
-    }
-    double start = (found - low) / scale;
+    boolean limit = Double.isInfinite(high - low);
+    double from = limit ? high == Double.POSITIVE_INFINITY ? low : high : low;
+    double start = (found - from) / scale;
     double step = sigma / scale;
-    double[] z = mixture.normals(draws);
+    if (half > 0 || sigma == 0 || !limit && low != high || !Double.isFinite(start) || !Double.isFinite(step)) {
+      Kernel.super.addTo(draws, weight, floor, sums, scratch);
+    } else if (limit) {
+      double sign = high == Double.POSITIVE_INFINITY ? 1 : -1;
+      LogCdfTable.addTo(sums, weight, floor, sign * start, sign * step, mixture.normals(draws));
+    } else {
+      addSquares(sums, weight, floor, start, step, mixture.normals(draws));
+    }
+  }
+
+  private static void addSquares(double[] sums, double weight, double floor, double start, double step, double[] z) {
     for (int m = 0; m < sums.length; m++) {
       double difference = start + step * z[m];
-      double log = -0.5 * difference * difference;
-      sums[m] += weight * (log >= floor ? log : floor);
+      sums[m] += weight * Math.max(-0.5 * difference * difference, floor);
     }
   }
 
@@ -169,7 +177,8 @@ public final class IntervalKernel implements Kernel {
     double spread = total();
     for (int m = 0; m < into.length; m++) {
       double common = u == null ? truth : low + (high - low) * u[m];
-      into[m] = logAt(common + spread * z[m]);
+      into[m] = common + spread * z[m];
     }
+    evaluate(into);
   }
 }

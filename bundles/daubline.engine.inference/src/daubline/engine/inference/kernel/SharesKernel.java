@@ -5,6 +5,7 @@ import daubline.engine.stats.Composition;
 import daubline.engine.stats.Gaussian;
 import daubline.engine.stats.ShareDistance;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Shares over classes against shares over the same classes by the Hellinger distance H: exp(−m²/(2(K−1))) with
@@ -67,26 +68,48 @@ public final class SharesKernel implements Kernel {
       Arrays.fill(into, log());
       return;
     }
-    double[] sums = new double[into.length];
     double[] shares = Composition.closure(evidence);
+    double[][] roots = draws.kept(new Roots(found, relative), () -> roots(draws, into.length));
     Arrays.fill(into, 0);
     for (int k = 0; k < found.length; k++) {
-      add(k, Math.sqrt(shares[k] * found[k]), draws, into, sums);
+      add(into, Math.sqrt(shares[k]), roots[k]);
     }
     double factor = 8 * number / (2 * degrees());
     for (int m = 0; m < into.length; m++) {
-      into[m] = -factor * Math.max(0, 1 - into[m] / Math.sqrt(sums[m]));
+      into[m] = -factor * Math.max(0, 1 - into[m]);
     }
   }
 
-  /** Adds one class to the sums of root products and of masses: a mass varies by exp(r·z), its root by exp(r·z/2). */
-  private void add(int k, double product, Draws draws, double[] products, double[] sums) {
-    double[] roots = relative[k] > 0 ? draws.factors(k, relative[k] / 2) : null;
+  private static void add(double[] sums, double weight, double[] values) {
     for (int m = 0; m < sums.length; m++) {
-      double root = roots == null ? 1 : roots[m];
-      products[m] += product * root;
-      sums[m] += found[k] * root * root;
+      sums[m] += weight * values[m];
     }
+  }
+
+  /** What the roots of the trial's drawn shares depend on. */
+  private record Roots(List<Double> found, List<Double> relative) {
+    Roots(double[] found, double[] relative) {
+      this(Arrays.stream(found).boxed().toList(), Arrays.stream(relative).boxed().toList());
+    }
+  }
+
+  /** Square root of the trial's share of each class in each draw: a mass varies by exp(r·z), its root by exp(r·z/2). */
+  private double[][] roots(Draws draws, int count) {
+    double[][] roots = new double[found.length][count];
+    double[] sums = new double[count];
+    for (int k = 0; k < found.length; k++) {
+      double[] z = draws.normals(k);
+      for (int m = 0; m < count; m++) {
+        roots[k][m] = Math.sqrt(found[k]) * (relative[k] > 0 ? Math.exp(relative[k] / 2 * z[m]) : 1);
+        sums[m] += roots[k][m] * roots[k][m];
+      }
+    }
+    for (double[] row : roots) {
+      for (int m = 0; m < count; m++) {
+        row[m] /= Math.sqrt(sums[m]);
+      }
+    }
+    return roots;
   }
 
   @Override

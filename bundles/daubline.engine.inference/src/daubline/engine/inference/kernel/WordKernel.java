@@ -99,17 +99,35 @@ public final class WordKernel implements Kernel {
   }
 
   @Override
+  public void addTo(Draws draws, double weight, double floor, double[] sums, double[] scratch) {
+    if (!isCertain(found)) {
+      Kernel.super.addTo(draws, weight, floor, sums, scratch);
+      return;
+    }
+    double more = weight * Math.max(log(), floor);
+    for (int m = 0; m < sums.length; m++) {
+      sums[m] += more;
+    }
+  }
+
+  @Override
   public void reproduce(Draws draws, double[] into) {
     fill(evidence, draws.uniforms(0), into);
   }
 
   private void fill(double[] probabilities, double[] u, double[] into) {
+    double[] logs = Arrays.stream(agreement).map(Math::log).toArray();
     for (int m = 0; m < into.length; m++) {
-      into[m] = Math.log(agreement[RandomStream.pick(probabilities, u[m])]);
+      into[m] = logs[RandomStream.pick(probabilities, u[m])];
     }
   }
 
   private static boolean isCertain(double[] probabilities) {
-    return Arrays.stream(probabilities).allMatch(p -> p == 0 || p == 1);
+    for (double p : probabilities) {
+      if (p != 0 && p != 1) {
+        return false;
+      }
+    }
+    return true;
   }
 }

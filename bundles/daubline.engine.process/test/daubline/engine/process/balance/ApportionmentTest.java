@@ -117,4 +117,21 @@ class ApportionmentTest {
     assertTrue(spread.metal().get(2) > spread.metal().get(0));
     assertTrue(spread.atZero().get(0) < .01);
   }
+
+  /**
+   * First order holds for the well-told sources of the mixing set; an ash that the slag hardly holds is cut off at zero in many
+   * draws, which no symmetric interval can show (JCGM 101:2008, clause 8).
+   */
+  @Test
+  void firstOrderIsCheckedAgainstDraws() {
+    ApportionmentProblem told = ApportionmentProblem.usual(analysis(closedSlag()), sources(.02));
+    assertEquals(List.of(), FirstOrderCheck.of(told, ApportionmentSpread.of(told, 20_000, 6), 20_000));
+    double[] slag = closedSlag();
+    for (int i = 0; i < slag.length; i++) {
+      slag[i] -= .055 * SOURCES[2][i];
+    }
+    ApportionmentProblem little = ApportionmentProblem.usual(analysis(slag), sources(.05));
+    var notes = FirstOrderCheck.of(little, ApportionmentSpread.of(little, 20_000, 6), 20_000);
+    assertTrue(notes.stream().anyMatch(n -> n.code().equals("apportion.first-order") && n.what().contains("ash")), notes.toString());
+  }
 }
