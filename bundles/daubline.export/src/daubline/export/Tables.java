@@ -20,8 +20,9 @@ import daubline.export.tables.PeopleTable;
 import daubline.export.tables.PredictionsTable;
 import daubline.export.tables.ProductsTable;
 import daubline.export.tables.RankingTable;
-import daubline.export.tables.ReconstructionsTable;
+
 import daubline.export.tables.RanksTable;
+import daubline.export.tables.ReconstructionsTable;
 import daubline.export.tables.RepeatsTable;
 import daubline.export.tables.ResiduesTable;
 import daubline.export.tables.SamplesTable;

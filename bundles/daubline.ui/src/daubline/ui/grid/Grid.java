@@ -87,12 +87,13 @@ public final class Grid {
     table.configure();
     // sizes are measured in the letters of the window, which have grown with the screen already
     table.doCommand(new ConfigureScalingCommand(new NoScalingDpiConverter()));
+    sizes();
     if (fixed) {
+      // after the widths are known: what is frozen is kept in pixels
       FreezeHelper.freeze(freeze, viewport, new PositionCoordinate(selection, 0, -1), new PositionCoordinate(selection, 0, -1));
     }
     table.setData("org.eclipse.e4.ui.css.CssClassName", "grid");
     table.setData(TYPING, (BooleanSupplier) this::isTyping);
-    sizes();
     table.addListener(SWT.Resize, e -> sizes());
     new GridCopy(this, selection).register();
     selection.addLayerListener(e -> {

@@ -66,7 +66,7 @@ final class ValuesPage implements Page {
     sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     SashForm body = new SashForm(sash, SWT.HORIZONTAL);
     body.setBackground(Hue.ASH.color());
-    grid = new Grid(body, Words.of("grid.values", OpenStudy.nameOf(object)), model);
+    grid = Grid.withFixedNames(body, Words.of("grid.values", OpenStudy.nameOf(object)), model);
     grid.control().setData("id", "values");
     section = object instanceof Reconstruction r ? new SectionPane(body, study, r) : null;
     if (section != null) {
