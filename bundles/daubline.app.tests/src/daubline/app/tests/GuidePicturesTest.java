@@ -39,7 +39,7 @@ class GuidePicturesTest {
 
   private static final int WIDTH = 1366;
   private static final int HEIGHT = 768;
-  private static final long SETTLE_MILLIS = 700;
+  private static final long SETTLE_MILLIS = 1500;
 
   /** Brings a screen to the front. */
   private interface Opening {
@@ -54,7 +54,10 @@ class GuidePicturesTest {
       new Screen("start", "evidence", "Hearthside, the start page: go on, begin, or open the demonstration study as a copy.", s -> Start.hearthside()),
       new Screen("evidence-sheet", "evidence", "An evidence sheet: every claim with its citation; claims that contradict each other stand together.",
           s -> page(study(s).getSites().get(0).getContexts().get(0).getSheets().get(0), "page.values")),
-      new Screen("reconstruction", "plan", "A reconstruction: each choice with its basis.", s -> page(study(s).getReconstructions().get(0), "page.values")),
+      new Screen("report", "evidence", "Reading a report: the publication at one side, its claims over all sheets at the other.",
+          s -> page(study(s).getCitations().get(0), "page.report")),
+      new Screen("reconstruction", "plan", "A reconstruction: each choice with its basis, and its section.", s -> page(study(s).getReconstructions().get(0), "page.values")),
+      new Screen("reconstructions", "plan", "Two reconstructions side by side: only what differs.", s -> Window.view(Parts.RECONSTRUCTIONS, Object.class)),
       new Screen("lot", "plan", "A lot of the store.", s -> page(study(s).getLots().get(0), "page.values")),
       new Screen("plan", "plan", "The plan of a series: stock, hands and days, factors, the proposed design.", s -> page(series(s), "page.plan")),
       new Screen("effects", "plan", "What moved an outcome, and what could not have been seen.", s -> page(series(s), "page.effects")),
@@ -62,6 +65,7 @@ class GuidePicturesTest {
         page(trial(s), "page.before");
         Window.waitFor("the forecast", () -> Window.find("before-status", org.eclipse.swt.widgets.Label.class).getText().contains("300"));
       }),
+      new Screen("predictions", "plan", "What a trial is to show, stated before the fire.", s -> page(trial(s), "record.predictions")),
       new Screen("run-day", "runday", "The day of the fire: one key for every event, the clock, what stops the run.", s -> Window.view(Parts.RUN_DAY, Object.class)),
       new Screen("trial-values", "record", "A trial: planned, as built, as fired, as found, the evidence beside it, and how far the plan was missed.", s -> page(trial(s), "page.values")),
       new Screen("run-log", "record", "The run log, typed from paper without the mouse.", s -> page(trial(s), "record.log")),
@@ -72,6 +76,8 @@ class GuidePicturesTest {
       new Screen("analyses", "record", "Analyses as printed, and normalised below.", s -> page(trial(s), "record.analyses")),
       new Screen("balance", "record", "The balance: what went in, what was found, what is left over.", s -> page(trial(s), "page.balance")),
       new Screen("compare", "compare", "Trials beside evidence: agreement and coverage, the ranking, the reasons.", s -> Window.view(Parts.COMPARISON, Object.class)),
+      new Screen("ranks", "compare", "How far the order can be relied on.", s -> Window.view(Parts.RANKS, Object.class)),
+      new Screen("weights", "compare", "Weights and tolerances with their sources; a change ranks anew at once.", s -> Window.view(Parts.WEIGHTS, Object.class)),
       new Screen("publish", "publish", "Tables and figures as they will be published.", s -> Window.view(Parts.TABLES, Object.class)));
 
   @AfterEach

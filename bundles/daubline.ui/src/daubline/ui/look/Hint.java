@@ -5,7 +5,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-/** The lines below a table that say what is asked for, or what is wrong; as many whole sentences as fit, all of them in the tip. */
+/** The lines below a table that say what is asked for, or what is wrong; as much as fits, whole sentences if it can be, and all of it in the tip. */
 public final class Hint {
 
   private static final int LINES = 2;
@@ -33,10 +33,18 @@ public final class Hint {
   }
 
   private String fitting(String text) {
+    if (label.getSize().x == 0) {
+      return text;
+    }
     int room = LINES * Math.max(1, label.getSize().x / Fonts.PLAIN.characterWidth(label));
     String fitting = text;
     for (int end = text.lastIndexOf(". ", text.length() - 2); fitting.length() > room && end > 0; end = text.lastIndexOf(". ", end - 1)) {
       fitting = text.substring(0, end + 1) + " …";
+    }
+    if (fitting.length() > room) {
+      // one long sentence: to the last whole word
+      int end = text.lastIndexOf(' ', room - 2);
+      fitting = text.substring(0, end > 0 ? end : room - 2) + " …";
     }
     return fitting;
   }

@@ -32,6 +32,8 @@ import org.eclipse.ui.part.EditorPart;
 /** Edits one object of a study. Several editors share the study: saving saves all of it, undo works across them. */
 public final class SheetEditor extends EditorPart {
 
+  private static final int WHOLE_TITLE = 40;
+
   private final Runnable refresher = this::refresh;
   private final Map<CTabItem, Page> pages = new LinkedHashMap<>();
   private final Map<CTabItem, Supplier<Page>> waiting = new HashMap<>();
@@ -52,6 +54,8 @@ public final class SheetEditor extends EditorPart {
   public void createPartControl(Composite parent) {
     tabs = new CTabFolder(parent, SWT.BOTTOM);
     tabs.setBackground(Hue.BAND.color());
+    // a title that does not fit stands whole in the list at the end of the row, instead of cut off in it
+    tabs.setMinimumCharacters(WHOLE_TITLE);
     if (Forms.has(object)) {
       page("page.values", new ValuesPage(tabs, study, object));
     }

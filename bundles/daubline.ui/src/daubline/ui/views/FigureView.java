@@ -35,6 +35,7 @@ public final class FigureView extends StudyPart {
     Composite page = Pages.plain(area, 1);
     choice = new Combo(page, SWT.READ_ONLY);
     choice.setData("id", "figure");
+    choice.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
     Pages.named(choice, Words.of("figures.choose"), "");
     choice.addListener(SWT.Selection, e -> rebuild());
     scroll = new ScrolledComposite(page, SWT.V_SCROLL);
