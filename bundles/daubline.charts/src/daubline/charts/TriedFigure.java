@@ -146,7 +146,7 @@ final class TriedFigure implements FigureSpec {
         }
         if (at + Pen.width(word, Pen.SMALL) + 10 <= strip.getMaxX()) {
           Mark.RING.draw(pen.color(pen.palette().quiet()), at, line - 2.5, 2.8);
-          pen.color(pen.palette().quiet()).text(word, at + 6, line, Pen.SMALL, Pen.At.LEFT);
+          pen.color(pen.palette().ink()).text(word, at + 6, line, Pen.SMALL, Pen.At.LEFT);
           at += Pen.width(word, Pen.SMALL) + 16;
         }
       }
