@@ -13,8 +13,9 @@ import daubline.ui.study.Start;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
@@ -39,6 +40,8 @@ class GuidePicturesTest {
 
   private static final int WIDTH = 1366;
   private static final int HEIGHT = 768;
+  private static final int LEFT = 4;
+  private static final int COLOURS = 256;
   private static final long SETTLE_MILLIS = 1500;
 
   /** Brings a screen to the front. */
@@ -57,7 +60,10 @@ class GuidePicturesTest {
       new Screen("report", "evidence", "Reading a report: the publication at one side, its claims over all sheets at the other.",
           s -> page(study(s).getCitations().get(0), "page.report")),
       new Screen("reconstruction", "plan", "A reconstruction: each choice with its basis, and its section.", s -> page(study(s).getReconstructions().get(0), "page.values")),
-      new Screen("reconstructions", "plan", "Two reconstructions side by side: only what differs.", s -> Window.view(Parts.RECONSTRUCTIONS, Object.class)),
+      new Screen("reconstructions", "plan", "Two reconstructions side by side: only what differs.", s -> {
+        page(study(s).getReconstructions().get(0), "page.values");
+        Window.view(Parts.RECONSTRUCTIONS, Object.class);
+      }),
       new Screen("lot", "plan", "A lot of the store.", s -> page(study(s).getLots().get(0), "page.values")),
       new Screen("plan", "plan", "The plan of a series: stock, hands and days, factors, the proposed design.", s -> page(series(s), "page.plan")),
       new Screen("effects", "plan", "What moved an outcome, and what could not have been seen.", s -> page(series(s), "page.effects")),
@@ -110,6 +116,7 @@ class GuidePicturesTest {
   }
 
   @Test
+  @DisabledIfSystemProperty(named = "daubline.guide", matches = ".+", disabledReason = "they are being drawn")
   void theGuideHasEveryScreenInEveryTheme() throws IOException {
     Path guide = Path.of(System.getProperty("daubline.bundles")).resolveSibling("docs").resolve("guide").normalize();
     List<String> wanted = SCREENS.stream().flatMap(s -> Themes.NAMES.stream().map(t -> file(s, t))).sorted().toList();
@@ -119,7 +126,8 @@ class GuidePicturesTest {
     }
     for (String name : wanted) {
       ImageData picture = new ImageData(guide.resolve(name).toString());
-      assertEquals(List.of(WIDTH, HEIGHT), List.of(picture.width, picture.height), name);
+      assertEquals(WIDTH, picture.width, name);
+      assertTrue(picture.height > HEIGHT * 9 / 10, name);
     }
     assertEquals(text(), Files.readString(guide.resolve("README.md")), "write the page anew: releng/guide");
   }
@@ -131,6 +139,8 @@ class GuidePicturesTest {
     String folder = System.getProperty("daubline.guide");
     Window.shell().setMaximized(false);
     Window.shell().setBounds(0, 0, WIDTH, HEIGHT);
+    // no tip stands in a picture
+    Display.getCurrent().setCursorLocation(WIDTH - 1, HEIGHT - 1);
     OpenStudy study = Window.demonstration();
     Window.waitForResults(study);
     for (String theme : Themes.NAMES) {
@@ -166,33 +176,35 @@ class GuidePicturesTest {
     image.dispose();
   }
 
-  /** The same picture with at most 256 colours: screens have few, and the guide stays small. */
+  /** The same picture in its 256 commonest colours, down to where the window ends: the guide stays small. */
   private static ImageData small(ImageData full) {
-    List<RGB> colours = new ArrayList<>();
-    java.util.Map<RGB, Integer> index = new java.util.HashMap<>();
-    ImageData small = new ImageData(full.width, full.height, 8, new PaletteData(palette()));
-    for (int y = 0; y < full.height; y++) {
+    int height = bottom(full);
+    Map<Integer, Integer> seen = new HashMap<>();
+    for (int y = 0; y < height; y++) {
       for (int x = 0; x < full.width; x++) {
-        RGB colour = full.palette.getRGB(full.getPixel(x, y));
-        Integer at = index.get(colour);
-        if (at == null && colours.size() < small.palette.colors.length) {
-          at = colours.size();
-          colours.add(colour);
-          small.palette.colors[at] = colour;
-        } else if (at == null) {
-          at = nearest(colours, colour);
-        }
-        index.put(colour, at);
-        small.setPixel(x, y, at);
+        seen.merge(full.getPixel(x, y), 1, Integer::sum);
+      }
+    }
+    List<Integer> common = seen.entrySet().stream().sorted(Map.Entry.<Integer, Integer>comparingByValue().reversed().thenComparing(Map.Entry::getKey))
+        .limit(COLOURS).map(Map.Entry::getKey).toList();
+    List<RGB> colours = common.stream().map(full.palette::getRGB).toList();
+    Map<Integer, Integer> index = new HashMap<>();
+    ImageData small = new ImageData(full.width, height, 8, new PaletteData(colours.toArray(RGB[]::new)));
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < full.width; x++) {
+        small.setPixel(x, y, index.computeIfAbsent(full.getPixel(x, y), p -> nearest(colours, full.palette.getRGB(p))));
       }
     }
     return small;
   }
 
-  private static RGB[] palette() {
-    RGB[] black = new RGB[256];
-    java.util.Arrays.setAll(black, i -> new RGB(0, 0, 0));
-    return black;
+  /** Below the window the simulated screen is black. */
+  private static int bottom(ImageData full) {
+    int height = full.height;
+    while (height > 1 && full.palette.getRGB(full.getPixel(LEFT, height - 1)).equals(new RGB(0, 0, 0))) {
+      height--;
+    }
+    return height;
   }
 
   private static int nearest(List<RGB> colours, RGB wanted) {

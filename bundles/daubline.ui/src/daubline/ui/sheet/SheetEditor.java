@@ -32,8 +32,6 @@ import org.eclipse.ui.part.EditorPart;
 /** Edits one object of a study. Several editors share the study: saving saves all of it, undo works across them. */
 public final class SheetEditor extends EditorPart {
 
-  private static final int WHOLE_TITLE = 40;
-
   private final Runnable refresher = this::refresh;
   private final Map<CTabItem, Page> pages = new LinkedHashMap<>();
   private final Map<CTabItem, Supplier<Page>> waiting = new HashMap<>();
@@ -54,8 +52,6 @@ public final class SheetEditor extends EditorPart {
   public void createPartControl(Composite parent) {
     tabs = new CTabFolder(parent, SWT.BOTTOM);
     tabs.setBackground(Hue.BAND.color());
-    // a title that does not fit stands whole in the list at the end of the row, instead of cut off in it
-    tabs.setMinimumCharacters(WHOLE_TITLE);
     if (Forms.has(object)) {
       page("page.values", new ValuesPage(tabs, study, object));
     }
@@ -85,6 +81,7 @@ public final class SheetEditor extends EditorPart {
   private void page(String key, Page page) {
     CTabItem item = new CTabItem(tabs, SWT.NONE);
     item.setText(Words.of(key));
+    item.setToolTipText(Words.of(key));
     item.setData(key);
     item.setControl(page.control());
     pages.put(item, page);
@@ -94,6 +91,7 @@ public final class SheetEditor extends EditorPart {
   private void later(String key, Supplier<Page> maker) {
     CTabItem item = new CTabItem(tabs, SWT.NONE);
     item.setText(Words.of(key));
+    item.setToolTipText(Words.of(key));
     item.setData(key);
     waiting.put(item, maker);
   }
