@@ -2,6 +2,7 @@ package daubline.ui.views;
 
 import daubline.ui.Words;
 import daubline.ui.look.Pages;
+import daubline.ui.look.Themes;
 import daubline.ui.sheet.Sheets;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
@@ -41,6 +42,7 @@ public final class StudyView extends ViewPart {
     getSite().registerContextMenu(menu, tree);
     getSite().setSelectionProvider(tree);
     Studies.get().onChange(refresher);
+    Themes.onChange(tree.getControl(), tree::refresh);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.study");
     refresh();
   }

@@ -6,6 +6,7 @@ import daubline.ui.Words;
 import daubline.ui.look.Described;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.look.Themes;
 import daubline.ui.sheet.Jump;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.Studies;
@@ -37,6 +38,7 @@ public final class WhereFromView extends ViewPart {
     Pages.named(tree.getControl(), Words.of("origin.name"), "");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.whereFrom");
     Chosen.onChange(refresher);
+    Themes.onChange(tree.getControl(), tree::refresh);
     refresh();
   }
 
