@@ -135,6 +135,7 @@ class EditTest {
     Window.sheet(Window.firstTrial(study)).show("page.balance");
     Window.pump();
     NatTable elements = Window.find("balance.elements", NatTable.class);
+    Window.waitFor("the table", () -> elements.getDataValueByPosition(3, 1) != null);
     List<String> iron = java.util.stream.IntStream.range(0, 6).mapToObj(i -> String.valueOf(elements.getDataValueByPosition(i, 1))).toList();
     assertEquals("Fe", iron.get(0), iron.toString());
     // what is left over is what came less what was found (conservation of mass)

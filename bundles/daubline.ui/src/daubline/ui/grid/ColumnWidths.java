@@ -39,7 +39,9 @@ final class ColumnWidths {
     }
     int[] widths = widths(width, needed, shares);
     for (int i = 0; i < widths.length; i++) {
-      data.setColumnWidthByPosition(i, widths[i]);
+      if (data.getColumnWidthByPosition(i) != widths[i]) {
+        data.setColumnWidthByPosition(i, widths[i]);
+      }
     }
   }
 

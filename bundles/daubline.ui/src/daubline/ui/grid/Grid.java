@@ -119,7 +119,10 @@ public final class Grid {
     int line = Fonts.STRONG.lineHeight(table);
     data.setDefaultRowHeight(line * model.linesPerRow() + 8);
     headings.setDefaultRowHeight(line + 10);
-    widths.fit(table);
+    // a column that changes closes an open cell, and what was typed into it would be lost
+    if (!isOpen()) {
+      widths.fit(table);
+    }
   }
 
   /** The widget. */

@@ -5,7 +5,10 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-/** The lines below a table that say what is asked for, or what is wrong; as much as fits, whole sentences if it can be, and all of it in the tip. */
+/**
+ * The lines below a table that say what is asked for, or what is wrong. What is wrong takes the room it needs; of what is
+ * asked for there stands as much as fits, whole sentences if it can be, and all of it in the tip.
+ */
 public final class Hint {
 
   private static final int LINES = 2;
@@ -26,9 +29,20 @@ public final class Hint {
   /** Says something; what is wrong stands out. */
   public void say(String text, boolean wrong) {
     if (!label.isDisposed()) {
-      label.setText(fitting(text).replace("&", "&&"));
+      label.setText((wrong ? text : fitting(text)).replace("&", "&&"));
+      grow(wrong);
       label.setForeground(wrong ? Hue.LINING.color() : Hue.QUIET.color());
       label.setToolTipText(text.isEmpty() ? null : text.replace("&", "&&"));
+    }
+  }
+
+  private void grow(boolean wrong) {
+    GridData lines = (GridData) label.getLayoutData();
+    int usual = LINES * Fonts.PLAIN.lineHeight(label);
+    int height = wrong && label.getSize().x > 0 ? Math.max(usual, label.computeSize(label.getSize().x, SWT.DEFAULT).y) : usual;
+    if (height != lines.heightHint) {
+      lines.heightHint = height;
+      label.getParent().layout();
     }
   }
 
