@@ -118,7 +118,7 @@ class GuidePicturesTest {
   @Test
   @DisabledIfSystemProperty(named = "daubline.guide", matches = ".+", disabledReason = "they are being drawn")
   void theGuideHasEveryScreenInEveryTheme() throws IOException {
-    Path guide = Path.of(System.getProperty("daubline.bundles")).resolveSibling("docs").resolve("guide").normalize();
+    Path guide = Path.of(System.getProperty("daubline.bundles")).normalize().resolveSibling("docs").resolve("guide");
     List<String> wanted = SCREENS.stream().flatMap(s -> Themes.NAMES.stream().map(t -> file(s, t))).sorted().toList();
     try (Stream<Path> files = Files.list(guide)) {
       List<String> there = files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".png")).sorted().toList();
