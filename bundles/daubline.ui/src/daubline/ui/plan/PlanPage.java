@@ -1,6 +1,7 @@
 package daubline.ui.plan;
 
 import daubline.analysis.StudySnapshot;
+import daubline.analysis.design.BurntTrials;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.Foreseen;
 import daubline.analysis.design.PlanFreezer;
@@ -9,6 +10,7 @@ import daubline.analysis.design.Season;
 import daubline.analysis.design.SeriesSetup;
 import daubline.analysis.record.SeriesData;
 import daubline.base.Finding;
+import daubline.engine.design.Run;
 import daubline.engine.design.Strata;
 import daubline.model.Series;
 import daubline.ui.Words;
@@ -163,7 +165,8 @@ public final class PlanPage implements Page {
       if (brief.isReady()) {
         brief = Proposal.heedingForecast(brief, Foreseen.of(copy, SeriesSetup.find(copy, id), brief.factors()));
       }
-      return Proposal.of(brief, Season.of(data), new Proposal.Options(0, "", Strata.USUAL, STARTS, seed), progress);
+      List<Run> done = brief.isReady() ? BurntTrials.of(snapshot, brief, false).design().runs() : List.of();
+      return Proposal.of(brief, Season.of(data), new Proposal.Options(0, "", Strata.USUAL, done, STARTS, seed), progress);
     }, this::proposed);
   }
 

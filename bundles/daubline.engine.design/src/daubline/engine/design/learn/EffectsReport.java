@@ -171,9 +171,15 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
     }
 
     private String aliases(String column) {
-      return aliases.stream().filter(a -> a.column().equals(column) && Math.abs(a.share()) > 0.3)
-          .map(a -> (Math.abs(a.share()) > 0.99 ? "or " : "in part ") + a.interaction()).distinct().limit(6)
-          .collect(Collectors.joining(", "));
+      List<String> whole = names(column, 0.99, Double.POSITIVE_INFINITY);
+      List<String> part = names(column, 0.3, 0.99);
+      return String.join(" or ", whole) + (whole.isEmpty() || part.isEmpty() ? "" : ", or ") + (part.isEmpty() ? "" : "in part " + String.join(" or ", part));
+    }
+
+    /** The interactions whose share in a column lies above one limit and up to another. */
+    private List<String> names(String column, double above, double upTo) {
+      return aliases.stream().filter(a -> a.column().equals(column) && Math.abs(a.share()) > above && Math.abs(a.share()) <= upTo)
+          .map(DesignReview.Alias::interaction).distinct().limit(4).toList();
     }
 
     private void dependent() {
