@@ -34,10 +34,11 @@ import java.util.stream.IntStream;
 /**
  * What to burn next in a series.
  *
+ * @param factors the factors that settings are coded in
  * @param next the suggestions
  * @param findings what stood in the way
  */
-public record NextSteps(NextTrial next, List<Finding> findings) {
+public record NextSteps(List<Factor> factors, NextTrial next, List<Finding> findings) {
 
   /**
    * What it starts from.
@@ -66,7 +67,7 @@ public record NextSteps(NextTrial next, List<Finding> findings) {
         deviation, cost, request.seed), progress);
     NextTrial next = screen(effects, cost).map(trial::with).orElse(trial);
     findings.addAll(next.findings());
-    return new NextSteps(next, List.copyOf(findings));
+    return new NextSteps(brief.factors(), next, List.copyOf(findings));
   }
 
   /** Trials that tell the explanations of an aliased screen apart; empty where there is no such screen. */

@@ -73,6 +73,9 @@ class PlanTest {
     press("plan.propose");
     Button freeze = Window.find("plan.freeze", Button.class);
     Window.waitFor("a proposal", freeze::isEnabled);
+    takeAnother(freeze);
+    press("plan.propose");
+    Window.waitFor("the recommended again", freeze::isEnabled);
     press("plan.freeze");
     Window.waitFor("the frozen plan", () -> !series.getTrials().isEmpty());
     assertEquals(8, series.getTrials().size());
@@ -85,6 +88,21 @@ class PlanTest {
     Window.waitForResults(study);
     press("plan.withdraw");
     assertTrue(series.getTrials().isEmpty() && study.session().study().getBuilds().isEmpty());
+  }
+
+  /** Marks a design beside the recommended one and takes it. */
+  private static void takeAnother(Button freeze) {
+    NatTable designs = Window.find("plan.proposal", NatTable.class);
+    int other = 2;
+    while (!String.valueOf(designs.getDataValueByPosition(0, other)).contains("Latin hypercube")) {
+      other++;
+    }
+    designs.doCommand(new SelectCellCommand(designs, 0, other, false, false));
+    Window.pump();
+    press("plan.take");
+    Label message = Window.find("plan-message", Label.class);
+    Window.waitFor("the design taken", () -> message.getText().contains("Latin hypercube: "));
+    assertTrue(freeze.isEnabled());
   }
 
   @Test
