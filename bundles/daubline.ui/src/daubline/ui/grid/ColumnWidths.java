@@ -39,7 +39,8 @@ final class ColumnWidths {
     }
     int[] widths = widths(width, needed, shares);
     for (int i = 0; i < widths.length; i++) {
-      data.setColumnWidthByPosition(i, widths[i], false);
+      // told once, by the last column: otherwise a grid that grew is painted only as wide as it was
+      data.setColumnWidthByPosition(i, widths[i], i == widths.length - 1);
     }
   }
 

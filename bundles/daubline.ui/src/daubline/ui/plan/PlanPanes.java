@@ -43,7 +43,7 @@ final class PlanPanes {
   private final LinesModel limits = new LinesModel(new String[] {"plan.limit", "plan.trials", "plan.why"}, 1.2, 0.6, 2.4);
   private final LinesModel designs = new LinesModel(new String[] {"plan.design", "plan.verdict"}, 1, 3);
   private final LinesModel order = new LinesModel(new String[] {"plan.place", "plan.furnace.number", "plan.date", "plan.settings"}, 0.5, 0.6, 0.9, 3);
-  private final LinesModel review = new LinesModel(new String[] {"plan.effect", "plan.judged", "plan.freedom", "plan.smallest"}, 2.2, 0.8, 0.6, 1.6);
+  private final LinesModel review = new LinesModel(new String[] {"plan.effect", "plan.judged", "plan.freedom", "plan.smallest"}, 1.6, 0.6, 0.6, 2.4);
   private final LinesModel deviations = new LinesModel(new String[] {"plan.trial.name", "plan.what", "plan.planned", "plan.done", "plan.because"}, 1, 1, 1, 1.2, 1.4);
   private final List<Grid> grids = new ArrayList<>();
   private final Grid choice;
