@@ -132,6 +132,6 @@ class PlanTest {
     Window.waitFor("effects", () -> said.getText().contains("bloom mass") && said.getText().contains("trials in"));
     Window.waitFor("plots", () -> Window.find("effects.plot", Combo.class).getItemCount() > 2);
     press("effects.next");
-    Window.waitFor("a suggestion", () -> said.getText().contains("How sure"));
+    Window.waitFor("a suggestion", () -> said.getText().contains("How sure") || said.getText().contains("Wie sicher"));
   }
 }
