@@ -117,6 +117,17 @@ class TrialBalanceTest {
   }
 
   @Test
+  void theSlagAnalysedIsJudgedInTheHeat() {
+    smelt(40);
+    TrialBalance.HotSlag slag = balance().slag().orElseThrow();
+    assertTrue(slag.celsius() > 1000 && slag.celsius() < 1700, slag.celsius() + " °C");
+    // 62 FeO to 25 SiO2 is all but fayalite, which melts at 1205 °C (Bowen & Schairer 1932)
+    assertEquals(1205, slag.behaviour().liquidus().temperature() - 273.15, 40);
+    assertTrue(slag.phases().startsWith("fayalitic olivine 97 %, wüstite"), slag.phases());
+    assertEquals(daubline.engine.process.slag.ViscosityModel.values().length, slag.behaviour().viscosity().size());
+  }
+
+  @Test
   void whatWasNotWeighedStaysARemainder() {
     smelt(25);
     TrialBalance b = balance();
