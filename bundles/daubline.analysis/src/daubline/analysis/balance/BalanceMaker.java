@@ -21,6 +21,7 @@ import daubline.engine.process.balance.SlagIndices;
 import daubline.engine.process.balance.Yield;
 import daubline.engine.process.shaft.ShaftParameter;
 import daubline.engine.process.slag.SlagBehaviour;
+import daubline.engine.process.thermo.Constants;
 import daubline.model.Lot;
 import daubline.model.Trial;
 import daubline.session.Readings;
@@ -32,8 +33,8 @@ import java.util.stream.Stream;
 /** Makes the balance of one trial. */
 final class BalanceMaker {
 
-  /** K; where slag runs at an air inlet (common practice, no source). */
-  private static final double USUAL_HEAT = 1523.15;
+  /** °C; where slag runs at an air inlet (common practice, no source). */
+  private static final double USUAL_HEAT = 1250;
 
   private final Trial trial;
   private final TrialPlan plan;
@@ -172,9 +173,9 @@ final class BalanceMaker {
       return Optional.empty();
     }
     double hottest = plan.inputs().map(in -> BurnForecast.of(in, 0, 0).get(BurnQuantity.HOTTEST).central()).filter(Double::isFinite).orElse(USUAL_HEAT);
-    SlagBehaviour behaviour = SlagBehaviour.of(slag, hottest);
+    SlagBehaviour behaviour = SlagBehaviour.of(slag, hottest + Constants.ZERO_C);
     findings.addAll(behaviour.findings());
-    return Optional.of(new TrialBalance.HotSlag(hottest - 273.15, behaviour));
+    return Optional.of(new TrialBalance.HotSlag(hottest, behaviour));
   }
 
   private void note(String code, String what, String remedy) {
