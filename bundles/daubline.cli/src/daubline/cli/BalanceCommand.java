@@ -6,6 +6,7 @@ import daubline.base.Printed;
 import daubline.engine.process.balance.ElementBalance;
 import daubline.engine.process.balance.ForwardBalance;
 import daubline.engine.process.balance.Oxide;
+import daubline.engine.process.slag.SlagBehaviour;
 import daubline.session.StudySession;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,7 @@ final class BalanceCommand implements Callable<Integer> {
     b.indices().forEach(i -> Out.line("  %s = %s   [%s]", i.name(), Printed.fixed(i.value(), 2), i.formula()));
     b.yields().forEach(y -> Out.line("  %s = %s   [%s]", y.yield().label(), Printed.number(y.value(), 3), y.yield().formula()));
     b.sources().ifPresent(BalanceCommand::sources);
+    b.slag().ifPresent(BalanceCommand::slag);
     b.findings().forEach(f -> Out.line("  %s", f));
     Out.line("");
   }
@@ -83,6 +85,16 @@ final class BalanceCommand implements Callable<Integer> {
   private static void element(ElementBalance e) {
     Out.line("  %-8s %9s %9s %10s ± %-8s %s", e.element(), Printed.fixed(e.in(), 3), Printed.fixed(e.out(), 3), Printed.fixed(e.remainder(), 3),
         Printed.fixed(e.sigma(), 3), e.closes() ? "closes within 2 sigma" : "does not close");
+  }
+
+  private static void slag(TrialBalance.HotSlag s) {
+    SlagBehaviour b = s.behaviour();
+    Out.line("  slag analysed, at %s °C, the hottest charge by the shaft model: wholly liquid above %s ± %s °C; %s %% solid; density %s kg/m³", Printed.fixed(s.celsius(), 0),
+        Printed.fixed(b.liquidus().temperature() - 273.15, 0), Printed.fixed(b.liquidus().sigma(), 0), Printed.fixed(100 * b.solids(), 0), Printed.fixed(b.density(), 0));
+    Out.line("  viscosity of its liquid, Pa·s: %s; with the solids %s", b.viscosity().entrySet().stream().map(e -> e.getKey().label() + " " + Printed.number(e.getValue(), 2))
+        .collect(Collectors.joining(", ")), Double.isInfinite(b.effective()) ? "stiff" : Printed.number(b.effective(), 2));
+    Out.line("  phases it can form: %s; in FeO–SiO2–Al2O3: %s, %s, %s %%", s.phases(), Printed.fixed(100 * b.position().feo(), 0), Printed.fixed(100 * b.position().silica(), 0),
+        Printed.fixed(100 * b.position().alumina(), 0));
   }
 
   private static void sources(SlagSources s) {

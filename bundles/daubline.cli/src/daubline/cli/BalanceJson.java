@@ -7,6 +7,8 @@ import daubline.engine.process.balance.ElementBalance;
 import daubline.engine.process.balance.ForwardBalance;
 import daubline.engine.process.balance.Oxide;
 import daubline.engine.process.balance.Portion;
+import daubline.engine.process.slag.Norm;
+import daubline.engine.process.slag.ViscosityModel;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -53,6 +55,9 @@ final class BalanceJson {
     rest(b);
     if (b.sources().isPresent()) {
       sources(b.sources().get());
+    }
+    if (b.slag().isPresent()) {
+      slag(b.slag().get());
     }
     JsonOut.findings(json, b.findings());
     json.writeEndObject();
@@ -129,6 +134,27 @@ final class BalanceJson {
     number("recovery", s.recovery());
     number("misfit", s.fit().reducedChi2());
     number("condition", s.fit().condition());
+    json.writeEndObject();
+  }
+
+  private void slag(TrialBalance.HotSlag s) throws IOException {
+    json.writeObjectFieldStart("slagInTheHeat");
+    number("celsius", s.celsius());
+    number("liquidus", s.behaviour().liquidus().temperature() - 273.15);
+    number("liquidusSigma", s.behaviour().liquidus().sigma());
+    number("solids", s.behaviour().solids());
+    number("density", s.behaviour().density());
+    number("viscosity", s.behaviour().effective());
+    json.writeObjectFieldStart("viscosityOfLiquid");
+    for (Map.Entry<ViscosityModel, Double> e : s.behaviour().viscosity().entrySet()) {
+      number(e.getKey().label(), e.getValue());
+    }
+    json.writeEndObject();
+    json.writeObjectFieldStart("phases");
+    for (Map.Entry<Norm.Phase, Double> e : s.behaviour().norm().shares().entrySet()) {
+      number(e.getKey().label(), e.getValue());
+    }
+    json.writeEndObject();
     json.writeEndObject();
   }
 

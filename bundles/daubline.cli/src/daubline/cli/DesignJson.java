@@ -29,7 +29,7 @@ final class DesignJson {
   static Map<String, Object> proposal(Proposal p) {
     return Json.map("version", Version.NUMBER, "series", p.brief().series().name(), "question", p.brief().question().word(), "rules",
         p.brief().rules().stream().map(r -> r.text(p.brief().factors())).toList(), "recommended", option(p.advice().recommended()), "rejected",
-        p.advice().rejected().stream().map(DesignJson::option).toList(), "taken", p.chosen().name(), "reasons", p.advice().reasons(), "seed", p.plan().seed(), "algorithm", p.plan().algorithm(), "algorithmVersion", p.plan().version(),
+        p.advice().rejected().stream().map(DesignJson::option).toList(), "taken", p.chosen().name(), "reasons", p.advice().reasons(), "burntBefore", p.done().size(), "seed", p.plan().seed(), "algorithm", p.plan().algorithm(), "algorithmVersion", p.plan().version(),
         "restriction", p.plan().restriction(), "trials", trials(p.plan().design()), "review", review(p.review()), "season", season(p.season()));
   }
 

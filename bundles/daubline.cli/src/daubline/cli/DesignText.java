@@ -36,6 +36,9 @@ final class DesignText {
       Out.line("Taken instead: %s", proposal.chosen().name());
     }
     Out.line("");
+    if (!proposal.done().isEmpty()) {
+      Out.line("Together with the %d trials burnt already (--leave-burnt begins without them):", proposal.done().size());
+    }
     print(proposal.plan().design(), proposal.review());
     Out.line("");
     order(proposal);

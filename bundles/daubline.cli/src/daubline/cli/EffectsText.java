@@ -23,8 +23,10 @@ final class EffectsText {
 
   private static void print(SeriesEffects effects, EffectsReport report) {
     Out.line("  %d trials in %d furnaces; %s", report.trials(), report.furnaces(), report.method().word());
-    Out.line("  equal trials differ by %s %s (one standard deviation)%s", Printed.number(report.trialDeviation(), 2), effects.outcome().unit(),
-        Double.isNaN(report.furnaceDeviation()) ? "" : ", furnaces by " + Printed.number(report.furnaceDeviation(), 2));
+    if (Double.isFinite(report.trialDeviation())) {
+      Out.line("  equal trials differ by %s %s (one standard deviation)%s", Printed.number(report.trialDeviation(), 2), effects.outcome().unit(),
+          Double.isNaN(report.furnaceDeviation()) ? "" : ", furnaces by " + Printed.number(report.furnaceDeviation(), 2));
+    }
     for (Effect e : report.effects()) {
       Out.line("  %s", e.sentence());
       Out.line("      dealt out anew: as large in %s of the ways (%s %d looked at; no smaller than %s is possible)", Printed.number(e.permutation().p(), 2),

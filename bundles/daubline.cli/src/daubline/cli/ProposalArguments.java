@@ -1,6 +1,7 @@
 package daubline.cli;
 
 import daubline.analysis.StudySnapshot;
+import daubline.analysis.design.BurntTrials;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.Foreseen;
 import daubline.analysis.design.Proposal;
@@ -8,9 +9,11 @@ import daubline.analysis.design.Season;
 import daubline.analysis.design.SeriesSetup;
 import daubline.analysis.record.SeriesData;
 import daubline.engine.design.Progress;
+import daubline.engine.design.Run;
 import daubline.engine.design.Strata;
 import daubline.session.StudySession;
 import java.time.LocalDate;
+import java.util.List;
 import picocli.CommandLine.Option;
 
 /** What a proposal is asked with. */
@@ -35,6 +38,9 @@ final class ProposalArguments {
   @Option(names = "--seed", paramLabel = "N", description = "seed of the searches and of the order (default: that of the series, or today's date)")
   private Long seed;
 
+  @Option(names = "--leave-burnt", description = "leave the trials of the series that were burnt already aside, instead of adding to them")
+  private boolean leaveBurnt;
+
   @Option(names = "--ignore-forecast", description = "allow settings at which the forecast says the furnace would choke or stay cold")
   private boolean ignoreForecast;
 
@@ -43,7 +49,8 @@ final class ProposalArguments {
     if (!ignoreForecast && brief.isReady()) {
       brief = Proposal.heedingForecast(brief, Foreseen.of(session, SeriesSetup.find(session, data.id()), brief.factors()));
     }
-    return Proposal.of(brief, Season.of(data), new Proposal.Options(trials, kind, new Strata(ratio, 0), starts, seed(data)), Progress.NONE);
+    List<Run> done = leaveBurnt || !brief.isReady() ? List.of() : BurntTrials.of(snapshot, brief, false).design().runs();
+    return Proposal.of(brief, Season.of(data), new Proposal.Options(trials, kind, new Strata(ratio, 0), done, starts, seed(data)), Progress.NONE);
   }
 
   private DesignBrief brief(StudySnapshot snapshot, SeriesData data) {

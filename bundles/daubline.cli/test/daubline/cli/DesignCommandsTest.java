@@ -91,6 +91,16 @@ class DesignCommandsTest {
   }
 
   @Test
+  void theDemonstrationIsContinuedAfterWhatWasBurnt() throws Exception {
+    String added = run(0, "design", "propose", "seeds/aldervale", "Season 2031", "--trials", "6", "--seed", "3", "--starts", "5");
+    assertTrue(added.contains("trials burnt already count") && added.contains("Together with the"), added);
+    json(run(0, "design", "propose", "seeds/aldervale", "Season 2031", "--trials", "6", "--seed", "3", "--starts", "5", "--json"));
+    // six trials in at most three furnaces leave nothing to judge three columns of the furnace by: the plan comes, and says so
+    String anew = run(0, "design", "propose", "seeds/aldervale", "Season 2031", "--leave-burnt", "--seed", "3", "--starts", "5");
+    assertTrue(anew.contains("will have an estimate and no interval"), anew);
+  }
+
+  @Test
   void aRefusedFactorChangesNothing() {
     String study = planned();
     assertTrue(run(1, "design", "factor", study, "Spring", "ore_total", "25 to 15").contains("not below"));

@@ -17,6 +17,8 @@ import daubline.engine.process.balance.Portion;
 import daubline.engine.process.balance.SlagIndices;
 import daubline.engine.process.balance.Yield;
 import daubline.engine.process.shaft.ShaftParameter;
+import daubline.engine.process.slag.SlagBehaviour;
+import daubline.engine.process.thermo.Constants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +26,9 @@ import java.util.stream.Stream;
 
 /** Makes the balance of one trial. */
 final class BalanceMaker {
+
+  /** °C; where slag runs at an air inlet (common practice, no source). */
+  private static final double USUAL_HEAT = 1250;
 
   private final BalanceInputs given;
   private final TrialPlan plan;
@@ -40,7 +45,7 @@ final class BalanceMaker {
     if (plan.inputs().isEmpty()) {
       plan.findings().stream().filter(Finding::isError).forEach(findings::add);
       return new TrialBalance(plan.trial(), plan.name(), List.of(), Optional.empty(), false, List.of(), List.of(), Double.NaN, List.of(), List.of(),
-          Optional.empty(), findings);
+          Optional.empty(), Optional.empty(), findings);
     }
     charge(plan.inputs().get());
     Analysis slag = given.slag();
@@ -53,7 +58,7 @@ final class BalanceMaker {
     forward.ifPresent(this::bound);
     Elements elements = new Elements(plan, charged, slag);
     return new TrialBalance(plan.trial(), plan.name(), charged, forward, !made, made ? elements.all(findings) : List.of(), tracers(slag),
-        weighed == null ? Double.NaN : weighed.value(), indices(slag), yields(slag), backward(slag, draws, seed), named());
+        weighed == null ? Double.NaN : weighed.value(), indices(slag), yields(slag), backward(slag, draws, seed), hot(slag), named());
   }
 
   private List<Finding> named() {
@@ -145,6 +150,17 @@ final class BalanceMaker {
 
   private Optional<SlagSources> backward(Analysis slag, int draws, long seed) {
     return slag.total() > 0 ? SlagSources.of(slag, sources, draws, seed, findings::add) : Optional.empty();
+  }
+
+  /** The slag analysed, where the shaft model finds the charge hottest. */
+  private Optional<TrialBalance.HotSlag> hot(Analysis slag) {
+    if (!(slag.share(Oxide.SIO2) > 0 && slag.iron() > 0)) {
+      return Optional.empty();
+    }
+    double hottest = plan.inputs().map(in -> BurnForecast.of(in, 0, 0).get(BurnQuantity.HOTTEST).central()).filter(Double::isFinite).orElse(USUAL_HEAT);
+    SlagBehaviour behaviour = SlagBehaviour.of(slag, hottest + Constants.ZERO_C);
+    findings.addAll(behaviour.findings());
+    return Optional.of(new TrialBalance.HotSlag(hottest, behaviour));
   }
 
   private void note(String code, String what, String remedy) {

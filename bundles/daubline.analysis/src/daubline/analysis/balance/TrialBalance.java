@@ -3,16 +3,21 @@ package daubline.analysis.balance;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.base.Finding;
+import daubline.base.Printed;
 import daubline.engine.process.balance.ElementBalance;
 import daubline.engine.process.balance.ForwardBalance;
 import daubline.engine.process.balance.Portion;
 import daubline.engine.process.balance.Yield;
+import daubline.engine.process.slag.Norm;
+import daubline.engine.process.slag.SlagBehaviour;
 import daubline.model.Series;
 import daubline.model.Trial;
 import daubline.session.StudySession;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The mass balance of one trial; masses in kg, shares 0 to 1.
@@ -28,11 +33,12 @@ import java.util.Optional;
  * @param indices indices of the slag, each by its name
  * @param yields each yield by its own name and formula; those that cannot be told are left out
  * @param sources where the slag came from, backward from its analysis
+ * @param slag how the analysed slag behaves where the charge is hottest; empty without an analysis of silica and iron
  * @param findings what is missing or doubtful
  */
 public record TrialBalance(String trial, String name, List<Portion> charged, Optional<ForwardBalance> forward, boolean forecast,
     List<ElementBalance> elements, List<Tracer> tracers, double weighed, List<Index> indices, List<NamedYield> yields,
-    Optional<SlagSources> sources, List<Finding> findings) {
+    Optional<SlagSources> sources, Optional<HotSlag> slag, List<Finding> findings) {
 
   /** The slag mass that one oxide asks for, kg: what was charged of it over its share of the slag. */
   public record Tracer(String oxide, double slag) {
@@ -40,6 +46,22 @@ public record TrialBalance(String trial, String name, List<Portion> charged, Opt
 
   /** An index of the slag: its name, its formula in words, its value. */
   public record Index(String name, String formula, double value) {
+  }
+
+  /**
+   * A slag in the heat.
+   *
+   * @param celsius the temperature, °C: the hottest charge by the shaft model, 1250 °C where it finds none
+   * @param behaviour what every model says of it there
+   */
+  public record HotSlag(double celsius, SlagBehaviour behaviour) {
+
+    /** Phases it can form, the largest first, as words with per cent; those below one in a hundred left out. */
+    public String phases() {
+      return behaviour.norm().shares().entrySet().stream().filter(e -> e.getValue() >= .01)
+          .sorted(Map.Entry.<Norm.Phase, Double>comparingByValue().reversed())
+          .map(e -> e.getKey().label() + " " + Printed.fixed(100 * e.getValue(), 0) + " %").collect(Collectors.joining(", "));
+    }
   }
 
   /** A yield by its own name and formula. */

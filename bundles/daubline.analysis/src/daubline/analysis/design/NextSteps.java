@@ -8,11 +8,16 @@ import daubline.base.Finding;
 import daubline.base.Printed;
 import daubline.base.Unit;
 import daubline.base.Variable;
+import daubline.engine.design.Design;
+import daubline.engine.design.Factor;
 import daubline.engine.design.Model;
 import daubline.engine.design.Progress;
 import daubline.engine.design.Strata;
+import daubline.engine.design.learn.BoxMeyer;
+import daubline.engine.design.learn.EffectsReport;
 import daubline.engine.design.next.NextTrial;
 import daubline.engine.design.next.Rival;
+import daubline.engine.design.next.ScreenFollowUp;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnQuantity;
 import java.util.ArrayList;
@@ -24,14 +29,16 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What to burn next in a series.
  *
+ * @param factors the factors that settings are coded in
  * @param next the suggestions
  * @param findings what stood in the way
  */
-public record NextSteps(NextTrial next, List<Finding> findings) {
+public record NextSteps(List<Factor> factors, NextTrial next, List<Finding> findings) {
 
   /**
    * What it starts from.
@@ -55,10 +62,26 @@ public record NextSteps(NextTrial next, List<Finding> findings) {
     Model model = Model.main(brief.factors());
     double deviation = effects.report().map(r -> r.trialDeviation()).orElse(Double.NaN);
     List<Finding> findings = new ArrayList<>(brief.findings());
-    NextTrial next = NextTrial.suggest(new NextTrial.Request(burnt.design(), model, brief.space(), request.strata, request.agreement, rivals(request),
-        deviation, cost(request.study, brief, burnt), request.seed), progress);
+    String cost = cost(request.study, brief, burnt);
+    NextTrial trial = NextTrial.suggest(new NextTrial.Request(burnt.design(), model, brief.space(), request.strata, request.agreement, rivals(request),
+        deviation, cost, request.seed), progress);
+    NextTrial next = screen(effects, cost).map(trial::with).orElse(trial);
     findings.addAll(next.findings());
-    return new NextSteps(next, List.copyOf(findings));
+    return new NextSteps(brief.factors(), next, List.copyOf(findings));
+  }
+
+  /** Trials that tell the explanations of an aliased screen apart; empty where there is no such screen. */
+  private static Optional<NextTrial.Suggestion> screen(SeriesEffects effects, String cost) {
+    Design screen = effects.burnt().design();
+    List<Factor> all = effects.brief().factors();
+    return effects.report().flatMap(EffectsReport::activity).flatMap(beliefs -> ScreenFollowUp.of(screen, effects.outcome().values(), beliefs, BoxMeyer.Prior.USUAL,
+        s -> all.size() != screen.factors().size() || effects.brief().space().allows(coded(s, screen.factors(), all)), cost));
+  }
+
+  /** A setting of the factors that varied, in the codes of the brief: words that were never burnt are counted there too. */
+  private static double[] coded(double[] setting, List<Factor> varied, List<Factor> all) {
+    return IntStream.range(0, setting.length).mapToDouble(j -> all.get(j).isCategory() ? all.get(j).code(varied.get(j).names().get((int) Math.round(setting[j])))
+        : setting[j]).toArray();
   }
 
   /** Each reconstruction not retired with what it predicts: by the process engine, otherwise what was stated before its trials. */

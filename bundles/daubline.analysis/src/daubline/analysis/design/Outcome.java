@@ -34,6 +34,11 @@ public record Outcome(String id, String name, String unit, double[] values, List
     findings = List.copyOf(findings);
   }
 
+  /** Whether it is the agreement with a sheet. */
+  public boolean isAgreement() {
+    return id.startsWith(AGREEMENT);
+  }
+
   /** How many trials have it. */
   public int known() {
     return (int) java.util.Arrays.stream(values).filter(Double::isFinite).count();

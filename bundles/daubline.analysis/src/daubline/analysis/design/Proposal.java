@@ -1,14 +1,17 @@
 package daubline.analysis.design;
 
 import daubline.base.Finding;
+import daubline.engine.design.Design;
 import daubline.engine.design.Progress;
 import daubline.engine.design.Randomiser;
+import daubline.engine.design.Run;
 import daubline.engine.design.Strata;
 import daubline.engine.design.advise.DesignAdvisor;
 import daubline.engine.design.advise.Question;
 import daubline.engine.design.judge.DesignReview;
 import daubline.engine.design.stock.Timetable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,13 +20,14 @@ import java.util.List;
  * @param brief what was asked
  * @param season what can be afforded
  * @param strata how alike the trials of a furnace were thought to be
+ * @param done the trials burnt already that it adds to
  * @param advice the design recommended and those beside it
  * @param chosen the design taken, the recommended one unless another was asked for
- * @param plan its trials in random order
+ * @param plan its new trials in random order, their furnaces numbered from 0
  * @param timetable when they are built and burnt
  * @param findings of the brief, the season and the review
  */
-public record Proposal(DesignBrief brief, Season season, Strata strata, DesignAdvisor.Advice advice, DesignAdvisor.Option chosen,
+public record Proposal(DesignBrief brief, Season season, Strata strata, List<Run> done, DesignAdvisor.Advice advice, DesignAdvisor.Option chosen,
     Randomiser.Plan plan, Timetable timetable, List<Finding> findings) {
 
   /** Trials planned for when nothing limits them: eight in four furnaces is a usual season (common practice, no source). */
@@ -36,10 +40,11 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, DesignAd
    * @param trials the most trials; 0 for as many as are assured to succeed within stock and season
    * @param kind the kind of design to take; empty for the recommended one
    * @param strata how alike the trials of a furnace are thought to be
+   * @param done trials burnt already that are to be added to; none to begin anew
    * @param starts random starts of each search
    * @param seed the seed of the searches and of the order
    */
-  public record Options(int trials, String kind, Strata strata, int starts, long seed) {
+  public record Options(int trials, String kind, Strata strata, List<Run> done, int starts, long seed) {
   }
 
   /**
@@ -53,11 +58,34 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, DesignAd
     }
     List<Finding> findings = new ArrayList<>(brief.findings());
     DesignAdvisor.Advice advice = advice(brief, season, options, progress, findings);
-    DesignAdvisor.Option chosen = chosen(advice, options.kind);
-    Randomiser.Plan plan = Randomiser.order(chosen.design(), options.seed);
     findings.addAll(season.findings());
-    findings.addAll(chosen.review().findings());
-    return new Proposal(brief, season, options.strata, advice, chosen, plan, season.timetable(plan.design().furnaces()), List.copyOf(findings));
+    return taking(chosen(advice, options.kind), brief, season, options.strata, options.done, advice, options.seed, findings);
+  }
+
+  private static Proposal taking(DesignAdvisor.Option chosen, DesignBrief brief, Season season, Strata strata, List<Run> done, DesignAdvisor.Advice advice, long seed,
+      List<Finding> findings) {
+    Randomiser.Plan plan = added(Randomiser.order(chosen.design(), seed), done);
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(chosen.review().findings());
+    return new Proposal(brief, season, strata, done, advice, chosen, plan, season.timetable(plan.design().furnaces()), List.copyOf(all));
+  }
+
+  /** The same proposal with another of its designs, by name. @throws IllegalArgumentException when it cannot be made, saying why */
+  public Proposal taking(String kind) {
+    List<Finding> other = findings.stream().filter(f -> !chosen.review().findings().contains(f)).toList();
+    return taking(chosen(advice, kind), brief, season, strata, done, advice, plan.seed(), other);
+  }
+
+  private static int furnacesBefore(List<Run> done) {
+    return done.stream().mapToInt(Run::furnace).max().orElse(-1) + 1;
+  }
+
+  /** The trials to be burnt alone, their furnaces numbered from 0. */
+  private static Randomiser.Plan added(Randomiser.Plan whole, List<Run> done) {
+    int before = furnacesBefore(done);
+    List<Run> runs = whole.design().runs().stream().filter(r -> !r.done()).map(r -> new Run(r.setting(), r.furnace() - before, r.day(), false)).toList();
+    Design design = new Design(whole.design().name(), whole.design().factors(), runs, whole.design().notes());
+    return new Randomiser.Plan(design, Arrays.copyOfRange(whole.from(), done.size(), whole.from().length), whole.seed(), whole.algorithm(), whole.version(), whole.restriction());
   }
 
   /** The brief with what the process engine forbids; a rule that would forbid everything is said and not heeded. */
@@ -70,21 +98,24 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, DesignAd
     }).orElse(brief);
   }
 
-  /** The question as asked, with spares for failed trials; then without spares; then which factors matter at all. */
+  /** The question as asked, with spares for failed trials; then without spares; then which factors matter at all; then without an error to judge by. */
   private static DesignAdvisor.Advice advice(DesignBrief brief, Season season, Options options, Progress progress, List<Finding> findings) {
     int sure = trials(season, options);
     int most = options.trials > 0 || !season.isStated() ? sure : Math.min(MOST, season.capacity().trials());
+    List<Question> questions = brief.question().model(brief.factors()).size() > Question.WHICH_MATTER.model(brief.factors()).size()
+        ? List.of(brief.question(), Question.WHICH_MATTER) : List.of(brief.question());
     IllegalArgumentException refused = null;
-    for (Question question : brief.question().model(brief.factors()).size() > Question.WHICH_MATTER.model(brief.factors()).size()
-        ? List.of(brief.question(), Question.WHICH_MATTER) : List.of(brief.question())) {
-      for (int trials : most > sure ? new int[] {sure, most} : new int[] {sure}) {
-        try {
-          DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(brief.space(), question, season.budget(trials), options.strata,
-              options.starts, options.seed), progress);
-          fallenBack(brief, question, trials, sure, refused, findings);
-          return advice;
-        } catch (IllegalArgumentException e) {
-          refused = refused == null ? e : refused;
+    for (boolean unjudged : new boolean[] {false, true}) {
+      for (Question question : questions) {
+        for (int trials : most > sure ? new int[] {sure, most} : new int[] {sure}) {
+          try {
+            DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(brief.space(), question, season.budget(trials), options.strata, options.done,
+                unjudged, options.starts, options.seed), progress);
+            fallenBack(brief, question, trials, sure, refused, findings);
+            return advice;
+          } catch (IllegalArgumentException e) {
+            refused = refused == null ? e : refused;
+          }
         }
       }
     }
@@ -126,8 +157,12 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, DesignAd
     return found;
   }
 
-  /** The review of the design in its order of burning. */
+  /** The review of the design in its order of burning, after the trials burnt already. */
   public DesignReview review() {
-    return DesignReview.of(plan.design(), advice.model(), brief.space(), strata);
+    int before = furnacesBefore(done);
+    List<Run> runs = new ArrayList<>(done);
+    plan.design().runs().forEach(r -> runs.add(new Run(r.setting(), r.furnace() + before, r.day(), false)));
+    Design whole = new Design(plan.design().name(), plan.design().factors(), runs, plan.design().notes());
+    return DesignReview.of(whole, advice.model(), brief.space(), strata);
   }
 }

@@ -117,6 +117,20 @@ class TrialBalanceTest {
   }
 
   @Test
+  void theSlagAnalysedIsJudgedInTheHeat() {
+    smelt(40);
+    TrialBalance.HotSlag slag = balance().slag().orElseThrow();
+    double hottest = daubline.analysis.forecast.TrialForecast.of(session, List.of(), 0, 1).get(0).get(daubline.engine.process.BurnQuantity.HOTTEST).orElseThrow().central();
+    assertEquals(hottest, slag.celsius(), 1e-9);
+    assertEquals(daubline.engine.process.slag.ViscosityModel.SHAW.of(daubline.engine.process.balance.Analysis.ofPercent(daubline.engine.process.balance.Oxide.FEO, 62,
+        daubline.engine.process.balance.Oxide.SIO2, 25), hottest + 273.15), slag.behaviour().viscosity().get(daubline.engine.process.slag.ViscosityModel.SHAW), 1e-9);
+    // 62 FeO to 25 SiO2 is all but fayalite, which melts at 1205 °C (Bowen & Schairer 1932)
+    assertEquals(1205, slag.behaviour().liquidus().temperature() - 273.15, 40);
+    assertTrue(slag.phases().startsWith("fayalitic olivine 97 %, wüstite"), slag.phases());
+    assertEquals(daubline.engine.process.slag.ViscosityModel.values().length, slag.behaviour().viscosity().size());
+  }
+
+  @Test
   void whatWasNotWeighedStaysARemainder() {
     smelt(25);
     TrialBalance b = balance();

@@ -16,6 +16,7 @@ import daubline.model.Trial;
 import daubline.session.Readings;
 import daubline.session.StudySession;
 import java.nio.file.Path;
+import java.util.List;
 
 /** A study with one planned series, for tests. Places and people are invented. */
 final class PlannedSeries implements AutoCloseable {
@@ -67,7 +68,7 @@ final class PlannedSeries implements AutoCloseable {
   }
 
   Proposal propose(int trials) {
-    return Proposal.of(brief(), Season.of(data()), new Proposal.Options(trials, "", Strata.USUAL, 5, 7), Progress.NONE);
+    return Proposal.of(brief(), Season.of(data()), new Proposal.Options(trials, "", Strata.USUAL, List.of(), 5, 7), Progress.NONE);
   }
 
   /** Burns a planned trial: its date, its air as fired, and the bloom it gave. */

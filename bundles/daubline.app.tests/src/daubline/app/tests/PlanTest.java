@@ -14,6 +14,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
+import org.eclipse.nebula.widgets.nattable.selection.command.MoveSelectionCommand;
 import org.eclipse.nebula.widgets.nattable.selection.command.SelectCellCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -73,6 +75,9 @@ class PlanTest {
     press("plan.propose");
     Button freeze = Window.find("plan.freeze", Button.class);
     Window.waitFor("a proposal", freeze::isEnabled);
+    takeAnother(freeze);
+    press("plan.propose");
+    Window.waitFor("the recommended again", freeze::isEnabled);
     press("plan.freeze");
     Window.waitFor("the frozen plan", () -> !series.getTrials().isEmpty());
     assertEquals(8, series.getTrials().size());
@@ -85,6 +90,20 @@ class PlanTest {
     Window.waitForResults(study);
     press("plan.withdraw");
     assertTrue(series.getTrials().isEmpty() && study.session().study().getBuilds().isEmpty());
+  }
+
+  /** Marks a design beside the recommended one and takes it. */
+  private static void takeAnother(Button freeze) {
+    NatTable designs = Window.find("plan.proposal", NatTable.class);
+    String recommended = String.valueOf(designs.getDataValueByPosition(0, 1));
+    designs.doCommand(new SelectCellCommand(designs, 0, 1, false, false));
+    designs.doCommand(new MoveSelectionCommand(SelectionLayer.MoveDirectionEnum.DOWN, false, false));
+    Window.pump();
+    press("plan.take");
+    Label message = Window.find("plan-message", Label.class);
+    Window.waitFor("the design taken", () -> message.getText().matches("(?s).+: \\d+ (trials in|Versuche in) .*"));
+    assertFalse(message.getText().startsWith(recommended + ": "), message.getText());
+    assertTrue(freeze.isEnabled());
   }
 
   @Test
@@ -115,6 +134,6 @@ class PlanTest {
     Window.waitFor("effects", () -> said.getText().contains("bloom mass") && said.getText().contains("trials in"));
     Window.waitFor("plots", () -> Window.find("effects.plot", Combo.class).getItemCount() > 2);
     press("effects.next");
-    Window.waitFor("a suggestion", () -> said.getText().contains("How sure"));
+    Window.waitFor("a suggestion", () -> said.getText().contains("How sure") || said.getText().contains("Wie sicher"));
   }
 }

@@ -198,11 +198,15 @@ class CatalogueTest {
     // Source: exhaustive search; the two-dimensional row agrees with van Dam, Husslage, den Hertog & Melissen 2007.
     int[] two = {2, 2, 5, 5, 5, 8, 8, 10, 10, 10, 13};
     int[] three = {3, 6, 6, 11, 14, 17, 21};
+    int[] four = {4, 7, 12, 15, 22};
     for (int n = 2; n <= 12; n++) {
       assertEquals(two[n - 2], LatinHypercube.search(n, 2, 120, 1, Progress.NONE).distance2(), "2 dimensions, " + n);
     }
     for (int n = 2; n <= 8; n++) {
       assertEquals(three[n - 2], LatinHypercube.search(n, 3, 40, 1, Progress.NONE).distance2(), "3 dimensions, " + n);
+    }
+    for (int n = 2; n <= 6; n++) {
+      assertEquals(four[n - 2], LatinHypercube.search(n, 4, 40, 1, Progress.NONE).distance2(), "4 dimensions, " + n);
     }
   }
 

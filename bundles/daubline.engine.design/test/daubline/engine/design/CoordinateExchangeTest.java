@@ -37,8 +37,8 @@ class CoordinateExchangeTest {
 
   @Test
   void handbookExample() {
-    // Source: NIST/SEMATECH e-Handbook 5.5.2.1: 12 of 20 candidates; D-efficiency 68.2558 %, average standard error of
-    // prediction over the candidates 0.6227.
+    // Source: NIST/SEMATECH e-Handbook 5.5.2.1: 12 of 20 candidates; D-efficiency 68.2558 %, A-efficiency 45.4545 %,
+    // G-efficiency 100 %, average standard error of prediction over the candidates 0.6227.
     List<Factor> factors = List.of(Factor.measured("x1", "x1", "", -1, 1).on(-1, -.5, 0, .5, 1),
         Factor.measured("x2", "x2", "", -1, 1).on(-1, 1), Factor.measured("x3", "x3", "", -1, 1).on(-1, 1));
     Space space = new Space(factors, List.of());
@@ -47,11 +47,14 @@ class CoordinateExchangeTest {
     assertEquals(0.6825575037, Math.exp(found.logDeterminant() / 5) / 12, 1e-9);
     double[][] inverse = daubline.engine.stats.Cholesky.of(daubline.engine.stats.Matrices.square(
         model.matrix(found.design().settings()))).inverse();
-    double mean = space.region().stream().mapToDouble(s -> {
+    double trace = IntStream.range(0, 5).mapToDouble(i -> inverse[i][i]).sum();
+    assertEquals(0.454545, 5 / (12 * trace), 5e-7);
+    java.util.DoubleSummaryStatistics errors = space.region().stream().mapToDouble(s -> {
       double[] x = model.row(s);
       return Math.sqrt(daubline.engine.stats.Matrices.dot(x, daubline.engine.stats.Matrices.times(inverse, x)));
-    }).average().orElseThrow();
-    assertEquals(0.6227, mean, 5e-5);
+    }).summaryStatistics();
+    assertEquals(0.6227, errors.getAverage(), 5e-5);
+    assertEquals(1, Math.sqrt(5 / 12.0) / errors.getMax(), 1e-9);
   }
 
   // Source: n = 6 Box & Draper 1971 (with δ = (4 − √13)/3); the others by the same search in R (optimisation from 3 levels).
@@ -90,6 +93,13 @@ class CoordinateExchangeTest {
         new Strata(eta, 0), 1));
     assertEquals(determinant, Math.exp(found.logDeterminant()), determinant * 1e-8);
     assertEachFurnaceIsOne(found.design(), 0);
+    if (size == 2 && eta > 0 && !interactions) {
+      // enumeration also says that each furnace then gets a pair with both settings reversed
+      List<double[]> s = found.design().settings();
+      for (int f = 0; f < 8; f += 2) {
+        assertTrue(s.get(f)[1] != s.get(f + 1)[1] && s.get(f)[2] != s.get(f + 1)[2], "furnace " + f / 2);
+      }
+    }
   }
 
   // Source: complete enumeration; full quadratic in one whole-plot and one sub-plot factor of three levels.
@@ -215,7 +225,7 @@ class CoordinateExchangeTest {
     assertEquals(List.of(new Budget.Split(1, 3), new Budget.Split(2, 6), new Budget.Split(3, 9), new Budget.Split(4, 8),
         new Budget.Split(5, 6)), budget.splits());
     List<BudgetSearch.Option> options = BudgetSearch.search(new Space(factors, List.of()), Model.main(factors), budget,
-        Criterion.EFFECTS, Strata.USUAL, 10, 1, Progress.NONE);
+        Criterion.EFFECTS, Strata.USUAL, List.of(), 10, 1, Progress.NONE);
     assertTrue(options.get(0).split().furnaces() == 4, "four furnaces burnt twice balance height: " + options.get(0).split());
     assertTrue(options.stream().noneMatch(o -> o.split().furnaces() == 1), "one furnace cannot show an effect of height");
   }

@@ -35,6 +35,26 @@ class ReferenceRegressionTest {
   private static final double[] ERRORS = {759, -2048, 2048, -2048, 2523, -2048, 2048, -2048, 1838, -2048, 2048, -2048, 1838,
     -2048, 2048, -2048, 2523, -2048, 2048, -2048, 759};
 
+  /** Filippelli: observation and abscissa in turn. */
+  private static final double[] FILIP = {
+    0.8116, -6.860120914, 0.9072, -4.324130045, 0.9052, -4.358625055, 0.9039, -4.358426747, 0.8053, -6.955852379,
+    0.8377, -6.661145254, 0.8667, -6.355462942, 0.8809, -6.118102026, 0.7975, -7.115148017, 0.8162, -6.815308569,
+    0.8515, -6.519993057, 0.8766, -6.204119983, 0.8885, -5.853871964, 0.8859, -6.109523091, 0.8959, -5.79832982,
+    0.8913, -5.482672118, 0.8959, -5.171791386, 0.8971, -4.851705903, 0.9021, -4.517126416, 0.909, -4.143573228,
+    0.9139, -3.709075441, 0.9199, -3.499489089, 0.8692, -6.300769497, 0.8872, -5.953504836, 0.89, -5.642065153,
+    0.891, -5.031376979, 0.8977, -4.680685696, 0.9035, -4.329846955, 0.9078, -3.928486195, 0.7675, -8.56735134,
+    0.7705, -8.363211311, 0.7713, -8.107682739, 0.7736, -7.823908741, 0.7775, -7.522878745, 0.7841, -7.218819279,
+    0.7971, -6.920818754, 0.8329, -6.628932138, 0.8641, -6.323946875, 0.8804, -5.991399828, 0.7668, -8.781464495,
+    0.7633, -8.663140179, 0.7678, -8.473531488, 0.7697, -8.247337057, 0.77, -7.971428747, 0.7749, -7.676129393,
+    0.7796, -7.352812702, 0.7897, -7.072065318, 0.8131, -6.774174009, 0.8498, -6.478861916, 0.8741, -6.159517513,
+    0.8061, -6.835647144, 0.846, -6.53165267, 0.8751, -6.224098421, 0.8856, -5.910094889, 0.8919, -5.598599459,
+    0.8934, -5.290645224, 0.894, -4.974284616, 0.8957, -4.64454848, 0.9047, -4.290560426, 0.9129, -3.885055584,
+    0.9209, -3.408378962, 0.9219, -3.13200249, 0.7739, -8.726767166, 0.7681, -8.66695597, 0.7665, -8.511026475,
+    0.7703, -8.165388579, 0.7702, -7.886056648, 0.7761, -7.588043762, 0.7809, -7.283412422, 0.7961, -6.995678626,
+    0.8253, -6.691862621, 0.8602, -6.392544977, 0.8809, -6.067374056, 0.8301, -6.684029655, 0.8664, -6.378719832,
+    0.8834, -6.065855188, 0.8898, -5.752272167, 0.8964, -5.132414673, 0.8963, -4.811352704, 0.9074, -4.098269308,
+    0.9119, -3.66174277, 0.9228, -3.2644011};
+
   private static double digits(double certified, double got) {
     return certified == got ? 15 : Math.min(15, -Math.log10(Math.abs(got - certified) / Math.abs(certified)));
   }
@@ -70,6 +90,47 @@ class ReferenceRegressionTest {
     }
     assertTrue(digits(304.854073561965, Math.sqrt(fit.variance())) > 11);
     assertTrue(digits(890420.383607373, fit.standardError(0)) > 11);
+  }
+
+  /** Lines through the origin: y = 130 … 140 at x = 60 … 70, and y = 3, 4, 4 at x = 4, 5, 6. */
+  @Test
+  void linesWithoutIntercept() {
+    double[][] x = new double[11][];
+    double[] y = new double[11];
+    for (int i = 0; i < 11; i++) {
+      x[i] = new double[] {60 + i};
+      y[i] = 130 + i;
+    }
+    assertLine(LeastSquares.fit(x, y), 2.07438016528926, 0.0165289256198347, 3.56753034006338);
+    assertLine(LeastSquares.fit(new double[][] {{4}, {5}, {6}}, new double[] {3, 4, 4}), 0.727272727272727, 0.0420827318078432, 0.369274472937998);
+  }
+
+  private static void assertLine(LeastSquares.Fit fit, double slope, double error, double deviation) {
+    assertTrue(digits(slope, fit.coefficients()[0]) > 13.5);
+    assertTrue(digits(error, fit.standardError(0)) > 13);
+    assertTrue(digits(deviation, Math.sqrt(fit.variance())) > 13);
+  }
+
+  /** A polynomial of degree ten whose columns are dependent to fifteen digits: seven digits are what a double holds of it. */
+  @Test
+  void filippelli() {
+    double[] certified = {-1467.48961422980, -2772.17959193342, -2316.37108160893, -1127.97394098372, -354.478233703349, -75.1242017393757,
+        -10.8753180355343, -1.06221498588947, -0.0670191154593408, -0.00246781078275479, -0.0000402962525080404};
+    double[][] x = new double[FILIP.length / 2][11];
+    double[] y = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      y[i] = FILIP[2 * i];
+      for (int j = 0; j < 11; j++) {
+        x[i][j] = Math.pow(FILIP[2 * i + 1], j);
+      }
+    }
+    LeastSquares.Fit fit = LeastSquares.fit(x, y);
+    assertEquals(List.of(), fit.dependent());
+    for (int j = 0; j < 11; j++) {
+      double digits = digits(certified[j], fit.coefficients()[j]);
+      assertTrue(digits > 6, "coefficient " + j + " has " + digits + " digits");
+    }
+    assertTrue(digits(0.00334801051324544, Math.sqrt(fit.variance())) > 6);
   }
 
   // Wampler 1970: y = Σ c^j x^j + size · error, x = 0 … 20; all coefficients are known exactly.

@@ -2,6 +2,7 @@ package daubline.ui.grid;
 
 import daubline.ui.look.Fonts;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
@@ -38,10 +39,10 @@ final class ColumnWidths {
       shares[i] = model.share(i);
     }
     int[] widths = widths(width, needed, shares);
-    for (int i = 0; i < widths.length; i++) {
-      if (data.getColumnWidthByPosition(i) != widths[i]) {
-        data.setColumnWidthByPosition(i, widths[i]);
-      }
+    boolean same = IntStream.range(0, widths.length).allMatch(i -> data.getColumnWidthByPosition(i) == widths[i]);
+    for (int i = 0; !same && i < widths.length; i++) {
+      // told once, by the last column: otherwise a grid that grew is painted only as wide as it was
+      data.setColumnWidthByPosition(i, widths[i], i == widths.length - 1);
     }
   }
 

@@ -13,10 +13,10 @@ import daubline.analysis.design.SeriesSetup;
 import daubline.analysis.record.SeriesData;
 import daubline.base.Printed;
 import daubline.charts.EffectFigures;
+import daubline.engine.design.Factor;
 import daubline.engine.design.Strata;
 import daubline.engine.design.learn.Effect;
 import daubline.engine.design.next.NextTrial;
-import daubline.engine.inference.Comparison;
 import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
@@ -28,6 +28,8 @@ import daubline.ui.views.FigurePane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
@@ -165,7 +167,12 @@ public final class EffectsPage implements Page {
     List<String> lines = new ArrayList<>();
     effects.report().ifPresent(r -> {
       lines.add(Words.of("effects.method", r.trials(), r.furnaces(), r.method().word()));
+      if (Double.isFinite(r.trialDeviation())) {
+        lines.add(Words.of("effects.scatter", Printed.number(r.trialDeviation(), 2), asked.unit(), Double.isNaN(r.furnaceDeviation()) ? "–" : Printed.number(r.furnaceDeviation(), 2)));
+      }
       r.effects().forEach(e -> lines.add(e.sentence()));
+      r.activity().ifPresent(a -> lines.add(Words.of("effects.active", IntStream.range(0, a.active().length)
+          .mapToObj(j -> effects.burnt().design().factors().get(j).name() + " " + Printed.fixed(100 * a.active()[j], 0) + " %").collect(Collectors.joining(", ")))));
     });
     effects.findings().forEach(f -> lines.add("△ " + f.where() + ": " + f.what() + (f.remedy().isEmpty() ? "" : " – " + f.remedy())));
     said.show(String.join("\n", lines));
@@ -189,8 +196,9 @@ public final class EffectsPage implements Page {
 
   private void suggest() {
     int index = outcome.getSelectionIndex();
-    Optional<Outcome> asked = index < 0 ? Optional.empty() : Optional.of(outcomes.get(index)).filter(o -> !o.id().startsWith("agreement"));
-    List<Comparison> comparisons = shown == null ? List.of() : shown.comparisons();
+    Optional<Outcome> asked = index < 0 ? Optional.empty() : Optional.of(outcomes.get(index)).filter(o -> !o.isAgreement());
+    Optional<Outcome> agreeing = index < 0 ? Optional.empty() : Optional.of(outcomes.get(index)).filter(Outcome::isAgreement)
+        .or(() -> outcomes.stream().filter(Outcome::isAgreement).findFirst());
     String id = series.getId();
     busy = true;
     next.setEnabled(false);
@@ -199,7 +207,7 @@ public final class EffectsPage implements Page {
       DesignBrief brief = DesignBrief.of(snapshot, DesignBrief.find(snapshot, id));
       BurntTrials burnt = BurntTrials.of(snapshot, brief, false);
       Outcome by = asked.orElseGet(() -> Outcome.of(snapshot, snapshot.variables().get("bloom_mass"), burnt.trials()));
-      double[] agreement = snapshot.sheets().stream().findFirst().map(s -> Outcome.agreement(comparisons, s.sheet().id(), s.sheet().name(), burnt.trials()).values())
+      double[] agreement = agreeing.map(Outcome::values).filter(v -> v.length == burnt.trials().size())
           .orElseGet(() -> burnt.trials().stream().mapToDouble(t -> Double.NaN).toArray());
       SeriesEffects effects = SeriesEffects.of(snapshot, brief, burnt, by, SeriesEffects.Terms.USUAL, CONFIDENCE, SEED);
       return NextSteps.of(new NextSteps.Request(snapshot, effects, agreement, Foreseen.of(copy, SeriesSetup.find(copy, id), brief.factors()), Strata.USUAL, SEED), progress);
@@ -220,10 +228,14 @@ public final class EffectsPage implements Page {
     ended();
     List<String> lines = new ArrayList<>();
     for (NextTrial.Suggestion s : steps.next().suggestions()) {
-      lines.add(Words.of("effects.suggestion", s.text(), s.aim().word(), s.separates(), s.certainty(), s.cost().isBlank() ? "–" : s.cost(), s.ties().size()));
+      lines.add(Words.of("effects.suggestion", s.text(), s.aim().word(), s.separates(), s.certainty(), s.cost().isBlank() ? "–" : s.cost(), s.ties().isEmpty() ? "–" : s.ties().stream().map(t -> text(steps.factors(), t)).collect(Collectors.joining("; "))));
     }
     steps.findings().forEach(f -> lines.add("△ " + f.what() + " – " + f.remedy()));
     said.show(String.join("\n\n", lines));
+  }
+
+  private static String text(List<Factor> factors, double[] setting) {
+    return IntStream.range(0, setting.length).mapToObj(j -> factors.get(j).name() + " " + factors.get(j).show(setting[j])).collect(Collectors.joining(", "));
   }
 
   @Override

@@ -1,6 +1,7 @@
 package daubline.ui.plan;
 
 import daubline.analysis.StudySnapshot;
+import daubline.analysis.design.BurntTrials;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.Foreseen;
 import daubline.analysis.design.PlanFreezer;
@@ -9,6 +10,7 @@ import daubline.analysis.design.Season;
 import daubline.analysis.design.SeriesSetup;
 import daubline.analysis.record.SeriesData;
 import daubline.base.Finding;
+import daubline.engine.design.Run;
 import daubline.engine.design.Strata;
 import daubline.model.Series;
 import daubline.ui.Words;
@@ -51,6 +53,7 @@ public final class PlanPage implements Page {
   private final PlanPanes panes;
   private final Hint hint;
   private final Button propose;
+  private final Button take;
   private final Button freeze;
   private final Button sheets;
   private final Button withdraw;
@@ -66,6 +69,7 @@ public final class PlanPage implements Page {
     Composite bar = bar();
     button(bar, "plan.lots.take", this::takeLots);
     propose = button(bar, "plan.propose", this::propose);
+    take = button(bar, "plan.take", this::take);
     freeze = button(bar, "plan.freeze", this::freeze);
     sheets = button(bar, "plan.sheets", () -> RunSheetFile.write(study, series));
     withdraw = button(bar, "plan.withdraw", this::withdraw);
@@ -76,6 +80,7 @@ public final class PlanPage implements Page {
     grid = new Grid(sash, Words.of("plan.grid", OpenStudy.nameOf(series)), model);
     grid.control().setData("id", "plan");
     panes = new PlanPanes(sash);
+    panes.onMark(this::enable);
     sash.setWeights(5, 6);
     // narrow windows and large letters: one below the other, so that words stay readable
     sash.addListener(SWT.Resize, e -> sash.setOrientation(sash.getClientArea().width < LEAST_LETTERS * daubline.ui.look.Fonts.PLAIN.characterWidth(sash) ? SWT.VERTICAL : SWT.HORIZONTAL));
@@ -143,6 +148,7 @@ public final class PlanPage implements Page {
   private void enable() {
     boolean open = !study.session().isReadOnly() && !series.isFrozen() && !busy;
     propose.setEnabled(!busy);
+    take.setEnabled(!busy && proposal != null && panes.marked().isPresent());
     freeze.setEnabled(open && proposal != null && PlanFreezer.refusal(series).isEmpty());
     sheets.setEnabled(!series.getTrials().isEmpty());
     withdraw.setEnabled(open && PlanFreezer.isReplaceable(series));
@@ -163,7 +169,8 @@ public final class PlanPage implements Page {
       if (brief.isReady()) {
         brief = Proposal.heedingForecast(brief, Foreseen.of(copy, SeriesSetup.find(copy, id), brief.factors()));
       }
-      return Proposal.of(brief, Season.of(data), new Proposal.Options(0, "", Strata.USUAL, STARTS, seed), progress);
+      List<Run> done = brief.isReady() ? BurntTrials.of(snapshot, brief, false).design().runs() : List.of();
+      return Proposal.of(brief, Season.of(data), new Proposal.Options(0, "", Strata.USUAL, done, STARTS, seed), progress);
     }, this::proposed);
   }
 
@@ -189,6 +196,18 @@ public final class PlanPage implements Page {
     panes.turnToProposal();
     now.findings().stream().filter(f -> f.code().startsWith("design.lesser") || f.code().startsWith("design.no-spares")).findFirst()
         .ifPresent(f -> say(f.what() + " – " + f.remedy(), false));
+  }
+
+  /** Takes the design marked instead of the one recommended. */
+  private void take() {
+    try {
+      proposal = proposal.taking(panes.marked().orElseThrow());
+      data().ifPresent(this::show);
+      say(Words.of("plan.took", proposal.chosen().name(), proposal.plan().design().size(), proposal.plan().design().furnaceCount()), false);
+    } catch (IllegalArgumentException e) {
+      say(e.getMessage(), true);
+    }
+    enable();
   }
 
   private void freeze() {

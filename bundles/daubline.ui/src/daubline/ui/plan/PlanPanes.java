@@ -23,6 +23,7 @@ import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.views.FigurePane;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -36,13 +37,17 @@ import org.eclipse.swt.widgets.Composite;
 /** What the stock allows, the designs beside each other, the order of burning, the review and what was done otherwise. */
 final class PlanPanes {
 
+  /** As many mixed estimates as are worth reading; the map shows all. */
+  private static final int ALIASES = 12;
+
   private final CTabFolder tabs;
   private final LinesModel limits = new LinesModel(new String[] {"plan.limit", "plan.trials", "plan.why"}, 1.2, 0.6, 2.4);
   private final LinesModel designs = new LinesModel(new String[] {"plan.design", "plan.verdict"}, 1, 3);
   private final LinesModel order = new LinesModel(new String[] {"plan.place", "plan.furnace.number", "plan.date", "plan.settings"}, 0.5, 0.6, 0.9, 3);
-  private final LinesModel review = new LinesModel(new String[] {"plan.effect", "plan.judged", "plan.freedom", "plan.smallest"}, 2.2, 0.8, 0.6, 1.6);
+  private final LinesModel review = new LinesModel(new String[] {"plan.effect", "plan.judged", "plan.freedom", "plan.smallest"}, 1.6, 0.6, 0.6, 2.4);
   private final LinesModel deviations = new LinesModel(new String[] {"plan.trial.name", "plan.what", "plan.planned", "plan.done", "plan.because"}, 1, 1, 1, 1.2, 1.4);
   private final List<Grid> grids = new ArrayList<>();
+  private final Grid choice;
   private final FigurePane timetable;
   private final FigurePane map;
   private final Prose reasons;
@@ -58,6 +63,7 @@ final class PlanPanes {
     allows.setWeights(4, 5);
     tab("plan.allows", allows);
     reasons = labelled("plan.proposal", designs);
+    choice = grids.get(grids.size() - 1);
     seed = labelled("plan.order", order);
     seen = labelled("plan.review", review);
     map = new FigurePane(tabs);
@@ -93,6 +99,16 @@ final class PlanPanes {
     item.setControl(control);
   }
 
+  /** The design marked in the proposal; empty when none is. */
+  Optional<String> marked() {
+    return choice.selected().filter(at -> at.y < designs.rows()).map(at -> designs.item(at.y).get(0));
+  }
+
+  /** Tells when another design is marked. */
+  void onMark(Runnable listener) {
+    choice.onSelect(listener);
+  }
+
   void turnToProposal() {
     tabs.setSelection(1);
   }
@@ -123,15 +139,20 @@ final class PlanPanes {
 
   private void proposed(Proposal proposal) {
     List<List<String>> lines = new ArrayList<>();
-    lines.add(List.of(proposal.advice().recommended().name(), Words.of("plan.recommended")));
+    lines.add(List.of(proposal.advice().recommended().name(), taken(proposal, proposal.advice().recommended()) + Words.of("plan.recommended")));
     for (DesignAdvisor.Option option : proposal.advice().rejected()) {
-      lines.add(List.of(option.name(), option.verdict()));
+      lines.add(List.of(option.name(), taken(proposal, option) + option.verdict()));
     }
     designs.show(lines);
     reasons.show(String.join(" ", proposal.advice().reasons()));
     seed.show(Words.of("plan.seed", Long.toString(proposal.plan().seed()), proposal.plan().algorithm(), proposal.plan().version()) + " " + proposal.plan().restriction());
     order(proposal.plan().design(), Optional.of(proposal.timetable()), proposal.season());
     review(proposal.plan().design(), proposal.review());
+  }
+
+  /** Says which design is shown when it is not the one recommended. */
+  private static String taken(Proposal proposal, DesignAdvisor.Option option) {
+    return option == proposal.chosen() && option != proposal.advice().recommended() ? Words.of("plan.taken") + " – " : "";
   }
 
   private void frozen(StudySnapshot study, DesignBrief brief, Optional<FrozenData> frozen) {
@@ -172,11 +193,15 @@ final class PlanPanes {
           ? Words.of("plan.no.error") : Printed.number(e.smallest(), 3)));
     }
     for (DesignReview.LostRun lost : now.lost()) {
-      lines.add(List.of(Words.of("plan.without", lost.trial() + 1), "", "", lost.lost().isEmpty() ? Words.of("plan.wider", Printed.number(lost.widening(), 3))
-          : Words.of("plan.lost", String.join(", ", lost.lost()))));
+      String costs = lost.lost().isEmpty() ? Words.of("plan.wider", Printed.number(lost.widening(), 3)) : Words.of("plan.lost", String.join(", ", lost.lost()));
+      lines.add(List.of(Words.of("plan.without", lost.trial() + 1), "", "", Words.of("plan.decides", costs, Printed.fixed(100 * now.leverage()[lost.trial()], 0))));
     }
+    now.aliases().stream().sorted(Comparator.comparingDouble(a -> -Math.abs(a.share()))).limit(ALIASES)
+        .forEach(a -> lines.add(List.of(Words.of("plan.takes", a.column()), "", "", Words.of("plan.share", Printed.number(a.share(), 2), a.interaction()))));
     review.show(lines);
-    seen.show(String.join(" ", now.findings().stream().map((Finding f) -> f.what() + ".").toList()));
+    DesignReview.Prediction p = now.prediction();
+    String predicts = Double.isInfinite(p.average()) ? "" : Words.of("plan.predicts", Printed.number(p.average(), 3), Printed.number(p.ninety(), 3), Printed.number(p.worst(), 3));
+    seen.show(String.join(" ", now.findings().stream().map((Finding f) -> f.what() + ".").toList()) + (predicts.isEmpty() ? "" : "\n" + predicts));
     map.show(new CorrelationFigure(now.correlations()), "");
   }
 }

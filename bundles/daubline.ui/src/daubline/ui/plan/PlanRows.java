@@ -156,6 +156,9 @@ final class PlanRows {
       }
       for (String feature : STOCK) {
         field(provision, feature, OpenStudy.nameOf(provision), () -> provision);
+        if (feature.equals("moisture")) {
+          basis(provision);
+        }
       }
     }
     rows.add(PlanRow.heading(Words.of("plan.more.stock")));
@@ -164,6 +167,16 @@ final class PlanRows {
         SeriesSetup.provision(study.session(), series, text.strip(), p -> p.setUnit("kg"));
       }
     }, List.of()));
+  }
+
+  /** Of what the water is a share: moist or dry mass. */
+  private void basis(Provision provision) {
+    List<String> words = List.of(Words.of("plan.basis.wet"), Words.of("plan.basis.dry"));
+    rows.add(PlanRow.of(Words.of("plan.basis"), words.get(provision.isDryBasis() ? 1 : 0), Words.of("plan.basis.tip"), typed -> {
+      if (words.contains(typed)) {
+        study.edit("change.value", OpenStudy.nameOf(provision) + ", " + Words.of("plan.basis"), () -> provision.setDryBasis(words.indexOf(typed) == 1));
+      }
+    }, words));
   }
 
   private void labour() {

@@ -5,6 +5,7 @@ import daubline.analysis.forecast.TrialPlans;
 import daubline.base.Finding;
 import daubline.base.Printed;
 import daubline.base.Severity;
+import daubline.engine.process.slag.SlagBehaviour;
 import daubline.model.Trial;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
@@ -42,6 +43,7 @@ final class BalancePage implements Page {
   private final List<Grid> grids;
   private final Label slag;
   private final Label fit;
+  private final Label heat;
   private final Composite findings;
 
   BalancePage(Composite parent, OpenStudy study, Trial trial) {
@@ -59,6 +61,9 @@ final class BalancePage implements Page {
     slag.setData("id", "balance-slag");
     Grid two = grid("balance.sources", sources);
     fit = Pages.text(content, "", Fonts.PLAIN.font(), NARROW);
+    Pages.heading(content, Words.of("balance.heat"));
+    heat = Pages.text(content, "", Fonts.PLAIN.font(), NARROW);
+    heat.setData("id", "balance-heat");
     grids = List.of(one, two, grid("balance.ratios", ratios));
     Pages.heading(content, Words.of("balance.findings"));
     findings = Pages.tight(content, 1);
@@ -94,6 +99,7 @@ final class BalancePage implements Page {
     slag.setText(balance.map(BalancePage::slagWords).orElse("").replace("&", "&&"));
     fit.setText(balance.flatMap(TrialBalance::sources).map(s -> Words.of("balance.fit", percent(s.recovery()), number(s.fit().reducedChi2(), 2),
         number(s.fit().condition(), 2))).orElse(""));
+    heat.setText(balance.flatMap(TrialBalance::slag).map(BalancePage::heatWords).orElse(Words.of("balance.heat.none")));
     elements.show(balance.map(TrialBalance::elements).orElse(List.of()));
     sources.show(balance.flatMap(TrialBalance::sources).map(BalanceModels.Share::of).orElse(List.of()));
     ratios.show(balance.map(BalanceModels.Ratio::of).orElse(List.of()));
@@ -114,6 +120,13 @@ final class BalancePage implements Page {
     String tracers = balance.tracers().isEmpty() ? "" : Words.of("balance.tracers",
         balance.tracers().stream().map(t -> t.oxide() + " " + fixed(t.slag(), 1)).collect(Collectors.joining(", ")), number(balance.weighed(), 3));
     return (forward + " " + tracers).strip();
+  }
+
+  private static String heatWords(TrialBalance.HotSlag s) {
+    SlagBehaviour b = s.behaviour();
+    return Words.of("balance.heat.words", fixed(s.celsius(), 0), fixed(b.liquidus().temperature() - 273.15, 0), fixed(b.liquidus().sigma(), 0), fixed(100 * b.solids(), 0),
+        Double.isInfinite(b.effective()) ? Words.of("balance.heat.stiff") : number(b.effective(), 2)) + " " + Words.of("balance.heat.more", number(b.lowest(), 2), number(b.highest(), 2),
+        fixed(b.density(), 0), s.phases());
   }
 
   private static String percent(double share) {

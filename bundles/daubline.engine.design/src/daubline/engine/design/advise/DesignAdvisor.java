@@ -5,6 +5,7 @@ import daubline.engine.design.Design;
 import daubline.engine.design.Factor;
 import daubline.engine.design.Model;
 import daubline.engine.design.Progress;
+import daubline.engine.design.Run;
 import daubline.engine.design.Space;
 import daubline.engine.design.Strata;
 import daubline.engine.design.judge.DesignReview;
@@ -20,6 +21,9 @@ import java.util.List;
 public final class DesignAdvisor {
 
   private static final double TIE = 0.05;
+  /** Without a score to tell designs apart, that which leaves fewest effects unjudged, and then sees most. */
+  private static final Comparator<Option> BETTER = Comparator.comparingDouble(Option::score).thenComparingLong(Option::unjudged)
+      .thenComparingDouble(Option::hardestJudged);
 
   private DesignAdvisor() {
   }
@@ -31,10 +35,21 @@ public final class DesignAdvisor {
    * @param question what the series is for
    * @param budget what may be spent
    * @param strata how alike the trials of a furnace are thought to be
+   * @param done trials burnt already, which count and stay; designs that start anew are then left aside
+   * @param unjudged whether a design that leaves nothing to judge some effect by will do when there is no better
    * @param starts random starts of each search, 1 or more; 20 is enough for six factors
    * @param seed the seed
    */
-  public record Request(Space space, Question question, Budget budget, Strata strata, int starts, long seed) {
+  public record Request(Space space, Question question, Budget budget, Strata strata, List<Run> done, boolean unjudged, int starts, long seed) {
+
+    /** A series that begins, in which every effect must be judged. */
+    public Request(Space space, Question question, Budget budget, Strata strata, int starts, long seed) {
+      this(space, question, budget, strata, List.of(), false, starts, seed);
+    }
+
+    public Request {
+      done = List.copyOf(done);
+    }
   }
 
   /**
@@ -50,6 +65,19 @@ public final class DesignAdvisor {
 
     boolean possible() {
       return review != null && Double.isFinite(score);
+    }
+
+    /** Whether every effect has an estimate, be there an error to judge it by or not. */
+    boolean estimable() {
+      return review != null && review.effects().stream().allMatch(DesignReview.EffectReview::estimable);
+    }
+
+    private long unjudged() {
+      return review.effects().stream().filter(e -> Double.isInfinite(e.smallest())).count();
+    }
+
+    private double hardestJudged() {
+      return review.effects().stream().mapToDouble(DesignReview.EffectReview::smallest).filter(Double::isFinite).max().orElse(Double.POSITIVE_INFINITY);
     }
   }
 
@@ -76,10 +104,11 @@ public final class DesignAdvisor {
     options.add(optimal(request, model, progress));
     for (Catalogue.Kind kind : Catalogue.all()) {
       progress.check();
-      options.add(closed(request, model, kind, trials, progress));
+      options.add(request.done.isEmpty() ? closed(request, model, kind, trials, progress)
+          : new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, "it starts anew and leaves the " + request.done.size() + " trials burnt aside"));
     }
     // a closed design that does as well is preferred: it is known, balanced and easy to explain
-    Option best = options.stream().filter(Option::possible).min(Comparator.comparingDouble(Option::score))
+    Option best = options.stream().filter(o -> o.possible() || request.unjudged && o.estimable()).min(BETTER)
         .orElseThrow(() -> new IllegalArgumentException(nothing(request, options, trials)));
     Option chosen = options.stream().skip(1).filter(o -> o.possible() && o.score <= best.score * (1 + TIE) + 1e-9)
         .min(Comparator.comparingDouble(Option::score)).orElse(best);
@@ -99,10 +128,9 @@ public final class DesignAdvisor {
     String name = request.question.criterion().word() + " by exchange";
     try {
       List<BudgetSearch.Option> found = BudgetSearch.search(request.space, model, request.budget, request.question.criterion(),
-          request.strata, request.starts, request.seed, progress);
+          request.strata, request.done, request.starts, request.seed, progress);
       // the most information can leave nothing to judge a furnace's effect by; such a split is passed over when another can
-      return found.stream().map(o -> weighed(request, model, name, o.found().design())).min(Comparator.comparingDouble(Option::score))
-          .orElseThrow();
+      return found.stream().map(o -> weighed(request, model, name, o.found().design())).min(BETTER).orElseThrow();
     } catch (IllegalArgumentException e) {
       return new Option(name, null, null, Double.POSITIVE_INFINITY, e.getMessage());
     }
@@ -165,17 +193,18 @@ public final class DesignAdvisor {
   }
 
   private static Option rejected(Request request, Option option, Option chosen) {
-    if (!option.possible()) {
+    if (!option.possible() || !chosen.possible()) {
       return option;
     }
-    String verdict = option.score <= chosen.score * (1 + TIE) ? "it does as well (" + score(request, option) + ") with " + size(option.design)
+    String verdict = option.score <= chosen.score * (1 + TIE) ? "it does as well (" + score(request, option) + ") with " + size(option.design.runs())
         + "; the one recommended is easier to explain or a little better"
-        : score(request, option) + ", against " + Printed.number(chosen.score, 3) + " of the one recommended; " + size(option.design);
+        : score(request, option) + ", against " + Printed.number(chosen.score, 3) + " of the one recommended; " + size(option.design.runs());
     return new Option(option.name, option.design, option.review, option.score, verdict);
   }
 
-  private static String size(Design design) {
-    return design.size() + " trials in " + design.furnaceCount() + (design.furnaceCount() == 1 ? " furnace" : " furnaces");
+  private static String size(List<Run> runs) {
+    long furnaces = runs.stream().mapToInt(Run::furnace).distinct().count();
+    return runs.size() + " trials in " + furnaces + (furnaces == 1 ? " furnace" : " furnaces");
   }
 
   private static String score(Request request, Option option) {
@@ -187,8 +216,14 @@ public final class DesignAdvisor {
   private static List<String> reasons(Request request, Model model, Option chosen) {
     List<String> reasons = new ArrayList<>();
     reasons.add("You ask " + request.question.word() + ": that is " + (model.size() - 1) + " effects beside the mean.");
-    reasons.add("The budget allows " + size(chosen.design) + ".");
-    reasons.add("Of the designs within the rules and the budget, " + chosen.name + " does best: " + score(request, chosen) + ".");
+    if (!request.done.isEmpty()) {
+      reasons.add(request.done.size() + " trials burnt already count; what follows adds to them.");
+    }
+    reasons.add("The budget allows " + size(chosen.design.runs().stream().filter(r -> !r.done()).toList()) + ".");
+    reasons.add(chosen.possible() ? "Of the designs within the rules and the budget, " + chosen.name + " does best: " + score(request, chosen) + "."
+        : "No design within the rules and the budget leaves an error to judge every effect by. " + chosen.name + " leaves the fewest open: "
+        + String.join(", ", chosen.review.effects().stream().filter(e -> Double.isInfinite(e.smallest())).map(DesignReview.EffectReview::name).toList())
+        + " will have an estimate and no interval.");
     chosen.review.findings().stream().filter(f -> f.code().equals("design.aliased") || f.code().equals("design.between-furnaces")
         || f.code().equals("design.furnace-error")).forEach(f -> reasons.add("Mind: " + f.what() + "."));
     return List.copyOf(reasons);

@@ -12,6 +12,7 @@ import daubline.engine.stats.Quantiles;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a design can show and what it cannot, before anything is burnt. All sizes are in standard deviations between
@@ -22,8 +23,8 @@ import java.util.List;
  * @param aliases for each column of the model the interactions of two outside it that bend its estimate
  * @param correlations between main effects and interactions of two
  * @param prediction the variance of a prediction over the allowed settings
- * @param leverage for each trial how far its own outcome decides its prediction, 0 to 1
- * @param lost what the loss of each single trial would cost
+ * @param leverage for each trial to be burnt how far its own outcome decides its prediction, 0 to 1
+ * @param lost what the loss of each single trial to be burnt would cost; of each trial when all were burnt
  * @param findings what the reader must know, in words
  */
 public record DesignReview(List<EffectReview> effects, Freedom freedom, List<Alias> aliases, Correlations correlations,
@@ -84,7 +85,7 @@ public record DesignReview(List<EffectReview> effects, Freedom freedom, List<Ali
   /**
    * What the loss of one trial costs.
    *
-   * @param trial its index
+   * @param trial its place among the trials to be burnt, from 0
    * @param information the share of the information that remains, as the p-th root of the determinants' ratio
    * @param widening how many times wider the worst interval becomes
    * @param worst the effect that suffers most
@@ -137,8 +138,9 @@ public record DesignReview(List<EffectReview> effects, Freedom freedom, List<Ali
       }
       List<Alias> aliases = Aliases.of(design, model, kept, precision);
       List<LostRun> lost = new ArrayList<>();
-      for (int i = 0; i < design.size(); i++) {
-        lost.add(lose(i));
+      int[] ahead = ahead();
+      for (int i = 0; i < ahead.length; i++) {
+        lost.add(lose(ahead[i], i));
       }
       return new DesignReview(effects, freedom, aliases, Aliases.correlations(design), prediction(), leverage(), lost,
           Warnings.of(design, model, effects, freedom, aliases, lost, strata));
@@ -174,24 +176,32 @@ public record DesignReview(List<EffectReview> effects, Freedom freedom, List<Ali
     }
 
     private double[] leverage() {
-      double[] leverage = new double[design.size()];
-      for (int i = 0; i < leverage.length; i++) {
-        double[] weighted = new double[model.size()];
-        for (int k = 0; k < x.length; k++) {
-          for (int c : kept) {
-            weighted[c] += precision[i][k] * x[k][c];
-          }
+      return Arrays.stream(ahead()).mapToDouble(this::leverage).toArray();
+    }
+
+    private double leverage(int trial) {
+      double[] weighted = new double[model.size()];
+      for (int k = 0; k < x.length; k++) {
+        for (int c : kept) {
+          weighted[c] += precision[trial][k] * x[k][c];
         }
-        for (int a : kept) {
-          for (int b : kept) {
-            leverage[i] += x[i][a] * inverse[a][b] * weighted[b];
-          }
+      }
+      double leverage = 0;
+      for (int a : kept) {
+        for (int b : kept) {
+          leverage += x[trial][a] * inverse[a][b] * weighted[b];
         }
       }
       return leverage;
     }
 
-    private LostRun lose(int trial) {
+    /** The trials that can still be lost: those not burnt, or all when every one was. */
+    private int[] ahead() {
+      int[] open = IntStream.range(0, design.size()).filter(i -> !design.runs().get(i).done()).toArray();
+      return open.length > 0 ? open : IntStream.range(0, design.size()).toArray();
+    }
+
+    private LostRun lose(int trial, int place) {
       Design rest = design.without(trial);
       double[][] fewer = model.matrix(rest.settings());
       int[] still = fewer.length == 0 ? new int[0] : LeastSquares.independent(fewer);
@@ -210,7 +220,7 @@ public record DesignReview(List<EffectReview> effects, Freedom freedom, List<Ali
       }
       double information = lost.isEmpty() ? Math.exp((Information.logDeterminant(fewer, still, restPrecision)
           - Information.logDeterminant(x, kept, precision)) / kept.length) : 0;
-      return new LostRun(trial, information, lost.isEmpty() ? widening : Double.POSITIVE_INFINITY, worst, List.copyOf(lost));
+      return new LostRun(place, information, lost.isEmpty() ? widening : Double.POSITIVE_INFINITY, worst, List.copyOf(lost));
     }
   }
 

@@ -44,7 +44,9 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
     /** Restricted maximum likelihood with furnaces as a stratum, after Kenward and Roger. */
     FURNACES("restricted maximum likelihood with furnaces as a stratum (Kenward–Roger)"),
     /** Too few trials for an error: half-normal plot with Lenth's pseudo standard error. */
-    HALF_NORMAL("half-normal plot with Lenth's pseudo standard error, since too few trials are left for an error");
+    HALF_NORMAL("half-normal plot with Lenth's pseudo standard error, since too few trials are left for an error"),
+    /** Not even that: fewer than three effects of one stratum to compare. */
+    ESTIMATES("estimates alone: no trial is left for an error, and too few effects to compare them with each other");
 
     private final String word;
 
@@ -134,7 +136,8 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
       dependent();
       furnaceStratum(effects);
       double least = Arrays.stream(estimates.freedom()).min().orElse(0);
-      return new EffectsReport(estimates.method(), y.length, design.furnaceCount(), estimates.coefficients()[0],
+      Method method = estimates.method() == Method.HALF_NORMAL && halfNormal.isEmpty() ? Method.ESTIMATES : estimates.method();
+      return new EffectsReport(method, y.length, design.furnaceCount(), estimates.coefficients()[0],
           Math.sqrt(estimates.trialVariance()), Math.sqrt(estimates.furnaceVariance()), effects, halfNormal, activity(),
           new Fitted(model, estimates.kept(), estimates.coefficients(), estimates.covariance(), least), findings);
     }
@@ -171,9 +174,15 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
     }
 
     private String aliases(String column) {
-      return aliases.stream().filter(a -> a.column().equals(column) && Math.abs(a.share()) > 0.3)
-          .map(a -> (Math.abs(a.share()) > 0.99 ? "or " : "in part ") + a.interaction()).distinct().limit(6)
-          .collect(Collectors.joining(", "));
+      List<String> whole = names(column, 0.99, Double.POSITIVE_INFINITY);
+      List<String> part = names(column, 0.3, 0.99);
+      return String.join(" or ", whole) + (whole.isEmpty() || part.isEmpty() ? "" : ", or ") + (part.isEmpty() ? "" : "in part " + String.join(" or ", part));
+    }
+
+    /** The interactions whose share in a column lies above one limit and up to another. */
+    private List<String> names(String column, double above, double upTo) {
+      return aliases.stream().filter(a -> a.column().equals(column) && Math.abs(a.share()) > above && Math.abs(a.share()) <= upTo)
+          .map(DesignReview.Alias::interaction).distinct().limit(4).toList();
     }
 
     private void dependent() {
@@ -197,7 +206,7 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
       }
       if (design.sharesFurnaces() && estimates.method() == Method.HALF_NORMAL) {
         findings.add(Finding.warning("effects.no-error", "the effects", "furnaces are burnt more than once, and no trial is left "
-            + "to show how equal trials differ", "leave out terms or add repeats"));
+            + "to show how equal trials differ", "ask about fewer factors, or add repeats"));
       }
     }
 

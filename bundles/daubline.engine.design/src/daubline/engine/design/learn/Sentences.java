@@ -27,7 +27,7 @@ final class Sentences {
       text.append(" It cannot be separated from furnace-to-furnace variation.");
     }
     if (!e.aliases().isEmpty()) {
-      text.append(" It could as well be: ").append(e.aliases()).append('.');
+      text.append(" It could as well be ").append(e.aliases()).append('.');
     }
     return new Effect(e.name(), e.term(), e.change(), e.estimate(), e.standardError(), e.freedom(), e.low(), e.high(), e.p(),
         e.smallest(), e.stratum(), e.separable(), e.aliases(), e.permutation(), text.toString());

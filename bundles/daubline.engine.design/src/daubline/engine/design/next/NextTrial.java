@@ -38,6 +38,8 @@ public record NextTrial(List<Suggestion> suggestions, List<Finding> findings) {
   public enum Aim {
     /** Sharper effects. */
     AUGMENT("sharpens the effects"),
+    /** Which of the factors of an aliased screen act. */
+    SCREEN("tells which factors act"),
     /** Reconstructions apart. */
     DISCRIMINATE("tells reconstructions apart"),
     /** Better agreement. */
@@ -181,6 +183,13 @@ public record NextTrial(List<Suggestion> suggestions, List<Finding> findings) {
         .mapToObj(candidates::get).limit(SHOWN_TIES).toList();
     suggestions.add(suggestion(request, Aim.DISCRIMINATE, candidates.get(best), most, apart(request, candidates.get(best)),
         certainty(request, candidates.get(best)), ties));
+  }
+
+  /** The same with one more suggestion at the end. */
+  public NextTrial with(Suggestion suggestion) {
+    List<Suggestion> more = new ArrayList<>(suggestions);
+    more.add(suggestion);
+    return new NextTrial(List.copyOf(more), findings);
   }
 
   private static List<double[]> candidates(Request request) {

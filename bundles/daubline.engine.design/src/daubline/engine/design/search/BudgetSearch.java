@@ -2,6 +2,7 @@ package daubline.engine.design.search;
 
 import daubline.engine.design.Model;
 import daubline.engine.design.Progress;
+import daubline.engine.design.Run;
 import daubline.engine.design.Space;
 import daubline.engine.design.Strata;
 import java.util.ArrayList;
@@ -26,16 +27,17 @@ public final class BudgetSearch {
   /**
    * The ways to spend the budget, best first: most information, or smallest variance of prediction.
    *
+   * @param done trials burnt already, which count and stay
    * @throws IllegalArgumentException when no way lets the model be estimated
    */
-  public static List<Option> search(Space space, Model model, Budget budget, Criterion criterion, Strata strata, int starts,
-      long seed, Progress progress) {
+  public static List<Option> search(Space space, Model model, Budget budget, Criterion criterion, Strata strata, List<Run> done,
+      int starts, long seed, Progress progress) {
     List<Option> options = new ArrayList<>();
     String last = "the budget is smaller than the cost of one furnace and one trial";
     for (Budget.Split split : budget.splits()) {
       progress.check();
       try {
-        SearchRequest request = SearchRequest.inFurnaces(space, model, split.trials(), split.furnaces(), strata, seed);
+        SearchRequest request = SearchRequest.added(done, space, model, split.trials(), split.furnaces(), strata, seed);
         options.add(new Option(split, CoordinateExchange.search(request.with(criterion).withStarts(starts), progress)));
       } catch (IllegalArgumentException e) {
         // too few trials or furnaces for this model: another split may do

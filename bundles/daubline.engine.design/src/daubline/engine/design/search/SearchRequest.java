@@ -53,8 +53,15 @@ public record SearchRequest(Space space, Model model, Criterion criterion, Strat
 
   /** New trials in so many furnaces, as evenly as can be, every trial on a day of its own. */
   public static SearchRequest inFurnaces(Space space, Model model, int trials, int furnaces, Strata strata, long seed) {
-    int[] placed = IntStream.range(0, trials).map(i -> (int) ((long) i * furnaces / trials)).toArray();
-    return new SearchRequest(space, model, Criterion.EFFECTS, strata, List.of(), placed, IntStream.range(0, trials).toArray(),
+    return added(List.of(), space, model, trials, furnaces, strata, seed);
+  }
+
+  /** The same after trials already burnt, in furnaces and on days that come after theirs. */
+  public static SearchRequest added(List<Run> done, Space space, Model model, int trials, int furnaces, Strata strata, long seed) {
+    int furnace = done.stream().mapToInt(Run::furnace).max().orElse(-1) + 1;
+    int day = done.stream().mapToInt(Run::day).max().orElse(-1) + 1;
+    int[] placed = IntStream.range(0, trials).map(i -> furnace + (int) ((long) i * furnaces / trials)).toArray();
+    return new SearchRequest(space, model, Criterion.EFFECTS, strata, done, placed, IntStream.range(day, day + trials).toArray(),
         50, seed, space.rules().isEmpty() ? 3 : 5, false);
   }
 

@@ -11,6 +11,7 @@ import daubline.engine.design.Design;
 import daubline.engine.design.Factor;
 import daubline.engine.design.Progress;
 import daubline.engine.design.Rule;
+import daubline.engine.design.Run;
 import daubline.engine.design.Space;
 import daubline.engine.design.Strata;
 import daubline.engine.design.search.Budget;
@@ -80,5 +81,41 @@ class DesignAdvisorTest {
     DesignAdvisor.Advice b = ask(space, Question.HOW_MUCH, Budget.trials(14, 1));
     assertEquals(a.recommended().name(), b.recommended().name());
     assertTrue(java.util.Arrays.deepEquals(a.recommended().design().settings().toArray(), b.recommended().design().settings().toArray()));
+  }
+
+  @Test
+  void aBudgetThatLeavesNothingToJudgeFurnacesByIsSaidAndUsed() {
+    // three columns that change with the furnace and four furnaces: with the mean nothing is left between furnaces
+    List<Factor> factors = List.of(Factor.category("t", "type", "shaft", "short shaft", "domed").changing(Change.EACH_FURNACE),
+        Factor.category("s", "slag", "tapping", "pit").changing(Change.EACH_FURNACE), Factor.measured("b", "blast", "L/min", 500, 800));
+    Space space = new Space(factors, List.of());
+    Budget budget = new Budget(8, 2, (furnaces, trials) -> furnaces <= 4);
+    assertThrows(IllegalArgumentException.class, () -> ask(space, Question.WHICH_MATTER, budget));
+    DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(space, Question.WHICH_MATTER, budget, Strata.USUAL, List.of(), true, 10, 1), Progress.NONE);
+    assertEquals(8, advice.recommended().design().size());
+    assertEquals(4, advice.recommended().design().furnaceCount());
+    var effects = advice.recommended().review().effects();
+    assertTrue(effects.stream().allMatch(e -> e.estimable()));
+    assertTrue(Double.isFinite(effects.get(3).smallest()), "blast is judged inside the furnaces");
+    assertTrue(advice.reasons().stream().anyMatch(r -> r.contains("an estimate and no interval") && r.contains("slag") && !r.contains("blast,")), advice.reasons().toString());
+  }
+
+  @Test
+  void whatWasBurntCountsAndIsAddedTo() {
+    // the half fraction I = +ABC was burnt; four more for all interactions of two are the other half (complete enumeration, det 8^7)
+    List<Factor> factors = measured(3);
+    List<Run> done = List.of(Run.alone(0, 1, -1, -1), Run.alone(1, -1, 1, -1), Run.alone(2, -1, -1, 1), Run.alone(3, 1, 1, 1)).stream()
+        .map(r -> new Run(r.setting(), r.furnace(), r.day(), true)).toList();
+    DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(new Space(factors, List.of()), Question.HOW_MUCH, Budget.trials(4, 1), Strata.USUAL,
+        done, false, 20, 1), Progress.NONE);
+    Design design = advice.recommended().design();
+    assertEquals(8, design.size());
+    for (Run run : design.runs().subList(4, 8)) {
+      assertEquals(-1, run.setting()[0] * run.setting()[1] * run.setting()[2], 1e-12);
+      assertTrue(run.furnace() >= 4, "new trials have furnaces of their own");
+    }
+    assertEquals(4, advice.recommended().review().lost().size(), "only what is still to be burnt can be lost");
+    assertTrue(advice.reasons().contains("4 trials burnt already count; what follows adds to them."), advice.reasons().toString());
+    assertTrue(advice.rejected().stream().allMatch(o -> o.verdict().contains("starts anew")));
   }
 }

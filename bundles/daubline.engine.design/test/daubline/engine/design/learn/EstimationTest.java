@@ -128,7 +128,9 @@ class EstimationTest {
   void lenthsCriticalValuesAreThoseOfSimulation() {
     // Source: own 4·10⁵ simulations in R; agree with Ye & Hamada 2000: 2.297/4.867 for 7 effects, 2.156/4.240 for 15.
     assertCritical(7, 2.297, 4.86);
+    assertCritical(11, 2.211, 4.45);
     assertCritical(15, 2.156, 4.23);
+    assertCritical(31, 2.065, 3.92);
   }
 
   private static void assertCritical(int m, double single, double any) {
