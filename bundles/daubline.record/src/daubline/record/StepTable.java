@@ -65,18 +65,16 @@ public final class StepTable extends ObjectTable<Treatment> {
     return lot;
   }
 
-  /** What is left of the lot and the water in it, as one line; what does not add up instead. */
+  /** What is left of the lot and the water in it. */
+  @Override
   public String summary() {
-    Optional<Finding> finding = problem();
-    if (finding.isPresent()) {
-      return "△ " + finding.get().what() + " – " + finding.get().remedy();
-    }
     String left = LotMass.of(desk().session().study(), lot).map(m -> desk().words().of("steps.left", shown(clamped(m.left())), shown(m.charged()), shown(m.taken())))
         .orElseGet(() -> desk().words().of("steps.unweighed"));
     return (left + " " + LotMoisture.of(lot).map(this::water).orElseGet(() -> desk().words().of("steps.nowater"))).strip();
   }
 
   /** What does not add up in the lot as a whole. */
+  @Override
   public Optional<Finding> problem() {
     return LotFindings.of(desk().session().study(), lot).stream().findFirst().or(() -> LotMoisture.finding(lot));
   }

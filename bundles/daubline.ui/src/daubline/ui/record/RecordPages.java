@@ -4,6 +4,7 @@ import daubline.model.Analysis;
 import daubline.model.EvidenceSheet;
 import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
+import daubline.model.Lot;
 import daubline.model.Measure;
 import daubline.model.ModelFactory;
 import daubline.model.Piece;
@@ -11,8 +12,11 @@ import daubline.model.Prediction;
 import daubline.model.ResidueMass;
 import daubline.model.Sample;
 import daubline.model.Sheet;
+import daubline.model.SizeBand;
+import daubline.model.Treatment;
 import daubline.model.Trial;
 import daubline.record.AnalysisTable;
+import daubline.record.BandTable;
 import daubline.record.Desk;
 import daubline.record.LogTable;
 import daubline.record.MeasureTable;
@@ -20,9 +24,13 @@ import daubline.record.PieceTable;
 import daubline.record.PredictionTable;
 import daubline.record.RecordWords;
 import daubline.record.ResidueTable;
+import daubline.record.StepTable;
+import daubline.record.TraceTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.Page;
+import daubline.ui.store.StepsPage;
+import daubline.ui.store.TracePage;
 import daubline.ui.study.OpenStudy;
 import java.time.Instant;
 import java.util.List;
@@ -63,6 +71,10 @@ public final class RecordPages {
       case EvidenceSheet sheet -> List.of(
           new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), () -> sheet, () -> sheet))),
           new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))));
+      case Lot lot -> List.of(
+          new Kind("record.steps", (p, s) -> new StepsPage(p, s, new StepTable(desk(s), lot))),
+          new Kind("record.bands", (p, s) -> new RecordPage(p, new BandTable(desk(s), lot))),
+          new Kind("record.trace", (p, s) -> new TracePage(p, new TraceTable(desk(s), lot))));
       default -> List.of();
     };
   }
@@ -79,6 +91,8 @@ public final class RecordPages {
         case ResidueMass mass -> "record.residues";
         case Sample sample -> "record.samples";
         case Analysis analysis -> "record.analyses";
+        case SizeBand band -> "record.bands";
+        case Treatment step -> "record.steps";
         default -> "";
       };
       if (!key.isEmpty()) {

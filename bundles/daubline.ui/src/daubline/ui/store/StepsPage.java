@@ -49,10 +49,4 @@ public final class StepsPage extends RecordPage {
       moves.forEach(b -> b.setEnabled(!study.session().isReadOnly()));
     }
   }
-
-  /** Below the table stands what a cell asks for; with nothing to ask, what is left of the lot. */
-  @Override
-  protected void idle() {
-    say(table.summary(), table.problem().isPresent());
-  }
 }
