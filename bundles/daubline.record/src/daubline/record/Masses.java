@@ -20,7 +20,12 @@ final class Masses {
 
   /** What such a mass is read as; it stands in no catalogue. */
   static Variable of(String id, String name) {
-    return new Variable(id, name, "", ValueType.NUMBER, Quantity.MASS, Units.canonical(Quantity.MASS), 0, Double.NaN, Set.of(), List.of(), false, "", "", "");
+    return of(id, name, Quantity.MASS);
+  }
+
+  /** The same of another quantity. */
+  static Variable of(String id, String name, Quantity quantity) {
+    return new Variable(id, name, "", ValueType.NUMBER, quantity, Units.canonical(quantity), 0, Double.NaN, Set.of(), List.of(), false, "", "", "");
   }
 
   /** Reads a mass into the reading of a row. */
