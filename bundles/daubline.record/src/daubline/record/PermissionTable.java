@@ -61,7 +61,7 @@ public final class PermissionTable extends ObjectTable<Permission> {
 
   private String lacking(Permission permission) {
     return String.join(", ", study().getSeries().stream().flatMap(s -> s.getTrials().stream()).filter(PermissionTable::isToCome)
-        .filter(t -> t.getOn() != null && Readiness.of(permission, t.getOn()).isPresent()).map(t -> Columns.text(t.getName())).toList());
+        .filter(t -> Readiness.isUncovered(study(), t, permission)).map(t -> Columns.text(t.getName())).toList());
   }
 
   private static boolean isToCome(Trial trial) {

@@ -88,12 +88,16 @@ public final class StepTable extends ObjectTable<Treatment> {
     return bases + LotMoisture.moistMass(lot).map(moist -> " " + desk().words().of("steps.dry", shown(moist), shown(water.dryMass(moist)))).orElse("");
   }
 
-  private static String percent(Moisture water, MoistureBasis basis) {
-    return Printed.amount(water.on(basis), Units.find(Quantity.FRACTION, "%").orElseThrow());
+  private String percent(Moisture water, MoistureBasis basis) {
+    return signed(Printed.amount(water.on(basis), Units.find(Quantity.FRACTION, "%").orElseThrow()));
   }
 
-  private static String shown(Amount mass) {
-    return Printed.withUnit(mass, KG);
+  private String signed(String number) {
+    return number.replace('.', desk().decimal().get().sign());
+  }
+
+  private String shown(Amount mass) {
+    return signed(Printed.withUnit(mass, KG));
   }
 
   /** Says of which mass the water of the lot is a share; null takes it back. */

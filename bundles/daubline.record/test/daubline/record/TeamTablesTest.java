@@ -104,6 +104,18 @@ class TeamTablesTest {
     desk.session().edit("day", () -> trial.setOn(null));
     assertEquals(List.of(), obstacles(""));
     assertEquals(List.of("trial.permission"), obstacles("2032-01-01"), "without a day of its own, today counts");
+    desk.session().edit("day", () -> trial.setOn("2031-10-05"));
+    assertEquals(List.of("trial.permission"), obstacles(""));
+    int renewed = Desks.row(table, "name", "Fire notice", "validFrom", "2031-09-01", "validUntil", "2031-12-31");
+    assertEquals(List.of(), obstacles(""), "it was renewed under the same name");
+    assertEquals("", Desks.cell(table, 0, "lacking"));
+    Desks.type(table, renewed, "name", "Public day");
+    assertEquals(List.of("trial.permission"), obstacles(""));
+    desk.session().edit("plan", () -> {
+      series.setLabour(daubline.model.ModelFactory.eINSTANCE.createLabour());
+      series.getLabour().getPermissions().add(desk.session().study().getPermissions().get(1));
+    });
+    assertEquals(List.of(), obstacles(""), "the plan names what this series needs");
     desk.session().edit("status", () -> trial.setStatus(TrialStatus.FIRED));
     assertEquals("", Desks.cell(table, 0, "lacking"));
     assertEquals("trial.permission", new PermissionTable(desk, () -> LocalDate.of(2031, 9, 1)).problem().map(Finding::code).orElse(""));

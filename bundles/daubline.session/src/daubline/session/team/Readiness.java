@@ -27,8 +27,26 @@ public final class Readiness {
       findings.add(Finding.error("trial.stop", "", "no stop criteria were agreed", "write the stop criteria of the series before the fire"));
     }
     String day = text(trial.getOn()).isEmpty() ? text(today) : text(trial.getOn());
-    study.getPermissions().forEach(p -> of(p, day).ifPresent(findings::add));
+    List<Permission> needed = needed(study, trial);
+    needed.stream().filter(p -> needed.stream().noneMatch(other -> renews(other, p) && of(other, day).isEmpty())).forEach(p -> of(p, day).ifPresent(findings::add));
     return findings;
+  }
+
+  /** The permissions that a trial needs: those that the plan of its series names, otherwise all of the study. */
+  private static List<Permission> needed(Study study, Trial trial) {
+    boolean named = trial.eContainer() instanceof Series s && s.getLabour() != null && !s.getLabour().getPermissions().isEmpty();
+    return named ? ((Series) trial.eContainer()).getLabour().getPermissions() : study.getPermissions();
+  }
+
+  /** Whether a permission is the same one for another term. */
+  private static boolean renews(Permission other, Permission permission) {
+    return other != permission && !text(permission.getName()).isEmpty() && text(other.getName()).equalsIgnoreCase(text(permission.getName()));
+  }
+
+  /** Whether a trial needs a permission and lies outside its term, with no other of the same name that covers it. */
+  public static boolean isUncovered(Study study, Trial trial, Permission permission) {
+    return trial.getOn() != null && needed(study, trial).contains(permission) && of(permission, trial.getOn()).isPresent()
+        && needed(study, trial).stream().noneMatch(other -> renews(other, permission) && of(other, trial.getOn()).isEmpty());
   }
 
   /** Whether somebody said why a trial is ready all the same. */
