@@ -68,7 +68,7 @@ final class LotsCommand implements Callable<Integer> {
       case ORIGIN -> "made from ";
       case LOT -> "";
       case MADE -> "went into ";
-      case TRIAL -> line.mass().isPresent() ? "charged in " : "planned for ";
+      case TRIAL -> line.mass().isPresent() ? "charged in " : "listed in ";
     };
     Page.hang(2 * line.depth(), 2 * line.depth() + 2, how + line.thing().getName() + line.mass().map(m -> ", " + kg(m)).orElse("") + (line.on().isEmpty() ? "" : ", " + line.on()));
   }

@@ -31,6 +31,8 @@ abstract class MoveDialog extends TitleAreaDialog {
   private final String key;
   private Text on;
   private Text sigma;
+  /** Whether something was typed or ticked; before that nothing is called wrong. */
+  private boolean begun;
 
   /** A dialog; its texts begin with the key. */
   MoveDialog(Shell shell, OpenStudy study, String key) {
@@ -107,7 +109,10 @@ abstract class MoveDialog extends TitleAreaDialog {
       return;
     }
     Optional<Finding> wrong = refusal().or(this::uncertainty);
-    setMessage(wrong.map(f -> f.what() + " – " + f.remedy()).orElseGet(this::outcome), wrong.isPresent() ? IMessageProvider.ERROR : IMessageProvider.NONE);
+    if (begun) {
+      setMessage(wrong.map(f -> f.what() + " – " + f.remedy()).orElseGet(this::outcome), wrong.isPresent() ? IMessageProvider.ERROR : IMessageProvider.NONE);
+    }
+    begun = true;
     Control enter = getButton(IDialogConstants.OK_ID);
     if (enter != null) {
       enter.setEnabled(wrong.isEmpty());
