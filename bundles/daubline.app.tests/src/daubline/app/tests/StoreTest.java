@@ -14,6 +14,7 @@ import daubline.model.Study;
 import daubline.model.Trial;
 import daubline.ui.Parts;
 import daubline.ui.Words;
+import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.SafetyView;
@@ -73,6 +74,11 @@ class StoreTest {
     assertEquals(before, study.session().digest());
   }
 
+  /** A number with the decimal sign of the window. */
+  private static String n(String number) {
+    return number.replace('.', Preferred.decimal().sign());
+  }
+
   private static String said(String table) {
     return Window.find(table + ".summary", Label.class).getText();
   }
@@ -111,17 +117,18 @@ class StoreTest {
     Lot lime = lot(study, "shell-lime");
     NatTable steps = page(lime, "steps");
     enter(steps, "deliver", "2031-06-28", "40", "40", "0", "200 g");
-    enter(steps, "sieve", "2031-06-29", "40", "30", "10", "0.2");
+    enter(steps, "sieve", "2031-06-29", "40", "30", "10", n("0.2"));
     assertEquals(2, lime.getTreatments().size());
-    assertTrue(said("steps").contains("29.50"), "0.5 kg of the 30 were charged: " + said("steps"));
+    assertTrue(said("steps").contains(n("29.50")), "0.5 kg of the 30 were charged: " + said("steps"));
     NatTable bands = page(lime, "bands");
-    enter(bands, "5", "20", "30", "", "10", "Lime fines");
-    assertEquals(1, lime.getTreatments().get(1).getBands().size());
+    enter(bands, "5", "20", "30", "", "", "5", "10", "Lime fines");
+    assertEquals(2, lime.getTreatments().get(1).getBands().size());
+    assertEquals("Lime fines", lime.getTreatments().get(1).getBands().get(1).getLot().getName());
     Lot clay = lot(study, "clay-mix");
     page(clay, "steps");
     Combo basis = Window.find("store.basis", Combo.class);
     assertEquals(1, basis.getSelectionIndex(), "the demonstration states the wet basis");
-    assertTrue(said("steps").contains("23.5"), said("steps"));
+    assertTrue(said("steps").contains(n("23.5")), said("steps"));
     basis.select(0);
     basis.notifyListeners(SWT.Selection, new Event());
     Window.pump();
@@ -186,10 +193,10 @@ class StoreTest {
     NatTable diary = page(build, "drying");
     String[][] weighed = {{"2031-04-20 12:00", "10"}, {"2031-04-21 00:00", "9.1"}, {"2031-04-21 12:00", "8.602"}, {"2031-04-22 00:00", "8.331"}, {"2031-04-22 12:00", "8.181"}};
     for (String[] line : weighed) {
-      enter(diary, line[0], "weighing", "Brick A", line[1]);
+      enter(diary, line[0], "weighing", "Brick A", n(line[1]));
     }
     assertEquals(entries + 5, build.getLog().size());
-    assertTrue(said("drying").contains("7.996"), said("drying"));
+    assertTrue(said("drying").contains(n("7.996")), said("drying"));
     undoTo(study, before);
   }
 
