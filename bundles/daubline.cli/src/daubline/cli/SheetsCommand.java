@@ -12,7 +12,7 @@ import picocli.CommandLine.Mixin;
 
 /** Prints blank field sheets. */
 @Command(name = "sheets", mixinStandardHelpOptions = true,
-    description = "Write blank field sheets with the columns of the screens, and the keys of the day, as PDF; without --trial its name is left blank.")
+    description = "Write blank field sheets with the columns of the screens, the keys of the day and the briefing with lines to sign, as PDF; without --trial its name is left blank.")
 final class SheetsCommand implements Callable<Integer> {
 
   @Mixin

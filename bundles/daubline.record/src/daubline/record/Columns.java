@@ -4,6 +4,7 @@ import daubline.base.EnteredText;
 import daubline.base.Finding;
 import daubline.base.Numbers;
 import daubline.base.Plausibility;
+import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.base.ValueType;
 import daubline.base.Variable;
@@ -68,6 +69,37 @@ final class Columns {
       return typed.isBlank() || found.isPresent() ? Entry.of(t -> t.eSet(attribute, found.orElse(null)))
           : Entry.wrong("value.category", "“" + typed + "” is not in the list", "choose one of: " + String.join(", ", words));
     }).offering(t -> words);
+  }
+
+  /** A number kept in the canonical unit of a quantity, shown in another; what is typed may carry any unit of the quantity. */
+  static <T extends EObject> EntryColumn<T> number(Desk desk, String id, double share, EAttribute attribute, Unit unit) {
+    return EntryColumn.typed(id, share, t -> t.eGet(attribute) == null ? "" : plain(desk, unit.fromCanonical((Double) t.eGet(attribute))), typed -> {
+      Optional<Double> number = number(desk, typed, unit).filter(n -> n >= 0);
+      return typed.isBlank() || number.isPresent() ? Entry.of(t -> t.eSet(attribute, number.orElse(null)))
+          : Entry.wrong("number.bounds", "“" + typed + "” is no " + unit.quantity().name().toLowerCase(java.util.Locale.ROOT) + " of zero or more",
+              "write a number with “" + desk.decimal().get().sign() + "” as decimal sign, in " + unit.symbol() + " or with its unit");
+    });
+  }
+
+  /** A number with or without a unit of its own, in canonical units. */
+  static Optional<Double> number(Desk desk, String typed, Unit usual) {
+    EnteredText parts = EnteredText.split(typed, usual.quantity());
+    Optional<Unit> unit = parts.unit().isEmpty() ? Optional.of(usual) : Units.find(usual.quantity(), parts.unit());
+    return unit.flatMap(u -> Numbers.parse(parts.value(), desk.decimal().get()).map(u::toCanonical));
+  }
+
+  /** A number as it is typed here. */
+  static String plain(Desk desk, double number) {
+    return daubline.base.Printed.number(number, 6).replace('.', desk.decimal().get().sign());
+  }
+
+  /** One of some words that the study keeps in English, shown in the language of the desk; any other text is taken as it is. */
+  static <T extends EObject> EntryColumn<T> known(Desk desk, String id, double share, EAttribute attribute, String stem, List<String> known) {
+    Function<String, String> shown = w -> desk.words().orElse(stem + w.replace(' ', '_'), w);
+    return EntryColumn.<T>typed(id, share, t -> shown.apply(text((String) t.eGet(attribute))), typed -> {
+      String kept = known.stream().filter(w -> typed.equalsIgnoreCase(shown.apply(w)) || typed.equalsIgnoreCase(w)).findFirst().orElse(typed);
+      return Entry.of(t -> t.eSet(attribute, kept.isBlank() ? null : kept));
+    }).offering(t -> known.stream().map(shown).toList());
   }
 
   /** A thing of the study by its name. */

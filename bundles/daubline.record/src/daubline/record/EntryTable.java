@@ -74,6 +74,16 @@ public interface EntryTable {
   /** Takes the thing of a row out of the study. */
   void remove(int row);
 
+  /** What the table says as a whole, such as what is left; empty when nothing. */
+  default String summary() {
+    return "";
+  }
+
+  /** What is wrong with the table as a whole; it is said in place of the summary. */
+  default Optional<Finding> problem() {
+    return Optional.empty();
+  }
+
   /** Reads the rows from the study again. */
   void refresh();
 }

@@ -10,7 +10,7 @@ import java.util.List;
 public final class Checks {
 
   private static final List<Check> ALL = List.of(new ValueCheck(), new OriginCheck(), new OwnVariableCheck(), new CitationCheck(), new ContradictionCheck(), new NameCheck(),
-      new MassCheck(), new AnalysisCheck(), new TrialCheck(), new LogCheck(), new FileCheck(), new SettingCheck());
+      new MassCheck(), new AnalysisCheck(), new TrialCheck(), new TeamCheck(), new LogCheck(), new FileCheck(), new SettingCheck());
 
   private Checks() {
   }

@@ -3,19 +3,22 @@ package daubline.analysis.checks;
 import daubline.base.Amount;
 import daubline.base.Finding;
 import daubline.base.Printed;
+import daubline.model.Lot;
 import daubline.model.Piece;
 import daubline.model.Reading;
 import daubline.model.ResidueMass;
 import daubline.model.Sheet;
+import daubline.model.SizeBand;
 import daubline.model.Treatment;
 import daubline.session.Readings;
+import daubline.session.store.LotFindings;
+import daubline.session.store.LotMoisture;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Masses that cannot be: parts heavier than the whole, more out of a treatment than in, classes above the total. */
+/** Masses that cannot be: parts heavier than the whole, more out of a lot than in, classes above the total. */
 final class MassCheck implements Check {
 
-  private static final double TWO_SIGMA = 2;
   private static final double SCALE = 0.02;
 
   @Override
@@ -25,14 +28,16 @@ final class MassCheck implements Check {
 
   @Override
   public String description() {
-    return "Pieces heavier than what they were parted from, treatments that give more than they took, residue classes that "
-        + "add up to more than the total.";
+    return "Pieces heavier than what they were parted from, steps, splits, sieve bands and charges of lots that do not add up, water "
+        + "without its basis, residue classes that add up to more than the total.";
   }
 
   @Override
   public void run(CheckedStudy study) {
     study.each(Piece.class, piece -> checkPiece(study, piece));
-    study.each(Treatment.class, treatment -> checkTreatment(study, treatment));
+    study.each(Treatment.class, step -> LotFindings.of(step).ifPresent(f -> study.report(f, step, null)));
+    study.each(SizeBand.class, band -> LotFindings.of(band).ifPresent(f -> study.report(f, band, null)));
+    study.each(Lot.class, lot -> lot(study, lot));
     study.each(Sheet.class, sheet -> checkResidues(study, sheet));
   }
 
@@ -50,19 +55,9 @@ final class MassCheck implements Check {
         .map(Readings::amount).filter(Amount::isNumber).mapToDouble(Amount::value).max();
   }
 
-  private void checkTreatment(CheckedStudy study, Treatment treatment) {
-    if (treatment.getMassIn() == null || treatment.getMassOut() == null) {
-      return;
-    }
-    double out = treatment.getMassOut() + (treatment.getLost() == null ? 0 : treatment.getLost());
-    double doubt = treatment.getSigma() == null ? SCALE * treatment.getMassIn() : TWO_SIGMA * treatment.getSigma();
-    double difference = out - treatment.getMassIn();
-    boolean stated = treatment.getLost() != null;
-    if (difference > doubt || stated && Math.abs(difference) > doubt) {
-      study.report(Finding.warning("mass.treatment", "", "took " + Printed.number(treatment.getMassIn()) + " kg, gave "
-          + Printed.number(treatment.getMassOut()) + " kg" + (stated ? " and lost " + Printed.number(treatment.getLost()) + " kg" : ""),
-          "weigh again, or state the loss and the uncertainty of the scale"), treatment, null);
-    }
+  private static void lot(CheckedStudy study, Lot lot) {
+    LotFindings.of(study.study(), lot).forEach(f -> study.report(f, lot, null));
+    LotMoisture.finding(lot).ifPresent(f -> study.report(f, lot, null));
   }
 
   private void checkResidues(CheckedStudy study, Sheet sheet) {

@@ -2,9 +2,8 @@ package daubline.analysis.checks;
 
 import daubline.base.Finding;
 import daubline.base.TrialStatus;
-import daubline.model.Permission;
-import daubline.model.Series;
 import daubline.model.Trial;
+import daubline.session.team.Readiness;
 
 /** Trials: fired without remains, ready without stop criteria or with an expired permission, repeats of nothing. */
 final class TrialCheck implements Check {
@@ -43,17 +42,12 @@ final class TrialCheck implements Check {
     }
   }
 
+  /** What stands against it is an error, or a note when somebody said why it is ready all the same. */
   private void checkReady(CheckedStudy study, Trial trial) {
-    if (trial.eContainer() instanceof Series series && (series.getStopCriteria() == null || series.getStopCriteria().isBlank())) {
-      study.report(Finding.error("trial.stop", "", "it is marked ready, but no stop criteria were agreed",
-          "write the stop criteria of the series before the fire"), trial, null);
-    }
-    for (Permission permission : study.study().getPermissions()) {
-      boolean expired = trial.getOn() != null && permission.getValidUntil() != null && permission.getValidUntil().compareTo(trial.getOn()) < 0;
-      if (expired) {
-        study.report(Finding.error("trial.permission", "", "the permission “" + permission.getName() + "” ends on " + permission.getValidUntil()
-            + ", before the trial", "renew it, or choose another day; local rules decide"), trial, null);
-      }
+    for (Finding obstacle : Readiness.obstacles(study.study(), trial, "")) {
+      String what = "it is marked ready, but " + obstacle.what();
+      study.report(Readiness.isOverridden(trial) ? Finding.note(obstacle.code(), "", what + "; the reason given: " + trial.getReadyBecause(), obstacle.remedy())
+          : Finding.error(obstacle.code(), "", what, obstacle.remedy() + ", or say why it is ready all the same"), trial, null);
     }
   }
 }

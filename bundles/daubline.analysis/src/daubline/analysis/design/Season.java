@@ -5,6 +5,7 @@ import daubline.analysis.record.PlanningData.LabourData;
 import daubline.analysis.record.PlanningData.ProvisionData;
 import daubline.analysis.record.SeriesData;
 import daubline.base.Finding;
+import daubline.base.MoistureBasis;
 import daubline.engine.design.search.Budget;
 import daubline.engine.design.stock.Capacity;
 import daubline.engine.design.stock.Stock;
@@ -104,7 +105,7 @@ public record Season(Capacity.Request request, Capacity capacity, Optional<Calen
       }
       try {
         return Optional.of(new Stock(p.name(), p.unit().isEmpty() ? "kg" : p.unit(), there, zero(p.moisture()),
-            p.dryBasis() ? Stock.MoistureBasis.DRY : Stock.MoistureBasis.WET, losses(p), zero(p.reserve()), zero(p.once()), zero(p.perTrial()),
+            p.dryBasis() ? MoistureBasis.DRY : MoistureBasis.WET, losses(p), zero(p.reserve()), zero(p.once()), zero(p.perTrial()),
             zero(p.perFurnace()), zero(p.perRefit())));
       } catch (IllegalArgumentException e) {
         wrong(p.name(), e.getMessage(), "mend the number");

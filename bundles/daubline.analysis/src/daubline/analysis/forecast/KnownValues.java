@@ -13,6 +13,7 @@ import daubline.model.Reconstruction;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
 import daubline.session.Readings;
+import daubline.session.store.LotMoisture;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -66,6 +67,9 @@ final class KnownValues {
   }
 
   private void put(Reading reading, String place) {
+    if (LotMoisture.amount(reading).isEmpty()) {
+      return;
+    }
     if (reading.getVariable() != null && Readings.amount(reading).kind() == ValueKind.CATEGORY) {
       words.putIfAbsent(reading.getVariable(), Readings.amount(reading).category());
     } else if (reading.getVariable() != null && Readings.amount(reading).isNumber() && readings.putIfAbsent(reading.getVariable(), reading) == null) {
@@ -81,7 +85,7 @@ final class KnownValues {
     }
     asked.add(variable);
     Variable known = variables.get(variable);
-    Amount amount = Readings.amount(reading);
+    Amount amount = LotMoisture.amount(reading).orElseThrow();
     Trail trail = Trail.entry(known.name() + ", " + places.get(variable), Printed.withUnit(amount, known.unit()),
         reading.getId() == null ? "" : reading.getId());
     if (!used.contains(trail)) {

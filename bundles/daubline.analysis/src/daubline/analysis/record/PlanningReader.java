@@ -1,20 +1,16 @@
 package daubline.analysis.record;
 
 import daubline.base.Amount;
-import daubline.model.Charge;
-import daubline.model.ChargeItem;
 import daubline.model.FrozenPlan;
 import daubline.model.Labour;
-import daubline.model.LogEntry;
 import daubline.model.Lot;
 import daubline.model.Named;
 import daubline.model.PlannedRun;
 import daubline.model.Provision;
 import daubline.model.Series;
 import daubline.model.Study;
-import daubline.model.Treatment;
-import daubline.model.Trial;
 import daubline.session.Readings;
+import daubline.session.store.LotMass;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,30 +39,9 @@ final class PlanningReader {
         number(p.getPerRefit()), p.getLots().stream().map(PlanningReader::name).toList(), left);
   }
 
-  /** What is left of a lot: out of its last treatment, less what was charged from it; NaN when it was never weighed. */
-  static double left(Study study, Lot lot) {
-    double out = Double.NaN;
-    for (Treatment t : lot.getTreatments()) {
-      out = t.getMassOut() != null ? t.getMassOut() : t.getMassIn() != null ? t.getMassIn() : out;
-    }
-    return Math.max(0, out - charged(study, lot));
-  }
-
-  private static double charged(Study study, Lot lot) {
-    double sum = 0;
-    for (Series series : study.getSeries()) {
-      for (Trial trial : series.getTrials()) {
-        for (LogEntry entry : trial.getLog()) {
-          sum += entry instanceof Charge charge ? charged(charge.getItems(), lot) : 0;
-        }
-      }
-    }
-    return sum;
-  }
-
-  private static double charged(List<ChargeItem> items, Lot lot) {
-    return items.stream().filter(i -> i.getLot() == lot).map(Readings::amount).filter(Amount::isNumber).mapToDouble(Amount::value)
-        .filter(v -> !Double.isNaN(v)).sum();
+  /** What is left of a lot, kg; NaN when it was never weighed. */
+  private static double left(Study study, Lot lot) {
+    return LotMass.of(study, lot).map(m -> Math.max(0, m.left().value())).orElse(Double.NaN);
   }
 
   private PlanningData.LabourData labour(Labour l) {

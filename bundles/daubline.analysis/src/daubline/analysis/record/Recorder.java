@@ -68,8 +68,8 @@ public final class Recorder {
 
   private LotData lot(Lot lot) {
     return new LotData(text(lot.getId()), name(lot), material(lot.getMaterial()), text(lot.getSupplier()), text(lot.getOrigin()),
-        text(lot.getDeliveredOn()), lot.getFrom().stream().map(Recorder::name).collect(Collectors.joining(", ")), values(lot.getValues()),
-        lot.getTreatments().stream().map(Recorder::treatment).toList());
+        text(lot.getDeliveredOn()), lot.getFrom().stream().map(Recorder::name).collect(Collectors.joining(", ")), text(lot.getMoistureBasis()),
+        values(lot.getValues()), lot.getTreatments().stream().map(Recorder::treatment).toList());
   }
 
   private static String treatment(Treatment t) {

@@ -194,6 +194,26 @@ class ChecksTest {
   }
 
   @Test
+  void aReasonTurnsWhatStandsAgainstATrialIntoANote() {
+    assertTrue(codesAfter(() -> trial.setStatus(TrialStatus.READY)).contains("trial.stop"));
+    assertTrue(Checks.run(session).stream().anyMatch(f -> f.code().equals("trial.stop") && f.isError()));
+    session.edit("Reason", () -> trial.setReadyBecause("the leader stops by eye"));
+    assertTrue(Checks.run(session).stream().anyMatch(f -> f.code().equals("trial.stop") && !f.isError() && f.what().contains("by eye")));
+  }
+
+  @Test
+  void looksAtRolesHazardsLotsAndTheirWater() {
+    assertTrue(codesAfter(() -> series.getRoles().add(NEW.createRoleAssignment())).containsAll(List.of("role.name", "role.missing")));
+    assertTrue(codesAfter(() -> session.study().getHazards().add(with(NEW.createHazard(), (daubline.model.Hazard h) -> h.setName("Dust")))).contains("hazard.control"));
+    assertTrue(codesAfter(() -> session.study().getLots().add(with(NEW.createLot(), (Lot lot) -> {
+      lot.setName("Ore");
+      Reading water = NEW.createReading();
+      Readings.put(water, Variables.standard().get("ore_moisture"), "12", "%", DecimalSign.POINT);
+      lot.getValues().add(water);
+    }))).contains("moisture.basis"));
+  }
+
+  @Test
   void addsUpTheCharges() {
     assertTrue(codesAfter(() -> {
       StagedValue total = mass(NEW.createStagedValue(), 18);

@@ -2,6 +2,7 @@ package daubline.export.tables;
 
 import daubline.analysis.StudyResults;
 import daubline.analysis.record.LotData;
+import daubline.base.Variable;
 import daubline.export.Cell;
 import daubline.export.Column;
 import java.util.ArrayList;
@@ -31,9 +32,15 @@ public final class LotsTable extends Spec {
         rows.add(row(head, Cell.EMPTY, Cell.EMPTY, Cell.EMPTY));
       }
       lot.values().forEach((id, statements) -> results.snapshot().variables().find(id).ifPresent(variable -> rows.add(
-          row(head, Cell.text(variable.name()), Cell.text(variable.unit().symbol()), Values.cell(statements, variable.unit())))));
+          row(head, Cell.text(name(lot, variable)), Cell.text(variable.unit().symbol()), Values.cell(statements, variable.unit())))));
     }
     return rows;
+  }
+
+  /** Water is a share of one of two masses; which of them is said with it. */
+  private static String name(LotData lot, Variable variable) {
+    boolean water = variable.id().endsWith("_moisture");
+    return variable.name() + (water ? " (" + (lot.moistureBasis().isEmpty() ? "basis not stated" : lot.moistureBasis() + " basis") + ")" : "");
   }
 
   private static List<Cell> row(List<Cell> head, Cell... more) {

@@ -22,7 +22,7 @@ import java.util.Map;
 
 /**
  * Blank sheets for the field, with the columns of the screens in their order; where a table is wider than the paper its
- * columns go on, on the next sheet with the same row numbers. Then the sheet of the remains and the keys of the day.
+ * columns go on, on the next sheet with the same row numbers. Then the sheet of the remains, the keys of the day and the briefing with lines to sign.
  */
 public final class FieldSheets {
 
@@ -52,6 +52,7 @@ public final class FieldSheets {
         new SheetPrinter(paper, desk.words(), name(), blank || trial.getOn() == null ? "" : trial.getOn()).print(form.title(), form.headings(), form.shares(), form.begun());
       }
       keys(paper);
+      new Briefing(paper, desk.words()).print(desk.session().study(), trial);
       paper.save(out);
     }
   }

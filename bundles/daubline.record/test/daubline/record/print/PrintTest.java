@@ -114,6 +114,35 @@ class PrintTest {
   }
 
   @Test
+  void theBriefingSaysWhoWhatAndWhenToStopAndIsSigned() throws IOException {
+    desk.session().edit("fill", () -> {
+      daubline.model.Series series = (daubline.model.Series) Desks.trial(desk).eContainer();
+      series.setStopCriteria("Wind above force 5");
+      daubline.model.RoleAssignment role = ModelFactory.eINSTANCE.createRoleAssignment();
+      role.setRole("safety watch");
+      role.setFrom("09:00");
+      role.setUntil("12:00");
+      role.setPerson(ModelFactory.eINSTANCE.createPerson());
+      role.getPerson().setName("Dor Lindt");
+      desk.session().study().getPeople().add(role.getPerson());
+      series.getRoles().add(role);
+      for (int i = 1; i <= 40; i++) {
+        daubline.model.Hazard hazard = ModelFactory.eINSTANCE.createHazard();
+        hazard.setName("Hazard " + i);
+        hazard.setControl("what is done against it");
+        desk.session().study().getHazards().add(hazard);
+      }
+    });
+    String english = text(sheets(PaperSize.A4, Locale.ENGLISH));
+    String briefing = english.substring(english.indexOf("Briefing before the fire"));
+    for (String said : List.of("T4 2031-08-16", "memory aid, not advice", "Wind above force 5", "safety watch: Dor Lindt, 09:00–12:00", "Hazard 40: what", "Carbon monoxide", "Signature")) {
+      assertTrue(briefing.contains(said), said);
+    }
+    assertTrue(text(sheets(PaperSize.LETTER, Locale.GERMAN)).contains("Sicherheitswache: Dor Lindt"));
+    lettersAreElevenPointsOrMoreAndOnThePaper();
+  }
+
+  @Test
   void theSameSheetsAreTheSameBytes() throws IOException {
     assertArrayEquals(sheets(PaperSize.LETTER, Locale.GERMAN), sheets(PaperSize.LETTER, Locale.GERMAN));
     assertThrows(IllegalArgumentException.class, () -> {

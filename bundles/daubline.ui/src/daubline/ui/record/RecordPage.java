@@ -5,6 +5,7 @@ import daubline.model.Reading;
 import daubline.record.EntryTable;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Fonts;
 import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -19,6 +20,7 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PlatformUI;
@@ -26,9 +28,12 @@ import org.eclipse.ui.PlatformUI;
 /** A page with one table that is filled in by keyboard alone, a bar of actions above it and what a cell asks for below. */
 public class RecordPage implements Page {
 
+  private static final int SUMMARY = 300;
+
   private final EntryTable table;
   private final Composite page;
   private final Composite bar;
+  private final Label summary;
   private final Grid grid;
   private final Hint hint;
   private final Button words;
@@ -47,6 +52,10 @@ public class RecordPage implements Page {
     bar.setLayout(layout);
     bar.setBackground(Hue.ASH.color());
     bar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    summary = Pages.text(page, "", Fonts.PLAIN.font(), SUMMARY);
+    summary.setData("id", table.id() + ".summary");
+    ((GridData) summary.getLayoutData()).horizontalIndent = 6;
+    summarise();
     grid = new Grid(page, Words.of("record." + table.id()), new EntryModel(table));
     grid.control().setData("id", table.id());
     grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -60,6 +69,20 @@ public class RecordPage implements Page {
       }
     });
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_" + table.id());
+  }
+
+  /** What the table says as a whole stands above it, and takes no room when there is nothing to say. */
+  private void summarise() {
+    Optional<Finding> problem = table.problem();
+    String text = problem.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(table::summary);
+    if (!text.equals(summary.getToolTipText()) || summary.getText().isEmpty()) {
+      summary.setText(text.replace("&", "&&"));
+      summary.setToolTipText(text.isEmpty() ? null : text.replace("&", "&&"));
+      summary.setForeground(problem.isPresent() ? Hue.LINING.color() : Hue.INK.color());
+      summary.setVisible(!text.isEmpty());
+      ((GridData) summary.getLayoutData()).exclude = text.isEmpty();
+      page.layout();
+    }
   }
 
   /** Adds a button to the bar; the key's text is its label, key.tip what it does. */
@@ -158,6 +181,7 @@ public class RecordPage implements Page {
     }
     Optional<Point> before = grid.selected();
     table.refresh();
+    summarise();
     grid.rebuild();
     if (grid.selected().isEmpty()) {
       before.filter(p -> p.y < table.rows()).ifPresent(p -> grid.select(p.x, p.y));

@@ -2,29 +2,50 @@ package daubline.ui.record;
 
 import daubline.model.Analysis;
 import daubline.model.EvidenceSheet;
+import daubline.model.FurnaceBuild;
+import daubline.model.Hazard;
 import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
+import daubline.model.Lot;
 import daubline.model.Measure;
+import daubline.model.MixPart;
 import daubline.model.ModelFactory;
+import daubline.model.Permission;
 import daubline.model.Piece;
 import daubline.model.Prediction;
 import daubline.model.ResidueMass;
+import daubline.model.RoleAssignment;
 import daubline.model.Sample;
+import daubline.model.Series;
 import daubline.model.Sheet;
+import daubline.model.SizeBand;
+import daubline.model.Study;
+import daubline.model.Treatment;
 import daubline.model.Trial;
 import daubline.record.AnalysisTable;
+import daubline.record.BandTable;
 import daubline.record.Desk;
+import daubline.record.DryingTable;
+import daubline.record.HazardTable;
 import daubline.record.LogTable;
 import daubline.record.MeasureTable;
+import daubline.record.MixTable;
+import daubline.record.PermissionTable;
 import daubline.record.PieceTable;
 import daubline.record.PredictionTable;
 import daubline.record.RecordWords;
 import daubline.record.ResidueTable;
+import daubline.record.RoleTable;
+import daubline.record.StepTable;
+import daubline.record.TraceTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.Page;
+import daubline.ui.store.StepsPage;
+import daubline.ui.store.TracePage;
 import daubline.ui.study.OpenStudy;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -63,6 +84,15 @@ public final class RecordPages {
       case EvidenceSheet sheet -> List.of(
           new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), () -> sheet, () -> sheet))),
           new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))));
+      case Lot lot -> List.of(
+          new Kind("record.steps", (p, s) -> new StepsPage(p, s, new StepTable(desk(s), lot))),
+          new Kind("record.bands", (p, s) -> new RecordPage(p, new BandTable(desk(s), lot))),
+          new Kind("record.mix", (p, s) -> new RecordPage(p, new MixTable(desk(s), lot))),
+          new Kind("record.trace", (p, s) -> new TracePage(p, new TraceTable(desk(s), lot))));
+      case FurnaceBuild build -> List.of(new Kind("record.drying", (p, s) -> new RecordPage(p, new DryingTable(desk(s), build))));
+      case Series series -> List.of(new Kind("record.roles", (p, s) -> new RecordPage(p, new RoleTable(desk(s), series))));
+      case Study study -> List.of(new Kind("record.hazards", (p, s) -> new RecordPage(p, new HazardTable(desk(s), LocalDate::now))),
+          new Kind("record.permissions", (p, s) -> new RecordPage(p, new PermissionTable(desk(s), LocalDate::now))));
       default -> List.of();
     };
   }
@@ -72,13 +102,19 @@ public final class RecordPages {
     for (EObject o = thing; o != null; o = o.eContainer()) {
       String key = switch (o) {
         case Prediction prediction -> "record.predictions";
-        case LogEntry entry -> "record.log";
+        case LogEntry entry -> entry.eContainer() instanceof FurnaceBuild ? "record.drying" : "record.log";
         case LoggerFile file -> "record.loggers";
         case Measure measure -> "record.measures";
         case Piece piece -> "record.pieces";
         case ResidueMass mass -> "record.residues";
         case Sample sample -> "record.samples";
         case Analysis analysis -> "record.analyses";
+        case Hazard hazard -> "record.hazards";
+        case MixPart part -> "record.mix";
+        case Permission permission -> "record.permissions";
+        case RoleAssignment role -> "record.roles";
+        case SizeBand band -> "record.bands";
+        case Treatment step -> "record.steps";
         default -> "";
       };
       if (!key.isEmpty()) {

@@ -4,6 +4,7 @@ import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -20,7 +21,14 @@ final class ChoiceField implements Field {
   private final EStructuralFeature feature;
   private final Supplier<? extends List<?>> candidates;
   private final List<Object> shown = new ArrayList<>();
+  private Guard guard = (subject, chosen) -> Optional.of(List.of());
   private EObject object;
+
+  /** Asked before a choice is kept. */
+  interface Guard {
+    /** What must be changed along with it; empty when the choice is not to be kept. */
+    Optional<List<Runnable>> along(EObject subject, Object chosen);
+  }
 
   ChoiceField(Composite parent, OpenStudy study, EStructuralFeature feature, Supplier<? extends List<?>> candidates) {
     this.study = study;
@@ -28,6 +36,12 @@ final class ChoiceField implements Field {
     this.candidates = candidates;
     combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
     combo.addListener(SWT.Selection, e -> commit());
+  }
+
+  /** The same with somebody to ask first. */
+  ChoiceField guarded(Guard asked) {
+    guard = asked;
+    return this;
   }
 
   @Override
@@ -56,7 +70,15 @@ final class ChoiceField implements Field {
   private void commit() {
     Object chosen = combo.getSelectionIndex() < 0 ? null : shown.get(combo.getSelectionIndex());
     if (object != null && !Objects.equals(object.eGet(feature), chosen)) {
-      study.edit("change.field", Fields.label(feature), () -> object.eSet(feature, chosen));
+      Optional<List<Runnable>> along = guard.along(object, chosen);
+      if (along.isPresent()) {
+        study.edit("change.field", Fields.label(feature), () -> {
+          along.get().forEach(Runnable::run);
+          object.eSet(feature, chosen);
+        });
+      } else {
+        show(object);
+      }
     }
   }
 }

@@ -10,6 +10,7 @@ import daubline.model.Reconstruction;
 import daubline.model.ResidueClass;
 import daubline.model.Series;
 import daubline.model.Site;
+import daubline.model.Study;
 import daubline.model.Trial;
 import daubline.model.VariableDefinition;
 import org.eclipse.emf.ecore.EObject;
@@ -24,18 +25,19 @@ final class Facts {
   static boolean isOwner(EObject object) {
     return object instanceof Trial || object instanceof EvidenceSheet || object instanceof Reconstruction || object instanceof FurnaceBuild
         || object instanceof Lot || object instanceof Series || object instanceof Site || object instanceof Context || object instanceof Citation
-        || object instanceof Person || object instanceof VariableDefinition || object instanceof ResidueClass;
+        || object instanceof Person || object instanceof Study || object instanceof VariableDefinition || object instanceof ResidueClass;
   }
 
   static String[] of(EObject object) {
     return switch (object) {
-      case Trial trial -> new String[] {"name", "number", "kind", "status", "on", "build", "reconstruction", "repeatOf", "leader", "excluded",
+      case Trial trial -> new String[] {"name", "number", "kind", "status", "readyBecause", "on", "build", "reconstruction", "repeatOf", "leader", "excluded",
           "excludedBecause", "conclusion", "note"};
       case EvidenceSheet sheet -> new String[] {"name", "feature", "recordedBy", "recordedOn", "samplingFraction", "note"};
       case Reconstruction r -> new String[] {"name", "hypothesis", "variantOf", "retired", "retiredBecause", "note"};
       case FurnaceBuild build -> new String[] {"name", "reconstruction", "builtOn", "note"};
       case Lot lot -> new String[] {"name", "material", "supplier", "origin", "deliveredOn", "note"};
       case Series series -> new String[] {"name", "question", "plan", "budget", "stopCriteria", "seed", "frozen", "note"};
+      case Study study -> new String[] {"name", "question", "licence", "note"};
       case Site site -> new String[] {"name", "place", "region", "country", "latitude", "longitude", "sensitive", "note"};
       case Context context -> new String[] {"name", "period", "phase", "deposit", "note"};
       case Citation citation -> new String[] {"name", "authors", "year", "title", "editors", "container", "volume", "issue", "pages", "publisher",

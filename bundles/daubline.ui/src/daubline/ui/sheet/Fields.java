@@ -69,7 +69,8 @@ final class Fields {
     EAttribute attribute = (EAttribute) feature;
     Class<?> type = attribute.getEAttributeType().getInstanceClass();
     if (type != null && type.isEnum()) {
-      return new ChoiceField(parent, study, feature, () -> List.of(type.getEnumConstants()));
+      ChoiceField choice = new ChoiceField(parent, study, feature, () -> List.of(type.getEnumConstants()));
+      return attribute == Literals.TRIAL__STATUS ? choice.guarded(new ReadyQuestion(study)) : choice;
     }
     if (type == boolean.class) {
       return new ChoiceField(parent, study, feature, () -> List.of(Boolean.FALSE, Boolean.TRUE));

@@ -1,17 +1,22 @@
 package daubline.ui.views;
 
+import daubline.base.Finding;
 import daubline.model.Hazard;
 import daubline.model.Permission;
 import daubline.model.Series;
+import daubline.session.team.Readiness;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.sheet.Sheets;
 import daubline.ui.study.OpenStudy;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
@@ -58,8 +63,8 @@ public final class SafetyView extends StudyPart {
   private static String digest(OpenStudy study) {
     StringBuilder text = new StringBuilder(study.name());
     study.session().study().getSeries().forEach(s -> text.append(s.getName()).append(s.getStopCriteria()));
-    study.session().study().getHazards().forEach(h -> text.append(h.getName()).append(h.getControl()).append(h.getNotApplicableBecause()));
-    study.session().study().getPermissions().forEach(p -> text.append(p.getName()).append(p.getReference()).append(p.getValidUntil()));
+    study.session().study().getHazards().forEach(h -> text.append(h.getName()).append(h.getControl()).append(h.getNotApplicableBecause()).append(h.getOwner()).append(h.getReviewOn()));
+    study.session().study().getPermissions().forEach(p -> text.append(p.getName()).append(p.getReference()).append(p.getValidFrom()).append(p.getValidUntil()));
     return text.toString();
   }
 
@@ -73,15 +78,32 @@ public final class SafetyView extends StudyPart {
     }
     Pages.heading(page, Words.of("safety.hazards"));
     List<Hazard> hazards = study.session().study().getHazards();
-    hazards.forEach(h -> Pages.text(page, Words.of("safety.hazard", OpenStudy.nameOf(h),
-        text(h.getControl()).isEmpty() ? text(h.getNotApplicableBecause()) : h.getControl()), Fonts.PLAIN.font(), WRAP));
+    hazards.forEach(h -> flagged(page, Words.of("safety.hazard", OpenStudy.nameOf(h), text(h.getControl()).isEmpty() ? text(h.getNotApplicableBecause()) : h.getControl()),
+        Readiness.of(h, LocalDate.now().toString())));
     Pages.heading(page, Words.of("safety.permissions"));
     List<Permission> permissions = study.session().study().getPermissions();
-    permissions.forEach(p -> Pages.text(page, Words.of("safety.permission", OpenStudy.nameOf(p), text(p.getReference()), text(p.getValidUntil())),
-        Fonts.PLAIN.font(), WRAP));
+    String today = LocalDate.now().toString();
+    permissions.forEach(p -> flagged(page, Words.of("safety.permission", OpenStudy.nameOf(p), text(p.getReference()), text(p.getValidUntil())), Readiness.of(p, today)));
     if (hazards.isEmpty() && permissions.isEmpty()) {
       Pages.text(page, Words.of("safety.none"), Fonts.PLAIN.font(), WRAP);
     }
+    edit(page, study, "record.hazards");
+    edit(page, study, "record.permissions");
+  }
+
+  /** A line, and below it what has run out or is missing. */
+  private static void flagged(Composite page, String line, Optional<Finding> finding) {
+    Pages.text(page, line, Fonts.PLAIN.font(), WRAP);
+    finding.ifPresent(f -> Pages.text(page, "△ " + f.what() + " – " + f.remedy(), Fonts.STRONG.font(), WRAP).setForeground(Hue.LINING.color()));
+  }
+
+  /** A button that opens the table in which it is written. */
+  private static void edit(Composite page, OpenStudy study, String key) {
+    Button button = new Button(page, SWT.PUSH);
+    button.setText(Words.of(key) + "…");
+    button.setData("id", "safety." + key);
+    Pages.named(button, Words.of(key), Words.of("safety.edit"));
+    button.addListener(SWT.Selection, e -> Sheets.open(study.session().study()).ifPresent(editor -> editor.show(key)));
   }
 
   private static String text(String text) {

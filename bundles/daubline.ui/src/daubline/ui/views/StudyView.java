@@ -48,8 +48,12 @@ public final class StudyView extends ViewPart {
   }
 
   private static void open(IStructuredSelection selection) {
-    if (selection.getFirstElement() instanceof EObject object) {
-      Sheets.open(object);
+    switch (selection.getFirstElement()) {
+      case EObject object -> Sheets.open(object);
+      case OpenStudy study -> Sheets.open(study.session().study());
+      case null, default -> {
+        // a branch only opens and closes
+      }
     }
   }
 

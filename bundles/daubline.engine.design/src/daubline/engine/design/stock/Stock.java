@@ -1,5 +1,6 @@
 package daubline.engine.design.stock;
 
+import daubline.base.MoistureBasis;
 import java.util.List;
 
 /**
@@ -19,14 +20,6 @@ import java.util.List;
  */
 public record Stock(String name, String unit, double delivered, double moisture, MoistureBasis moistureBasis, List<Loss> losses,
     double reserve, double once, double perTrial, double perFurnace, double perRefit) {
-
-  /** What a share of water is a share of. */
-  public enum MoistureBasis {
-    /** Water over the moist mass. */
-    WET,
-    /** Water over the dry mass. */
-    DRY
-  }
 
   /**
    * A loss on the way.

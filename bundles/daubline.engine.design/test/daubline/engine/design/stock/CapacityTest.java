@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.base.MoistureBasis;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -15,14 +16,14 @@ class CapacityTest {
 
   private static Stock ore() {
     // 200 kg moist at 10 % of the wet mass: 180 dry; roasting takes 15 %: 153; sieving 10 %: 137.7; a tenth held back: 123.93
-    return new Stock("ore", "kg", 200, 0.1, Stock.MoistureBasis.WET, List.of(new Stock.Loss("roasting", 0.15), new Stock.Loss("sieving", 0.1)),
+    return new Stock("ore", "kg", 200, 0.1, MoistureBasis.WET, List.of(new Stock.Loss("roasting", 0.15), new Stock.Loss("sieving", 0.1)),
         0.1, 0, 15, 0, 0);
   }
 
   @Test
   void usableOreFollowsWaterLossesAndReserve() {
     assertEquals(123.93, ore().usable(), 1e-9);
-    Stock dry = new Stock("ore", "kg", 110, 0.1, Stock.MoistureBasis.DRY, List.of(), 0, 0, 1, 0, 0);
+    Stock dry = new Stock("ore", "kg", 110, 0.1, MoistureBasis.DRY, List.of(), 0, 0, 1, 0, 0);
     assertEquals(100, dry.usable(), 1e-9);
   }
 
@@ -30,8 +31,8 @@ class CapacityTest {
   void theTightestConstraintBindsAndTheNextIsNamed() {
     // ore: 123.93/15 = 8 trials; charcoal 400 with 5 % fines and 10 kg once: 370/40 = 9; clay 500: n=6 takes 3 new (300) and 3
     // refits (60) = 360, n=8: 4·100 + 4·20 = 480, n=9: 580
-    List<Stock> stocks = List.of(ore(), new Stock("charcoal", "kg", 400, 0, Stock.MoistureBasis.WET, List.of(new Stock.Loss("fines", 0.05)), 0,
-        10, 40, 0, 0), new Stock("clay", "kg", 500, 0, Stock.MoistureBasis.WET, List.of(), 0, 0, 0, 100, 20));
+    List<Stock> stocks = List.of(ore(), new Stock("charcoal", "kg", 400, 0, MoistureBasis.WET, List.of(new Stock.Loss("fines", 0.05)), 0,
+        10, 40, 0, 0), new Stock("clay", "kg", 500, 0, MoistureBasis.WET, List.of(), 0, 0, 0, 100, 20));
     Capacity capacity = Capacity.of(new Capacity.Request(stocks, 2, WORK, 40, List.of(new Capacity.Ceiling("burning permission", 7)), 0.2, 0.9));
     assertEquals(7, capacity.trials());
     assertEquals("burning permission", capacity.binding().get(0).name());
@@ -70,7 +71,7 @@ class CapacityTest {
   void nothingIsEnoughForNothingAndWrongSharesAreRefused() {
     Capacity none = Capacity.of(new Capacity.Request(List.of(Stock.plain("charcoal", "kg", 5, 40)), 1, WORK, 30, List.of(), 0.1, 0.9));
     assertEquals("capacity.none", none.findings().get(0).code());
-    String message = assertThrows(IllegalArgumentException.class, () -> new Stock("ore", "kg", 1, 10, Stock.MoistureBasis.WET, List.of(), 0, 0,
+    String message = assertThrows(IllegalArgumentException.class, () -> new Stock("ore", "kg", 1, 10, MoistureBasis.WET, List.of(), 0, 0,
         1, 0, 0)).getMessage();
     assertTrue(message.contains("ore") && message.contains("moisture"), message);
     assertThrows(IllegalArgumentException.class, () -> new Timetable.Work(2, 1, 1, 1, 1, 3, 1, 1, 1));
