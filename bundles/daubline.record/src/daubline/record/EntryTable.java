@@ -68,6 +68,11 @@ public interface EntryTable {
   /** Whether rows can be added. */
   boolean canAdd();
 
+  /** Whether rows are taken out by hand though they are not added here. */
+  default boolean isShortened() {
+    return canAdd();
+  }
+
   /** Whether the thing of a row can be taken out by itself. */
   boolean canRemove(int row);
 

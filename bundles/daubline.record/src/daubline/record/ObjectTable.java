@@ -218,8 +218,13 @@ public abstract class ObjectTable<T> implements EntryTable {
   public final void remove(int row) {
     T object = at(row);
     if (object != null) {
-      desk.session().delete(desk.words().of("change.remove", text(row, 0)), List.of(subject(object)));
+      desk.session().delete(desk.words().of("change.remove", text(row, 0)), removed(object));
       refresh();
     }
+  }
+
+  /** What goes when a row is taken out. */
+  protected List<EObject> removed(T object) {
+    return List.of(subject(object));
   }
 }

@@ -52,7 +52,7 @@ public class RecordPage implements Page {
     grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     hint = new Hint(page, table.id() + ".message");
     words = button("record.words", this::offerWords);
-    remove = table.canAdd() ? button("record.remove", this::removeRow) : null;
+    remove = table.isShortened() ? button("record.remove", this::removeRow) : null;
     grid.onSelect(this::selected);
     grid.control().addListener(SWT.KeyDown, e -> {
       if (e.keyCode == SWT.F4) {
