@@ -53,7 +53,7 @@ public class RecordPage implements Page {
     hint = new Hint(page, table.id() + ".message");
     words = button("record.words", this::offerWords);
     remove = table.isShortened() ? button("record.remove", this::removeRow) : null;
-    grid.onSelect(this::selected);
+    grid.onSelect(this::tell);
     grid.control().addListener(SWT.KeyDown, e -> {
       if (e.keyCode == SWT.F4) {
         offerWords();
@@ -110,7 +110,7 @@ public class RecordPage implements Page {
     grid.control().setFocus();
   }
 
-  private void selected() {
+  private void tell() {
     if (postponed && !grid.isOpen()) {
       refresh();
       return;
@@ -131,7 +131,17 @@ public class RecordPage implements Page {
     hint.say(text, wrong);
   }
 
-  /** Selects a thing, or the thing that holds it. */
+  /** Adds a listener told when another row is selected. */
+  public final void onSelect(Runnable listener) {
+    grid.onSelect(listener);
+  }
+
+  /** The thing of the selected row. */
+  public final Optional<EObject> selected() {
+    return grid.selected().flatMap(p -> table.object(p.y));
+  }
+
+  @Override
   public boolean reveal(EObject object) {
     for (EObject wanted = object; wanted != null; wanted = wanted instanceof Reading || wanted.eContainer() != null ? wanted.eContainer() : null) {
       for (int row = 0; row < table.rows(); row++) {
@@ -162,7 +172,7 @@ public class RecordPage implements Page {
     if (grid.selected().isEmpty()) {
       before.filter(p -> p.y < table.rows()).ifPresent(p -> grid.select(p.x, p.y));
     }
-    selected();
+    tell();
   }
 
   @Override

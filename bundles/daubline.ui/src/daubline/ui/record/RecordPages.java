@@ -1,10 +1,12 @@
 package daubline.ui.record;
 
 import daubline.model.Analysis;
+import daubline.model.DataFile;
 import daubline.model.EvidenceSheet;
 import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
 import daubline.model.Measure;
+import daubline.model.Measurement;
 import daubline.model.ModelFactory;
 import daubline.model.Piece;
 import daubline.model.Prediction;
@@ -28,6 +30,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Composite;
 
@@ -59,10 +62,12 @@ public final class RecordPages {
           new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial))),
           new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), trial::getRemains, () -> remains(trial)))),
           new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
-          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))));
+          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))),
+          new Kind("record.measured", (p, s) -> new PicturePage(p, s, () -> pictures(trial), () -> remains(trial).getFiles(), () -> remains(trial))));
       case EvidenceSheet sheet -> List.of(
           new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), () -> sheet, () -> sheet))),
-          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))));
+          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))),
+          new Kind("record.measured", (p, s) -> new PicturePage(p, s, sheet::getFiles, sheet::getFiles, () -> sheet)));
       default -> List.of();
     };
   }
@@ -79,6 +84,7 @@ public final class RecordPages {
         case ResidueMass mass -> "record.residues";
         case Sample sample -> "record.samples";
         case Analysis analysis -> "record.analyses";
+        case Measurement measurement -> "record.measured";
         default -> "";
       };
       if (!key.isEmpty()) {
@@ -91,6 +97,11 @@ public final class RecordPages {
   /** Where somebody writes in the window. */
   public static Desk desk(OpenStudy study) {
     return new Desk(study.session(), Preferred::decimal, new RecordWords(Locale.getDefault()));
+  }
+
+  /** What was photographed at a trial, and of its remains. */
+  private static List<DataFile> pictures(Trial trial) {
+    return Stream.concat(trial.getFiles().stream(), trial.getRemains() == null ? Stream.empty() : trial.getRemains().getFiles().stream()).toList();
   }
 
   private static Sheet remains(Trial trial) {
