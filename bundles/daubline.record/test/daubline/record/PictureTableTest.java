@@ -20,6 +20,7 @@ import daubline.session.StudySession;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,6 +29,20 @@ class PictureTableTest {
 
   @TempDir
   Path folder;
+
+  private Desk open;
+
+  @AfterEach
+  void close() {
+    if (open != null) {
+      open.session().close();
+    }
+  }
+
+  private Desk desk() throws Exception {
+    open = Desks.desk(folder);
+    return open;
+  }
 
   /**
    * By hand after JCGM 100:2008, 5.1.2: S = 500 ± 2 mm on s = 500 px, d = 1000 px, points ± 1 px. L = 1000 mm;
@@ -75,7 +90,7 @@ class PictureTableTest {
 
   @Test
   void aLengthBecomesAClaimThatFollowsThePoints() throws Exception {
-    Desk desk = Desks.desk(folder);
+    Desk desk = desk();
     StudySession session = desk.session();
     Trial trial = Desks.trial(desk);
     DataFile[] file = new DataFile[1];
@@ -127,7 +142,7 @@ class PictureTableTest {
 
   @Test
   void aValueTypedOverTheClaimForgetsThePicture() throws Exception {
-    Desk desk = Desks.desk(folder);
+    Desk desk = desk();
     Trial trial = Desks.trial(desk);
     DataFile[] file = new DataFile[1];
     desk.session().edit("picture", () -> file[0] = picture(trial));

@@ -1,5 +1,9 @@
 package daubline.ui.record;
 
+import daubline.analysis.record.WallData;
+import daubline.analysis.record.WallReader;
+import daubline.charts.SpreadMap;
+import daubline.charts.WallMap;
 import daubline.model.Analysis;
 import daubline.model.DataFile;
 import daubline.model.EvidenceSheet;
@@ -13,7 +17,9 @@ import daubline.model.Prediction;
 import daubline.model.ResidueMass;
 import daubline.model.Sample;
 import daubline.model.Sheet;
+import daubline.model.SpreadSquare;
 import daubline.model.Trial;
+import daubline.model.WallZone;
 import daubline.record.AnalysisTable;
 import daubline.record.Desk;
 import daubline.record.LogTable;
@@ -22,6 +28,8 @@ import daubline.record.PieceTable;
 import daubline.record.PredictionTable;
 import daubline.record.RecordWords;
 import daubline.record.ResidueTable;
+import daubline.record.SpreadTable;
+import daubline.record.ZoneTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.Page;
@@ -30,6 +38,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Composite;
@@ -51,25 +60,49 @@ public final class RecordPages {
     Page make(Composite parent, OpenStudy study);
   }
 
+  /**
+   * The pages of what remains of a furnace: one definition for evidence sheets and for the remains of trials.
+   *
+   * @param sheet the sheet; may say null when there is none yet
+   * @param make the sheet, made when there is none; called inside a change
+   */
+  private static List<Kind> remains(Supplier<Sheet> sheet, Supplier<Sheet> make) {
+    return List.of(new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), sheet, make))),
+        new Kind("record.zones", (p, s) -> new MapPage(p, new ZoneTable(desk(s), sheet, make), row -> wall(sheet).flatMap(WallMap::of))),
+        new Kind("record.spread", (p, s) -> new MapPage(p, new SpreadTable(desk(s), sheet, make), row -> wall(sheet).flatMap(w -> SpreadMap.of(w, residue(row))))));
+  }
+
+  private static Optional<WallData> wall(Supplier<Sheet> sheet) {
+    return Optional.ofNullable(sheet.get()).map(WallReader::of);
+  }
+
+  private static String residue(EObject row) {
+    return row instanceof SpreadSquare square && square.getResidueClass() != null ? String.valueOf(square.getResidueClass().getName()) : "";
+  }
+
   /** The pages of an object. */
   public static List<Kind> of(EObject object) {
     return switch (object) {
-      case Trial trial -> List.of(
-          new Kind("record.predictions", (p, s) -> new RecordPage(p, new PredictionTable(desk(s), trial, Instant::now))),
-          new Kind("record.log", (p, s) -> new RecordPage(p, new LogTable(desk(s), trial))),
-          new Kind("record.loggers", (p, s) -> new LoggersPage(p, s, trial)),
-          new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
-          new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial))),
-          new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), trial::getRemains, () -> remains(trial)))),
-          new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
-          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))),
-          new Kind("record.measured", (p, s) -> new PicturePage(p, s, () -> pictures(trial), () -> remains(trial).getFiles(), () -> remains(trial))));
-      case EvidenceSheet sheet -> List.of(
-          new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), () -> sheet, () -> sheet))),
-          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))),
-          new Kind("record.measured", (p, s) -> new PicturePage(p, s, sheet::getFiles, sheet::getFiles, () -> sheet)));
+      case Trial trial -> together(
+          List.of(new Kind("record.predictions", (p, s) -> new RecordPage(p, new PredictionTable(desk(s), trial, Instant::now))),
+              new Kind("record.log", (p, s) -> new RecordPage(p, new LogTable(desk(s), trial))),
+              new Kind("record.loggers", (p, s) -> new LoggersPage(p, s, trial)),
+              new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
+              new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial)))),
+          remains(trial::getRemains, () -> remains(trial)),
+          List.of(new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
+              new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))),
+              new Kind("record.measured", (p, s) -> new PicturePage(p, s, () -> pictures(trial), () -> remains(trial).getFiles(), () -> remains(trial)))));
+      case EvidenceSheet sheet -> together(remains(() -> sheet, () -> sheet),
+          List.of(new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))),
+              new Kind("record.measured", (p, s) -> new PicturePage(p, s, sheet::getFiles, sheet::getFiles, () -> sheet))));
       default -> List.of();
     };
+  }
+
+  @SafeVarargs
+  private static List<Kind> together(List<Kind>... parts) {
+    return Stream.of(parts).flatMap(List::stream).toList();
   }
 
   /** The key of the page on which a thing stands; empty when it stands on none. */
@@ -82,6 +115,8 @@ public final class RecordPages {
         case Measure measure -> "record.measures";
         case Piece piece -> "record.pieces";
         case ResidueMass mass -> "record.residues";
+        case WallZone zone -> "record.zones";
+        case SpreadSquare square -> "record.spread";
         case Sample sample -> "record.samples";
         case Analysis analysis -> "record.analyses";
         case Measurement measurement -> "record.measured";
