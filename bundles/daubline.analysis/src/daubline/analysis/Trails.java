@@ -41,6 +41,9 @@ final class Trails {
     if (reading instanceof Claim claim && !claim.getInputs().isEmpty()) {
       from.add(calculated(claim));
     }
+    if (reading instanceof Claim claim && claim.getPreservationLimit() != null) {
+      from.add(Trail.of("could be seen up to", join(Printed.number(1000 * claim.getPreservationLimit()) + " mm", claim.getLimitBecause())));
+    }
     origin(reading, from);
     return new Trail(what, variable.map(v -> Printed.withUnit(Readings.amount(reading), v.unit())).orElseGet(() -> bare(reading)),
         text(reading.getId()), from);

@@ -105,7 +105,7 @@ public abstract class ObjectTable<T> implements EntryTable {
 
   /** The object of a row; null for the row not begun yet. */
   protected final T at(int row) {
-    return row < objects.size() ? objects.get(row) : null;
+    return row >= 0 && row < objects.size() ? objects.get(row) : null;
   }
 
   private Cell cell(int row, int column) {

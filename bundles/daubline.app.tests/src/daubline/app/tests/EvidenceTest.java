@@ -208,6 +208,12 @@ class EvidenceTest {
     because.notifyListeners(SWT.DefaultSelection, new Event());
     Window.pump();
     assertTrue(both.get(1).isPicked() && !both.get(0).isPicked());
+    Window.sheet(sheet).reveal(both.get(0), "base_internal_diameter");
+    choose("picked", 1);
+    assertTrue(both.get(0).isPicked() && !both.get(1).isPicked(), "picking one takes the pick from the other");
+    study.session().undo();
+    Window.sheet(sheet).reveal(both.get(1), "base_internal_diameter");
+    Window.pump();
     assertEquals("seen on the plan itself", both.get(1).getPickedBecause());
     Window.waitForResults(study);
     assertFalse(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter") && f.where().contains(sheet.getName())), study.findings().toString());

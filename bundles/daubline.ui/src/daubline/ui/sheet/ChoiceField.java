@@ -1,5 +1,8 @@
 package daubline.ui.sheet;
 
+import daubline.model.ModelPackage.Literals;
+import daubline.model.Reading;
+import daubline.session.Readings;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +59,15 @@ final class ChoiceField implements Field {
   private void commit() {
     Object chosen = combo.getSelectionIndex() < 0 ? null : shown.get(combo.getSelectionIndex());
     if (object != null && !Objects.equals(object.eGet(feature), chosen)) {
-      study.edit("change.field", Fields.label(feature), () -> object.eSet(feature, chosen));
+      study.edit("change.field", Fields.label(feature), () -> put(chosen));
+    }
+  }
+
+  private void put(Object chosen) {
+    if (feature == Literals.READING__PICKED) {
+      Readings.pick((Reading) object, Boolean.TRUE.equals(chosen));
+    } else {
+      object.eSet(feature, chosen);
     }
   }
 }
