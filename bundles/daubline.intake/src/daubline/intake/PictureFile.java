@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Takes a photograph, a scan or a drawing into a study: copied as it is into the folder photos, described by relative path and checksum. */
 public final class PictureFile {
@@ -35,26 +37,43 @@ public final class PictureFile {
    * @throws IntakeException when the file is none of these, cannot be read or is there already
    */
   public static DataFile add(StudySession session, Path file, Supplier<List<DataFile>> list, String kind, List<String> endings, String label) throws IntakeException {
+    return add(session, file, list, kind, endings, label, added -> { });
+  }
+
+  /**
+   * The same, with something to be done with the description in the same change.
+   *
+   * @throws IntakeException as above
+   */
+  public static DataFile add(StudySession session, Path file, Supplier<List<DataFile>> list, String kind, List<String> endings, String label,
+      Consumer<DataFile> then) throws IntakeException {
     String name = String.valueOf(file.getFileName());
     if (!endings.contains(name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT))) {
       throw refused("picture.kind", file, "“" + name + "” is no picture that can be shown here", "choose a file that ends with " + String.join(", ", endings));
     }
     KeptFile kept = keep(session, file);
+    if (isThere(session, kept.path())) {
+      throw refused("picture.twice", file, "“" + name + "” is in the study already", "choose it there, or take the old entry out first");
+    }
     kept.write();
     DataFile entry = ModelFactory.eINSTANCE.createDataFile();
     kept.describe(entry, kind);
-    boolean[] twice = {false};
     session.edit(label, () -> {
-      List<DataFile> all = list.get();
-      twice[0] = all.stream().anyMatch(f -> kept.path().equals(f.getPath()));
-      if (!twice[0]) {
-        all.add(entry);
-      }
+      list.get().add(entry);
+      then.accept(entry);
     });
-    if (twice[0]) {
-      throw refused("picture.twice", file, "“" + name + "” stands here already", "choose another file");
-    }
     return entry;
+  }
+
+  private static boolean isThere(StudySession session, String path) {
+    boolean[] there = {false};
+    session.study().eAllContents().forEachRemaining(o -> there[0] |= o instanceof DataFile f && path.equals(f.getPath()));
+    return there[0];
+  }
+
+  /** Endings as a file dialog asks for them, in small and capital letters. */
+  public static String filter(List<String> endings) {
+    return String.join(";", endings.stream().flatMap(e -> Stream.of("*." + e, "*." + e.toUpperCase(Locale.ROOT))).toList());
   }
 
   private static KeptFile keep(StudySession session, Path file) throws IntakeException {

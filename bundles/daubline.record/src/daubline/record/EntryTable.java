@@ -39,6 +39,11 @@ public interface EntryTable {
   /** Whether a column is one that people fill in, not one that is worked out. */
   boolean isTyped(int column);
 
+  /** Whether the sheet on paper has this column. */
+  default boolean isPrinted(int column) {
+    return isTyped(column);
+  }
+
   /** Whether something can be typed into a cell. */
   boolean isEditable(int row, int column);
 

@@ -36,6 +36,11 @@ public final class Pictures {
     return type.isEmpty() ? Columns.text(file.getPath()).toLowerCase(Locale.ROOT).matches(".*\\.(jpe?g|png|tiff?|gif|bmp)") : type.startsWith("image/");
   }
 
+  /** Whether a file is a scanned paper that is no picture. */
+  public static boolean isPaper(DataFile file) {
+    return "application/pdf".equals(file.getMediaType()) || Columns.text(file.getPath()).toLowerCase(Locale.ROOT).endsWith(".pdf");
+  }
+
   /** The scale of a picture; empty when none is drawn. */
   public static Optional<Measurement> scale(DataFile file) {
     return file.getMeasurements().stream().filter(Measurement::isScale).findFirst();

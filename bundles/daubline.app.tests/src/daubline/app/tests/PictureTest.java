@@ -7,7 +7,10 @@ import daubline.model.Claim;
 import daubline.model.DataFile;
 import daubline.model.EvidenceSheet;
 import daubline.model.Measurement;
+import daubline.model.Trial;
 import daubline.ui.Words;
+import daubline.ui.record.LogPage;
+import daubline.ui.record.PhotosPage;
 import daubline.ui.record.PicturePage;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.OpenStudy;
@@ -174,5 +177,62 @@ class PictureTest {
     assertEquals(before, study.session().digest());
     page.take(Files.writeString(Files.createTempFile("broken", ".png"), "no picture at all"));
     Window.waitFor("why it cannot be shown", () -> Window.find("pictureMessage", Label.class).getToolTipText().contains("broken"));
+  }
+
+  @Test
+  void photographsAreTakenInAndDescribedByKeyboard() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial trial = Window.firstTrial(study);
+    PhotosPage page = (PhotosPage) Window.sheet(trial).show("record.photos");
+    Window.pump();
+    String before = study.session().digest();
+    int there = trial.getFiles().size();
+    page.take(List.of(drawn(), Files.writeString(Files.createTempFile("notes", ".txt"), "no picture")));
+    Window.pump();
+    assertTrue(Window.find("photos.message", Label.class).getToolTipText().contains(".txt"), "what was refused is said");
+    DataFile photo = trial.getFiles().get(there);
+    NatTable grid = Window.find("photos", NatTable.class);
+    Window.enter(grid, "the section");
+    Window.enter(grid, "Section seen from the south");
+    Window.enter(grid, "2031-08-16T17:42");
+    Window.enter(grid, "-35");
+    Window.enter(grid, "Ann Reader, CC BY 4.0");
+    assertEquals("the section", photo.getName());
+    assertEquals("Section seen from the south", photo.getCaption());
+    assertEquals(-35, photo.getClockOffset(), 0);
+    assertEquals("Ann Reader, CC BY 4.0", photo.getRights());
+    assertTrue(!photo.isConsent(), "consent is asked for, not taken");
+    Window.enter(grid, "yes");
+    assertTrue(photo.isConsent());
+    Files.delete(study.folder().resolve(photo.getPath()));
+    study.recompute();
+    Window.waitForResults(study);
+    assertTrue(study.findings().stream().anyMatch(f -> f.code().equals("file.missing") && f.what().contains(photo.getPath())), study.findings().toString());
+    while (!study.session().digest().equals(before) && study.session().undoLabel().isPresent()) {
+      study.session().undo();
+    }
+    assertEquals(before, study.session().digest());
+  }
+
+  @Test
+  void aScannedPaperIsAttachedToTheRowsTypedFromIt() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial trial = Window.firstTrial(study);
+    LogPage page = (LogPage) Window.sheet(trial).show("record.log");
+    Window.pump();
+    String before = study.session().digest();
+    page.attach(Files.writeString(Files.createTempFile("sheet", ".pdf"), "%PDF-1.4"));
+    Window.pump();
+    DataFile paper = trial.getLog().get(0).getScan();
+    assertTrue(trial.getLog().stream().allMatch(e -> e.getScan() == paper));
+    assertEquals("paper sheet", paper.getKind());
+    NatTable grid = Window.find("log", NatTable.class);
+    Window.enter(grid, "1635");
+    page.attach(Files.writeString(Files.createTempFile("second", ".pdf"), "%PDF-1.5"));
+    assertTrue(trial.getLog().get(0).getScan() == paper && trial.getLog().get(trial.getLog().size() - 1).getScan() != paper, "only rows without one");
+    while (!study.session().digest().equals(before) && study.session().undoLabel().isPresent()) {
+      study.session().undo();
+    }
+    assertEquals(before, study.session().digest());
   }
 }

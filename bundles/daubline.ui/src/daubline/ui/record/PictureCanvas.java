@@ -127,7 +127,7 @@ final class PictureCanvas extends Canvas {
       second = false;
       moving = null;
     }
-    chosen = lines.contains(meant) ? meant : null;
+    chosen = meant != null && lines.contains(meant) ? meant : null;
     redraw();
   }
 

@@ -109,7 +109,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
 
   private void choose() {
     FileDialog dialog = new FileDialog(page.getShell(), SWT.OPEN);
-    dialog.setFilterExtensions(new String[] {String.join(";", PictureFile.ENDINGS.stream().flatMap(e -> java.util.stream.Stream.of("*." + e, "*." + e.toUpperCase(java.util.Locale.ROOT))).toList()), "*.*"});
+    dialog.setFilterExtensions(new String[] {PictureFile.filter(PictureFile.ENDINGS), "*.*"});
     String chosen = dialog.open();
     if (chosen != null) {
       take(Path.of(chosen));

@@ -22,7 +22,6 @@ import daubline.model.Trial;
 import daubline.model.WallZone;
 import daubline.record.AnalysisTable;
 import daubline.record.Desk;
-import daubline.record.LogTable;
 import daubline.record.MeasureTable;
 import daubline.record.PieceTable;
 import daubline.record.PredictionTable;
@@ -85,16 +84,18 @@ public final class RecordPages {
     return switch (object) {
       case Trial trial -> together(
           List.of(new Kind("record.predictions", (p, s) -> new RecordPage(p, new PredictionTable(desk(s), trial, Instant::now))),
-              new Kind("record.log", (p, s) -> new RecordPage(p, new LogTable(desk(s), trial))),
+              new Kind("record.log", (p, s) -> new LogPage(p, s, trial)),
               new Kind("record.loggers", (p, s) -> new LoggersPage(p, s, trial)),
               new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
               new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial)))),
           remains(trial::getRemains, () -> remains(trial)),
           List.of(new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
               new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))),
+              new Kind("record.photos", (p, s) -> new PhotosPage(p, s, () -> pictures(trial), trial::getFiles)),
               new Kind("record.measured", (p, s) -> new PicturePage(p, s, () -> pictures(trial), () -> remains(trial).getFiles(), () -> remains(trial)))));
       case EvidenceSheet sheet -> together(remains(() -> sheet, () -> sheet),
           List.of(new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))),
+              new Kind("record.photos", (p, s) -> new PhotosPage(p, s, sheet::getFiles, sheet::getFiles)),
               new Kind("record.measured", (p, s) -> new PicturePage(p, s, sheet::getFiles, sheet::getFiles, () -> sheet))));
       default -> List.of();
     };
@@ -112,6 +113,7 @@ public final class RecordPages {
         case Prediction prediction -> "record.predictions";
         case LogEntry entry -> "record.log";
         case LoggerFile file -> "record.loggers";
+        case DataFile file -> "record.photos";
         case Measure measure -> "record.measures";
         case Piece piece -> "record.pieces";
         case ResidueMass mass -> "record.residues";
