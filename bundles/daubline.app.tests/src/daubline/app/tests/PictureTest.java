@@ -147,7 +147,7 @@ class PictureTest {
     String drawn = study.session().digest();
     press(canvas, SWT.ARROW_RIGHT, '\0', 0, 3);
     assertEquals(x1 + 3, line.getX1(), 1e-9);
-    assertEquals(new daubline.record.RecordWords(java.util.Locale.getDefault()).of("change.point"), study.session().undoLabel().orElseThrow());
+    assertEquals(Words.of("change.point"), study.session().undoLabel().orElseThrow());
     press(canvas, ' ', ' ', 0, 1);
     press(canvas, SWT.ARROW_DOWN, '\0', SWT.SHIFT, 2);
     assertEquals(y2 + 20, line.getY2(), 1e-9);

@@ -201,7 +201,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
   public void draw(PictureLength.Line line) {
     if (shown != null && !study.session().isReadOnly()) {
       Measurement[] made = new Measurement[1];
-      study.session().edit(RecordPages.desk(study).words().of("change.line"), () -> made[0] = Pictures.add(shown, line.x1(), line.y1(), line.x2(), line.y2()));
+      study.session().edit(Words.of("change.line"), () -> made[0] = Pictures.add(shown, line.x1(), line.y1(), line.x2(), line.y2()));
       measured.reveal(made[0]);
     }
   }
@@ -209,7 +209,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
   @Override
   public void move(Measurement m, PictureLength.Line line) {
     if (!study.session().isReadOnly()) {
-      study.session().edit(RecordPages.desk(study).words().of("change.point"), () -> Pictures.move(m, line.x1(), line.y1(), line.x2(), line.y2()));
+      study.session().edit(Words.of("change.point"), () -> Pictures.move(m, line.x1(), line.y1(), line.x2(), line.y2()));
     }
   }
 

@@ -35,6 +35,9 @@ public class RecordPage implements Page {
   private final Button remove;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
+  /** What was said about an action, and the cell that was selected then; null when nothing was. */
+  private String announced;
+  private Optional<Point> announcedAt = Optional.empty();
 
   /** A page for a table. */
   public RecordPage(Composite parent, EntryTable table) {
@@ -121,13 +124,19 @@ public class RecordPage implements Page {
     if (remove != null) {
       remove.setEnabled(cell.filter(p -> table.canRemove(p.y)).isPresent());
     }
+    if (announced != null && cell.equals(announcedAt)) {
+      return;
+    }
+    announced = null;
     Optional<Finding> finding = cell.flatMap(p -> table.finding(p.y, p.x));
-    say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")
+    hint.say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")
         + (offered.isEmpty() ? "" : " " + Words.of("record.oneOf", String.join(", ", offered)))).strip(), finding.isPresent());
   }
 
-  /** Says something below the table. */
+  /** Says something below the table; it stands there until another cell is selected. */
   protected final void say(String text, boolean wrong) {
+    announced = text;
+    announcedAt = grid.selected();
     hint.say(text, wrong);
   }
 
