@@ -58,14 +58,14 @@ public final class PhotoTable extends ObjectTable<DataFile> {
 
   @Override
   protected List<EntryColumn<DataFile>> make() {
-    return List.of(Columns.<DataFile>text("name", 1.4, Literals.NAMED__NAME), Columns.<DataFile>text("caption", 2, Literals.DATA_FILE__CAPTION),
+    return List.of(Columns.<DataFile>text("name", 1.4, Literals.NAMED__NAME).doubting(this::state), Columns.<DataFile>text("caption", 2, Literals.DATA_FILE__CAPTION),
         Columns.<DataFile>date("captured", 1.2, Literals.DATA_FILE__CAPTURED_AT),
         EntryColumn.<DataFile>typed("offset", 0.8, f -> f.getClockOffset() == null ? "" : Printed.number(f.getClockOffset()), this::readOffset),
         Columns.<DataFile>text("rights", 1.2, Literals.DATA_FILE__RIGHTS),
         EntryColumn.<DataFile>typed("consent", 0.8, f -> desk().words().of(f.isConsent() ? "photos.yes" : "photos.no"), this::readConsent)
             .offering(f -> List.of(desk().words().of("photos.yes"), desk().words().of("photos.no"))),
         EntryColumn.<DataFile>typed("kind", 0.9, f -> kind(Columns.text(f.getKind())), this::readKind).offering(f -> KINDS.stream().map(this::kind).toList()).askedWhen(f -> false),
-        new EntryColumn<DataFile>("path", 1.4, f -> Columns.text(f.getPath()), f -> Columns.text(f.getPath()), null, f -> List.of(), this::state, f -> false),
+        EntryColumn.<DataFile>shown("path", 1.4, f -> Columns.text(f.getPath())).doubting(this::state),
         EntryColumn.shown("sha256", 1, f -> shortened(Columns.text(f.getSha256()))));
   }
 

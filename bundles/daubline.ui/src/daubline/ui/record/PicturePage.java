@@ -41,6 +41,8 @@ import org.eclipse.ui.PlatformUI;
 /** Measuring on photographed or scanned sections and plans: the picture with its lines at one side, what they measure at the other. */
 public final class PicturePage implements Page, PictureCanvas.Hands {
 
+  private static final int ROOM = 140;
+
   private final OpenStudy study;
   private final Supplier<List<DataFile>> files;
   private final Supplier<List<DataFile>> home;
@@ -78,8 +80,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
     choice.setData("id", "picture.choice");
     Pages.named(choice, Words.of("picture.choice"), "");
     choice.addListener(SWT.Selection, e -> show(pictures().get(choice.getSelectionIndex())));
-    SashForm sash = new SashForm(page, SWT.HORIZONTAL);
-    sash.setBackground(Hue.ASH.color());
+    SashForm sash = Pages.beside(page, ROOM);
     sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     canvas = new PictureCanvas(sash, this);
     canvas.setData("id", "picture");
