@@ -159,7 +159,7 @@ class PictureTest {
     press(canvas, SWT.PAGE_UP, '\0', 0, 1);
     press(canvas, SWT.DEL, '\0', 0, 1);
     assertEquals(2, file.getMeasurements().size(), "the scale stays while a line rests on it");
-    assertEquals(Words.of("picture.scaleStays"), Window.find("pictureMessage", Label.class).getToolTipText());
+    assertEquals(Words.of("picture.scaleStays"), Window.find("measured.message", Label.class).getToolTipText());
     press(canvas, SWT.PAGE_DOWN, '\0', 0, 1);
     press(canvas, SWT.DEL, '\0', 0, 1);
     assertEquals(List.of(file.getMeasurements().get(0)), file.getMeasurements());
@@ -173,10 +173,10 @@ class PictureTest {
     Window.pump();
     String before = study.session().digest();
     page.take(Files.writeString(Files.createTempFile("section", ".csv"), "a,b"));
-    assertTrue(Window.find("pictureMessage", Label.class).getToolTipText().contains("png"));
+    assertTrue(Window.find("measured.message", Label.class).getToolTipText().contains("png"));
     assertEquals(before, study.session().digest());
     page.take(Files.writeString(Files.createTempFile("broken", ".png"), "no picture at all"));
-    Window.waitFor("why it cannot be shown", () -> Window.find("pictureMessage", Label.class).getToolTipText().contains("broken"));
+    Window.waitFor("why it cannot be shown", () -> Window.find("measured.message", Label.class).getToolTipText().contains("broken"));
   }
 
   @Test

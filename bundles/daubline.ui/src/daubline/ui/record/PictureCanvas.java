@@ -387,7 +387,9 @@ final class PictureCanvas extends Canvas {
     gc.setForeground(Hue.INK.color());
     gc.setBackground(Hue.PAPER.color());
     String text = scale ? number + " S" : number;
-    gc.drawText(text, (x1 + x2) / 2 + TICK, (y1 + y2) / 2 + TICK);
+    Point room = gc.textExtent(text);
+    Rectangle area = getClientArea();
+    gc.drawText(text, Math.min((x1 + x2) / 2 + TICK, area.width - room.x - TICK), Math.min((y1 + y2) / 2 + TICK, area.height - room.y - TICK));
   }
 
   /** A cross, or for the scale a bar across the line. */

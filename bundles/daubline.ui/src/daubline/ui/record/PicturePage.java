@@ -10,7 +10,6 @@ import daubline.record.PictureLength;
 import daubline.record.PictureTable;
 import daubline.record.Pictures;
 import daubline.ui.Words;
-import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
@@ -52,7 +51,6 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
   private final PictureCanvas canvas;
   private final PictureTable table;
   private final RecordPage measured;
-  private final Hint hint;
   private DataFile shown;
   private String shownFile = "";
 
@@ -91,7 +89,6 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
     measured = new RecordPage(sash, table);
     measured.onSelect(() -> canvas.show(lines(), measured.selected().filter(Measurement.class::isInstance).map(Measurement.class::cast).orElse(null)));
     sash.setWeights(5, 4);
-    hint = new Hint(page, "pictureMessage");
     FileDrop.on(canvas, dropped -> dropped.forEach(this::take));
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_measured");
   }
@@ -126,7 +123,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
       show(added);
     } catch (IntakeException e) {
       Finding finding = e.findings().get(0);
-      hint.say(finding.what() + " – " + finding.remedy(), true);
+      measured.say(finding.what() + " – " + finding.remedy(), true);
     }
   }
 
@@ -159,7 +156,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
     measured.refresh();
     if (other) {
       canvas.show((ImageData) null);
-      hint.say(Words.of(file == null ? "picture.none" : "picture.reading"), false);
+      measured.say(Words.of(file == null ? "picture.none" : "picture.reading"), false);
       if (file != null) {
         read(file);
       }
@@ -172,7 +169,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
     Path path = study.folder().resolve(String.valueOf(file.getPath())).normalize();
     boolean inside = path.startsWith(study.folder()) && Files.isRegularFile(path);
     if (!inside) {
-      hint.say(Words.of("picture.missing", String.valueOf(file.getPath())), true);
+      measured.say(Words.of("picture.missing", String.valueOf(file.getPath())), true);
       return;
     }
     Job.createSystem("picture", monitor -> {
@@ -182,7 +179,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
       } catch (SWTException | OutOfMemoryError e) {
         Display.getDefault().asyncExec(() -> {
           if (shown == file && !page.isDisposed()) {
-            hint.say(Words.of("picture.broken", path.getFileName(), String.valueOf(e.getMessage())), true);
+            measured.say(Words.of("picture.broken", path.getFileName(), String.valueOf(e.getMessage())), true);
           }
         });
       }
@@ -194,7 +191,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
     if (shown == file && !page.isDisposed()) {
       canvas.show(data);
       canvas.setData("loaded", file.getPath());
-      hint.say(Words.of("picture.keys"), false);
+      measured.say(Words.of("picture.keys"), false);
     }
   }
 
@@ -225,7 +222,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
     if (row >= 0 && table.canRemove(row)) {
       table.remove(row);
     } else {
-      hint.say(Words.of("picture.scaleStays"), true);
+      measured.say(Words.of("picture.scaleStays"), true);
     }
   }
 

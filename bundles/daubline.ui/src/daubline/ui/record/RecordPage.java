@@ -134,7 +134,7 @@ public class RecordPage implements Page {
   }
 
   /** Says something below the table; it stands there until another cell is selected. */
-  protected final void say(String text, boolean wrong) {
+  public final void say(String text, boolean wrong) {
     announced = text;
     announcedAt = grid.selected();
     hint.say(text, wrong);
