@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.analysis.Snapshots;
+import daubline.analysis.deposit.Disclosure;
+import daubline.analysis.deposit.PublicCopy;
 import daubline.base.Amount;
 import daubline.base.ValueKind;
 import daubline.engine.stats.Propagation;
@@ -161,5 +164,29 @@ class PictureTableTest {
     desk.session().edit("point", () -> Pictures.move(file[0].getMeasurements().get(0), 0, 0, 50, 0));
     assertEquals(0.3, claim.getValue(), 1e-12, "what a person typed stays");
     assertTrue(claim.getInputs().isEmpty() && claim.getMeasurement() == null);
+  }
+
+  @Test
+  void aClaimCanBeTracedEvenWhereThePictureIsWithheld() throws Exception {
+    Desk desk = desk();
+    Trial trial = Desks.trial(desk);
+    DataFile[] file = new DataFile[1];
+    desk.session().edit("picture", () -> file[0] = picture(trial));
+    PictureTable table = new PictureTable(desk, trial::getRemains);
+    table.of(file[0]);
+    desk.session().edit("line", () -> {
+      Pictures.add(file[0], 0, 0, 100, 0);
+      Pictures.add(file[0], 0, 50, 200, 50);
+    });
+    table.refresh();
+    Desks.type(table, 0, "length", "100 ± 1 mm");
+    Desks.type(table, 1, "property", "Pit depth");
+    String trail = Snapshots.trailOf(desk.session(), trial.getRemains().getClaims().get(0)).asText();
+    assertTrue(trail.contains("on the picture: photos/section.png") && trail.contains("points of the length d: (0.0, 50.0) – (200.0, 50.0) px")
+        && trail.contains("points of the scale s: (0.0, 0.0) – (100.0, 0.0) px") && trail.contains("ab12"), trail);
+    Claim published = PublicCopy.of(desk.session().study(), Disclosure.standard()).study().getSeries().get(0).getTrials().get(0).getRemains().getClaims().get(0);
+    assertEquals(null, published.getMeasurement(), "nobody released the picture");
+    assertEquals(PictureLength.FORMULA, published.getFormula());
+    assertEquals("100 ± 1", published.getInputs().get(0).getTyped());
   }
 }
