@@ -63,17 +63,17 @@ public record ComparisonOptions(boolean withDemonstrations, List<String> trials,
 
   /** The remains of the trials that these options ask for. */
   List<SheetData> trialsOf(StudySnapshot snapshot) {
-    return comparedTrials(snapshot).stream().map(TrialData::found).toList();
+    return comparedTrials(snapshot).stream().map(TrialData::found).map(Preservation::seen).toList();
   }
 
   /** What these options compare the trials with. */
   public List<Target> targets(StudySnapshot snapshot) {
     if (against == Against.TRIAL) {
       return Targets.ofTrials(snapshot.trials().stream().filter(t -> t.isCompared(withDemonstrations)).filter(t -> isWanted(sheets, t.id(), t.name()))
-          .map(TrialData::found).toList());
+          .map(TrialData::found).map(Preservation::seen).toList());
     }
     return Targets.of(against, snapshot.sheets().stream().filter(e -> isWanted(sheets, e.sheet().id(), e.sheet().name())
-        || !sheets.isEmpty() && isWanted(sheets, e.siteId(), e.site())).toList());
+        || !sheets.isEmpty() && isWanted(sheets, e.siteId(), e.site())).map(EvidenceData::seen).toList());
   }
 
   private static boolean isWanted(List<String> wanted, String id, String name) {

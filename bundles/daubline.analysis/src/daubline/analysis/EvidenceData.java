@@ -14,4 +14,9 @@ import daubline.engine.inference.SheetData;
  * @param feature the feature it describes, or empty
  */
 public record EvidenceData(SheetData sheet, String site, String siteId, String region, String phase, String period, String feature) {
+
+  /** The same with its claims as they may be compared. */
+  EvidenceData seen() {
+    return new EvidenceData(Preservation.seen(sheet), site, siteId, region, phase, period, feature);
+  }
 }

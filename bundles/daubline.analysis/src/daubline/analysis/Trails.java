@@ -9,6 +9,8 @@ import daubline.base.Variables;
 import daubline.model.Analysis;
 import daubline.model.Citation;
 import daubline.model.Claim;
+import daubline.model.DataFile;
+import daubline.model.Measurement;
 import daubline.model.Reading;
 import daubline.model.ResidueMass;
 import daubline.session.Readings;
@@ -39,6 +41,9 @@ final class Trails {
     if (reading instanceof Claim claim && !claim.getInputs().isEmpty()) {
       from.add(calculated(claim));
     }
+    if (reading instanceof Claim claim && claim.getPreservationLimit() != null) {
+      from.add(Trail.of("could be seen up to", join(Printed.number(1000 * claim.getPreservationLimit()) + " mm", claim.getLimitBecause())));
+    }
     origin(reading, from);
     return new Trail(what, variable.map(v -> Printed.withUnit(Readings.amount(reading), v.unit())).orElseGet(() -> bare(reading)),
         text(reading.getId()), from);
@@ -48,7 +53,30 @@ final class Trails {
   private static Trail calculated(Claim claim) {
     List<Trail> inputs = claim.getInputs().stream()
         .map(i -> Trail.entry(text(i.getSymbol()) + " as typed", (text(i.getTyped()) + " " + text(i.getUnit())).strip(), text(i.getId()))).toList();
-    return new Trail("calculated by", text(claim.getFormula()), "", inputs);
+    List<Trail> from = new ArrayList<>(inputs);
+    if (claim.getMeasurement() != null && claim.getMeasurement().eContainer() instanceof DataFile picture) {
+      from.add(measured(claim.getMeasurement(), picture));
+    }
+    return new Trail("calculated by", text(claim.getFormula()), "", from);
+  }
+
+  /** The picture, and on it the points of what was measured and of the scale. */
+  private static Trail measured(Measurement line, DataFile picture) {
+    List<Trail> points = new ArrayList<>();
+    points.add(Trail.entry("points of the length d", points(line), text(line.getId())));
+    picture.getMeasurements().stream().filter(Measurement::isScale)
+        .forEach(s -> points.add(Trail.entry("points of the scale s", points(s), text(s.getId()))));
+    points.add(Trail.of("SHA-256", text(picture.getSha256())));
+    return new Trail("on the picture", text(picture.getPath()), text(picture.getId()), points);
+  }
+
+  private static String points(Measurement m) {
+    String each = m.getPointing() == null ? "" : ", each ± " + Printed.number(m.getPointing()) + " px";
+    return "(" + point(m.getX1(), m.getY1()) + ") – (" + point(m.getX2(), m.getY2()) + ") px" + each;
+  }
+
+  private static String point(Double x, Double y) {
+    return Stream.of(x, y).map(c -> c == null ? "?" : Printed.fixed(c, 1)).collect(Collectors.joining(", "));
   }
 
   private static String bare(Reading reading) {

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The ground around a furnace with the residue of each square; one figure for each sheet that was mapped and class of residue. */
-final class SpreadMap implements FigureSpec {
+public final class SpreadMap implements FigureSpec {
 
   @Override
   public String id() {
@@ -28,14 +28,35 @@ final class SpreadMap implements FigureSpec {
     return all(results).stream().map(NamedFigure::figure).findFirst();
   }
 
+  /**
+   * The ground around the furnace of one sheet.
+   *
+   * @param residue name of a class of residue; of the first one mapped when there is none of it
+   */
+  public static Optional<Figure> of(WallData wall, String residue) {
+    List<String> all = classes(wall);
+    return all.isEmpty() ? Optional.empty() : Optional.of(drawing(wall, all.contains(residue) ? residue : all.get(0)));
+  }
+
+  private static List<String> classes(WallData wall) {
+    return wall.squares().stream().map(WallData.Square::residue).distinct().toList();
+  }
+
+  private static Figure drawing(WallData wall, String residue) {
+    return new Drawing(wall.name() + of(residue), wall.squares().stream().filter(s -> s.residue().equals(residue)).toList());
+  }
+
+  private static String of(String residue) {
+    return residue.isEmpty() ? "" : ", " + residue;
+  }
+
   @Override
   public List<NamedFigure> all(StudyResults results) {
     List<NamedFigure> figures = new ArrayList<>();
     for (WallData wall : results.snapshot().record().walls()) {
-      for (String residue : wall.squares().stream().map(WallData.Square::residue).distinct().toList()) {
-        String of = residue.isEmpty() ? "" : ", " + residue;
-        figures.add(new NamedFigure(FileNames.of(id() + "-" + wall.id() + (residue.isEmpty() ? "" : "-" + residue)), title() + ": " + wall.name() + of,
-            new Drawing(wall.name() + of, wall.squares().stream().filter(s -> s.residue().equals(residue)).toList())));
+      for (String residue : classes(wall)) {
+        figures.add(new NamedFigure(FileNames.of(id() + "-" + wall.id() + (residue.isEmpty() ? "" : "-" + residue)), title() + ": " + wall.name() + of(residue),
+            drawing(wall, residue)));
       }
     }
     return figures;

@@ -3,6 +3,7 @@ package daubline.charts;
 import daubline.analysis.StudyResults;
 import daubline.analysis.record.WallData;
 import daubline.base.Printed;
+import daubline.base.WallStates;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The inner wall unrolled: what the fire did to it, by clock position and height; one figure for each sheet that was mapped. */
-final class WallMap implements FigureSpec {
+public final class WallMap implements FigureSpec {
 
   @Override
   public String id() {
@@ -27,20 +28,23 @@ final class WallMap implements FigureSpec {
     return all(results).stream().map(NamedFigure::figure).findFirst();
   }
 
+  /** The wall of one sheet; empty when nothing was mapped. */
+  public static Optional<Figure> of(WallData wall) {
+    return wall.zones().isEmpty() ? Optional.empty() : Optional.of(new Drawing(wall));
+  }
+
   @Override
   public List<NamedFigure> all(StudyResults results) {
     List<NamedFigure> figures = new ArrayList<>();
     for (WallData wall : results.snapshot().record().walls()) {
-      if (!wall.zones().isEmpty()) {
-        figures.add(new NamedFigure(FileNames.of(id() + "-" + wall.id()), title() + ": " + wall.name(), new Drawing(wall)));
-      }
+      of(wall).ifPresent(figure -> figures.add(new NamedFigure(FileNames.of(id() + "-" + wall.id()), title() + ": " + wall.name(), figure)));
     }
     return figures;
   }
 
   private record Drawing(WallData wall) implements Figure {
 
-    private static final List<String> STATES = List.of("vitrified", "reduced", "oxidised", "slagged", "lost", "unchanged");
+    private static final List<String> STATES = WallStates.STANDARD;
     private static final double LEFT = 42;
     private static final double BOTTOM = 30;
     private static final double KEY = 16;
@@ -112,10 +116,16 @@ final class WallMap implements FigureSpec {
         pen.color(palette.color(0)).fill(shape);
       }
       pen.color(palette.ink()).line(0.4f).draw(shape);
-      String letter = state.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+      String letter = letter(state);
       if (shape.getHeight() >= 9) {
         letter(pen, letter, shape, number == 0);
       }
+    }
+
+    /** The first letter, or the first two where another state begins with the same one. */
+    private String letter(String state) {
+      boolean shared = wall.zones().stream().map(WallData.Zone::state).anyMatch(s -> !s.equals(state) && s.charAt(0) == state.charAt(0));
+      return state.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + (shared ? state.substring(1, Math.min(2, state.length())) : "");
     }
 
     private static void letter(Pen pen, String letter, Rectangle2D shape, boolean onDark) {

@@ -1,12 +1,14 @@
 package daubline.criteria;
 
 import daubline.base.Amount;
+import daubline.base.Printed;
 import daubline.base.Trail;
 import daubline.base.ValueKind;
 import daubline.engine.inference.Statement;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -55,7 +57,9 @@ record Claims(List<Statement> usable, List<Statement> all, Side side) {
       return side.word() + " says nothing about it";
     }
     if (side == Side.EVIDENCE && !isRecoverable()) {
-      return "it is not preserved, nobody could have recovered it";
+      OptionalDouble limit = all.stream().mapToDouble(Statement::preservationLimit).filter(l -> !Double.isNaN(l)).max();
+      return limit.isPresent() ? "above " + Printed.number(1000 * limit.getAsDouble()) + " mm nothing of it is preserved, nobody could have recovered it"
+          : "it is not preserved, nobody could have recovered it";
     }
     return side.word() + " says: " + all.stream().map(s -> s.amount().kind().word()).distinct().collect(Collectors.joining(", "));
   }

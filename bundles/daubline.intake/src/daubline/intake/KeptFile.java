@@ -13,6 +13,8 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,6 +22,9 @@ import java.util.Optional;
  * gets a number behind it.
  */
 public final class KeptFile {
+
+  private static final Map<String, String> MEDIA_TYPES = Map.of("xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", "jpg", "image/jpeg",
+      "jpeg", "image/jpeg", "png", "image/png", "tif", "image/tiff", "tiff", "image/tiff", "gif", "image/gif", "bmp", "image/bmp", "pdf", "application/pdf");
 
   private final byte[] content;
   private final String sha256;
@@ -111,7 +116,6 @@ public final class KeptFile {
     entry.setSha256(sha256);
     entry.setBytes((long) content.length);
     entry.setKind(kind);
-    entry.setMediaType(path.endsWith(".xlsx") ? "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
-        : "text/csv");
+    entry.setMediaType(MEDIA_TYPES.getOrDefault(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT), "text/csv"));
   }
 }

@@ -9,7 +9,7 @@ package daubline.model;
  * <!-- end-user-doc -->
  *
  * <!-- begin-model-doc -->
- * A length taken from a scaled picture, with its two points in pixels.
+ * A length taken from a picture, with its two points in pixels and the standard uncertainty with which each was set; the scale is the one whose length is known.
  * <!-- end-model-doc -->
  *
  * <p>
@@ -21,6 +21,7 @@ package daubline.model;
  *   <li>{@link daubline.model.Measurement#getX2 <em>X2</em>}</li>
  *   <li>{@link daubline.model.Measurement#getY2 <em>Y2</em>}</li>
  *   <li>{@link daubline.model.Measurement#isScale <em>Scale</em>}</li>
+ *   <li>{@link daubline.model.Measurement#getPointing <em>Pointing</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getMeasurement()
@@ -137,5 +138,27 @@ public interface Measurement extends Reading {
 	 * @generated
 	 */
 	void setScale(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Pointing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Pointing</em>' attribute.
+	 * @see #setPointing(Double)
+	 * @see daubline.model.ModelPackage#getMeasurement_Pointing()
+	 * @model
+	 * @generated
+	 */
+	Double getPointing();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Measurement#getPointing <em>Pointing</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Pointing</em>' attribute.
+	 * @see #getPointing()
+	 * @generated
+	 */
+	void setPointing(Double value);
 
 } // Measurement

@@ -7324,13 +7324,22 @@ public interface ModelPackage extends EPackage {
 	int MEASUREMENT__SCALE = READING_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Pointing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__POINTING = READING_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Measurement</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
+	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.
@@ -12043,6 +12052,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getMeasurement_Scale();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Measurement#getPointing <em>Pointing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pointing</em>'.
+	 * @see daubline.model.Measurement#getPointing()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EAttribute getMeasurement_Pointing();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.LoggerFile <em>Logger File</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -15577,6 +15597,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MEASUREMENT__SCALE = eINSTANCE.getMeasurement_Scale();
+
+		/**
+		 * The meta object literal for the '<em><b>Pointing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASUREMENT__POINTING = eINSTANCE.getMeasurement_Pointing();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.

@@ -60,6 +60,32 @@ final class Columns {
     });
   }
 
+  /** A height or other length kept in metres; shown in millimetres, typed with or without its unit. */
+  static <T extends EObject> EntryColumn<T> length(Desk desk, String id, double share, EAttribute attribute) {
+    return length(desk, id, share, attribute, "mm", 0.001);
+  }
+
+  /** A distance kept, shown and typed in metres. */
+  static <T extends EObject> EntryColumn<T> metres(Desk desk, String id, double share, EAttribute attribute) {
+    return length(desk, id, share, attribute, "m", 1);
+  }
+
+  private static <T extends EObject> EntryColumn<T> length(Desk desk, String id, double share, EAttribute attribute, String unit, double metres) {
+    return EntryColumn.typed(id, share, t -> t.eGet(attribute) == null ? "" : daubline.base.Printed.number(steady((Double) t.eGet(attribute) / metres)), typed -> {
+      EnteredText parts = EnteredText.split(typed, daubline.base.Quantity.LENGTH);
+      Optional<daubline.base.Unit> known = Units.find(daubline.base.Quantity.LENGTH, parts.unit().isEmpty() ? unit : parts.unit());
+      Optional<Double> number = Numbers.parse(parts.value(), desk.decimal().get());
+      return typed.isBlank() || number.isPresent() && known.isPresent()
+          ? Entry.of(t -> t.eSet(attribute, typed.isBlank() ? null : (Object) steady(known.get().toCanonical(number.get()))))
+          : Entry.wrong("length.form", "“" + typed + "” is no length", "write a number with or without its unit, such as 240 mm or 24 cm");
+    });
+  }
+
+  /** Without the crumbs of the conversion: to a thousandth of what is shown at most. */
+  private static double steady(double value) {
+    return Math.rint(value * 1e9) / 1e9;
+  }
+
   /** One of the constants of an enumeration, by its word in either language. */
   static <T extends EObject, E extends Enum<E>> EntryColumn<T> word(Desk desk, String id, double share, EAttribute attribute, E[] all, Function<E, String> word) {
     Function<E, String> shown = e -> desk.words().orElse(e.getDeclaringClass().getSimpleName().toLowerCase(java.util.Locale.ROOT) + "." + e.name(), word.apply(e));

@@ -39,6 +39,11 @@ public interface EntryTable {
   /** Whether a column is one that people fill in, not one that is worked out. */
   boolean isTyped(int column);
 
+  /** Whether the sheet on paper has this column. */
+  default boolean isPrinted(int column) {
+    return isTyped(column);
+  }
+
   /** Whether something can be typed into a cell. */
   boolean isEditable(int row, int column);
 
@@ -67,6 +72,11 @@ public interface EntryTable {
 
   /** Whether rows can be added. */
   boolean canAdd();
+
+  /** Whether rows are taken out by hand though they are not added here. */
+  default boolean isShortened() {
+    return canAdd();
+  }
 
   /** Whether the thing of a row can be taken out by itself. */
   boolean canRemove(int row);

@@ -5,6 +5,7 @@ import daubline.base.Material;
 import daubline.base.Numbers;
 import daubline.base.Variable;
 import daubline.model.Charge;
+import daubline.model.DataFile;
 import daubline.model.Incident;
 import daubline.model.LogEntry;
 import daubline.model.ModelFactory;
@@ -28,6 +29,8 @@ import java.util.function.Predicate;
  * keeps what stood there before.
  */
 public final class LogTable extends ObjectTable<LogEntry> {
+
+  private static final String SCAN = "scan";
 
   private final Trial trial;
   private final LogClock clock;
@@ -57,6 +60,12 @@ public final class LogTable extends ObjectTable<LogEntry> {
     return begun;
   }
 
+  /** The paper does not ask where it is scanned. */
+  @Override
+  public boolean isPrinted(int column) {
+    return isTyped(column) && !columns().get(column).equals(SCAN);
+  }
+
   @Override
   protected List<EntryColumn<LogEntry>> make() {
     List<EntryColumn<LogEntry>> columns = new ArrayList<>();
@@ -76,6 +85,8 @@ public final class LogTable extends ObjectTable<LogEntry> {
     columns.add(incident("effect", 1.3, i -> Columns.text(i.getEffect()), typed -> Entry.of(i -> i.setEffect(typed.isBlank() ? null : typed))));
     columns.add(marks());
     columns.add(checked());
+    columns.add(Columns.<LogEntry, DataFile>named(SCAN, 0.9, Literals.LOG_ENTRY__SCAN, DataFile.class,
+        () -> trial.getFiles().stream().filter(f -> Pictures.isPicture(f) || Pictures.isPaper(f)).toList()).askedWhen(e -> false));
     columns.add(EntryColumn.shown("original", 1.2, e -> Columns.text(e.getOriginal())));
     return columns.stream().map(this::legible).toList();
   }
@@ -166,7 +177,8 @@ public final class LogTable extends ObjectTable<LogEntry> {
   @Override
   protected void beforeChange(LogEntry entry, EntryColumn<LogEntry> column, String text) {
     String old = column.print().apply(entry);
-    boolean kept = entry != begun && !old.isBlank() && !old.equals(text.strip()) && !column.id().equals("marks") && !column.id().equals("checked");
+    boolean kept = entry != begun && !old.isBlank() && !old.equals(text.strip()) && !column.id().equals("marks") && !column.id().equals("checked")
+        && !column.id().equals(SCAN);
     if (kept) {
       String said = heading(columns().indexOf(column.id())) + ": " + old;
       entry.setOriginal(Columns.text(entry.getOriginal()).isEmpty() ? said : entry.getOriginal() + " | " + said);

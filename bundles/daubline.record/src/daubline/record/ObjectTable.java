@@ -105,7 +105,7 @@ public abstract class ObjectTable<T> implements EntryTable {
 
   /** The object of a row; null for the row not begun yet. */
   protected final T at(int row) {
-    return row < objects.size() ? objects.get(row) : null;
+    return row >= 0 && row < objects.size() ? objects.get(row) : null;
   }
 
   private Cell cell(int row, int column) {
@@ -218,8 +218,13 @@ public abstract class ObjectTable<T> implements EntryTable {
   public final void remove(int row) {
     T object = at(row);
     if (object != null) {
-      desk.session().delete(desk.words().of("change.remove", text(row, 0)), List.of(subject(object)));
+      desk.session().delete(desk.words().of("change.remove", text(row, 0)), removed(object));
       refresh();
     }
+  }
+
+  /** What goes when a row is taken out. */
+  protected List<EObject> removed(T object) {
+    return List.of(subject(object));
   }
 }

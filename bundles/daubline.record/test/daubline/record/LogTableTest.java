@@ -225,4 +225,21 @@ class LogTableTest {
     assertEquals("time.form", type(log, 0, "time", "25:99"));
     assertEquals(0, trial.getLog().size());
   }
+
+  @Test
+  void rowsNameThePaperTheyWereTypedFrom() {
+    row(log, "time", "0935", "kind", "note", "text", "lit");
+    daubline.model.DataFile paper = daubline.model.ModelFactory.eINSTANCE.createDataFile();
+    paper.setName("sheet-1.pdf");
+    paper.setPath("photos/sheet-1.pdf");
+    desk.session().edit("paper", () -> trial.getFiles().add(paper));
+    log.refresh();
+    assertEquals("name.unknown", type(log, 0, "scan", "sheet-9.pdf"));
+    assertEquals("", type(log, 0, "scan", "sheet-1.pdf"));
+    assertEquals(paper, trial.getLog().get(0).getScan());
+    assertEquals("", type(log, 0, "scan", ""));
+    assertNull(trial.getLog().get(0).getOriginal(), "which paper it was is no correction of what was seen");
+    assertFalse(log.isPrinted(log.columns().indexOf("scan")), "the paper does not ask for its scan");
+    assertTrue(log.isPrinted(log.columns().indexOf("text")));
+  }
 }

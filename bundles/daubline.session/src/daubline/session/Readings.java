@@ -10,6 +10,8 @@ import daubline.base.ValueKind;
 import daubline.base.Variable;
 import daubline.model.Claim;
 import daubline.model.Reading;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Moves values between the model, which keeps them as typed and canonical, and amounts. */
@@ -72,6 +74,21 @@ public final class Readings {
     reading.setCategory(amount.category().isEmpty() ? null : amount.category());
     reading.setTyped(null);
     reading.setUnit(null);
+  }
+
+  /**
+   * Picks a reading among those about the same variable in its list, or takes the pick back. Only one can be picked: the
+   * others are picked no longer, and what was said for them goes.
+   */
+  public static void pick(Reading reading, boolean picked) {
+    if (picked && reading.eContainer() != null && reading.eContainer().eGet(reading.eContainingFeature()) instanceof List<?> beside) {
+      beside.stream().filter(o -> o != reading && o instanceof Reading).map(Reading.class::cast)
+          .filter(o -> o.isPicked() && Objects.equals(o.getVariable(), reading.getVariable())).forEach(o -> {
+            o.setPicked(false);
+            o.setPickedBecause(null);
+          });
+    }
+    reading.setPicked(picked);
   }
 
   private static Double orNull(double value) {

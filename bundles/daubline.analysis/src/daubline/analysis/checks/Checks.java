@@ -9,8 +9,8 @@ import java.util.List;
 /** All integrity checks. */
 public final class Checks {
 
-  private static final List<Check> ALL = List.of(new ValueCheck(), new OriginCheck(), new OwnVariableCheck(), new CitationCheck(), new ContradictionCheck(), new NameCheck(),
-      new MassCheck(), new AnalysisCheck(), new TrialCheck(), new TeamCheck(), new LogCheck(), new FileCheck(), new SettingCheck());
+  private static final List<Check> ALL = List.of(new ValueCheck(), new OriginCheck(), new OwnVariableCheck(), new CitationCheck(), new ContradictionCheck(),
+      new PreservationCheck(), new NameCheck(), new MassCheck(), new AnalysisCheck(), new TrialCheck(), new TeamCheck(), new LogCheck(), new FileCheck(), new SettingCheck());
 
   private Checks() {
   }

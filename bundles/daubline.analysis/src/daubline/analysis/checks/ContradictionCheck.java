@@ -18,7 +18,7 @@ final class ContradictionCheck implements Check {
 
   @Override
   public String description() {
-    return "Contradictory claims about one property; and picks without a reason.";
+    return "Contradictory claims about one property; picks without a reason, and more than one pick.";
   }
 
   @Override
@@ -33,6 +33,10 @@ final class ContradictionCheck implements Check {
       if (claims.size() > 1 && claims.stream().noneMatch(Claim::isPicked)) {
         study.report(Finding.note("claims.several", "", claims.size() + " claims about " + name(study, variable) + " stand side by side",
             "each is compared and the spread is shown; pick one and say why if you can decide"), claims.get(0), variable);
+      }
+      if (claims.stream().filter(Claim::isPicked).count() > 1) {
+        study.report(Finding.warning("claims.picks", "", "more than one claim about " + name(study, variable) + " is picked", "pick one of them; each is compared until then"),
+            claims.get(0), variable);
       }
     });
     sheet.getClaims().stream().filter(c -> c.isPicked() && (c.getPickedBecause() == null || c.getPickedBecause().isBlank()))

@@ -2,6 +2,7 @@ package daubline.analysis.record;
 
 import daubline.model.Context;
 import daubline.model.EvidenceSheet;
+import daubline.model.Named;
 import daubline.model.Series;
 import daubline.model.Sheet;
 import daubline.model.Site;
@@ -15,7 +16,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Reads where walls are changed by fire and where residue lay. */
-final class WallReader {
+public final class WallReader {
 
   private WallReader() {
   }
@@ -26,27 +27,33 @@ final class WallReader {
     for (Site site : study.getSites()) {
       for (Context context : site.getContexts()) {
         for (EvidenceSheet sheet : context.getSheets()) {
-          add(all, sheet, String.valueOf(sheet.getId()), name(sheet.getName(), sheet.getId()), true);
+          add(all, of(sheet));
         }
       }
     }
     for (Series series : study.getSeries()) {
       for (Trial trial : series.getTrials()) {
         if (trial.getRemains() != null) {
-          add(all, trial.getRemains(), String.valueOf(trial.getId()), name(trial.getName(), trial.getId()), false);
+          add(all, of(trial.getRemains()));
         }
       }
     }
     return all;
   }
 
-  private static void add(List<WallData> all, Sheet sheet, String id, String name, boolean excavated) {
+  private static void add(List<WallData> all, WallData wall) {
+    if (!wall.zones().isEmpty() || !wall.squares().isEmpty()) {
+      all.add(wall);
+    }
+  }
+
+  /** One sheet as it stands now; the remains of a trial stand under the trial's name. */
+  public static WallData of(Sheet sheet) {
+    Named owner = sheet.eContainer() instanceof Trial trial ? trial : sheet;
     List<WallData.Zone> zones = sheet.getZones().stream().filter(WallReader::isPlaced)
         .map(z -> new WallData.Zone(z.getClock(), z.getLow(), z.getHigh(), z.getState().strip().toLowerCase(Locale.ROOT))).toList();
     List<WallData.Square> squares = sheet.getSpread().stream().filter(s -> isNumber(s.getEast()) && isNumber(s.getNorth())).map(WallReader::square).toList();
-    if (!zones.isEmpty() || !squares.isEmpty()) {
-      all.add(new WallData(id, name, excavated, zones, squares));
-    }
+    return new WallData(String.valueOf(owner.getId()), name(owner.getName(), owner.getId()), sheet instanceof EvidenceSheet, zones, squares);
   }
 
   private static boolean isPlaced(WallZone zone) {

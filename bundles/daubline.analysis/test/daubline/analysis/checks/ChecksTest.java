@@ -140,6 +140,41 @@ class ChecksTest {
   }
 
   @Test
+  void onlyOneClaimCanBePicked() {
+    codesAfter(() -> {
+      sheet.getClaims().add(claim("base_internal_diameter", "255", "mm"));
+      sheet.getClaims().add(claim("base_internal_diameter", "285", "mm"));
+      sheet.getClaims().add(claim("pit_depth", "200", "mm"));
+      sheet.getClaims().forEach(c -> c.setPicked(true));
+      sheet.getClaims().forEach(c -> c.setPickedBecause("seen"));
+    });
+    assertTrue(codesAfter(() -> { }).contains("claims.picks"));
+    assertFalse(codesAfter(() -> Readings.pick(sheet.getClaims().get(1), true)).contains("claims.picks"));
+    assertFalse(sheet.getClaims().get(0).isPicked());
+    assertEquals(null, sheet.getClaims().get(0).getPickedBecause());
+    assertTrue(sheet.getClaims().get(1).isPicked() && sheet.getClaims().get(2).isPicked(), "another property is left alone");
+    codesAfter(() -> Readings.pick(sheet.getClaims().get(1), false));
+    assertFalse(sheet.getClaims().get(1).isPicked());
+  }
+
+  @Test
+  void findsClaimsAboveTheHeightToWhichTheyCouldBeSeen() {
+    Claim zone = claim("vitrified_height", "300", "mm");
+    List<String> above = codesAfter(() -> {
+      zone.setPreservationLimit(0.21);
+      sheet.getClaims().add(zone);
+    });
+    assertTrue(above.containsAll(List.of("preserved.above", "preserved.reason")), above.toString());
+    assertFalse(codesAfter(() -> zone.setLimitBecause("broken off")).contains("preserved.reason"));
+    assertFalse(codesAfter(() -> zone.setPreservationLimit(0.4)).contains("preserved.above"));
+    Claim pit = claim("pit_depth", "200", "mm");
+    assertTrue(codesAfter(() -> {
+      pit.setPreservationLimit(0.21);
+      sheet.getClaims().add(pit);
+    }).contains("preserved.none"));
+  }
+
+  @Test
   void findsLabelsThatLookAlike() {
     assertTrue(codesAfter(() -> List.of("S-01", "5-O1").forEach(n -> trial.getSamples().add(with(NEW.createSample(), (Sample s) -> s.setName(n)))))
         .contains("name.alike"));

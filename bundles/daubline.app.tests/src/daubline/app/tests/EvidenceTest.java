@@ -106,6 +106,7 @@ class EvidenceTest {
     int differences = view.grid().model().rows();
     assertTrue(differences > 3, "the two differ");
     Window.sheet(shaft).reveal(null, "furnace_height");
+    Window.pump();
     Window.type(Window.find("values", NatTable.class), "80 cm");
     assertFalse(caption.isDisposed());
     Choice height = shaft.getChoices().stream().filter(c -> "furnace_height".equals(c.getVariable())).findFirst().orElseThrow();
@@ -208,6 +209,12 @@ class EvidenceTest {
     because.notifyListeners(SWT.DefaultSelection, new Event());
     Window.pump();
     assertTrue(both.get(1).isPicked() && !both.get(0).isPicked());
+    Window.sheet(sheet).reveal(both.get(0), "base_internal_diameter");
+    choose("picked", 1);
+    assertTrue(both.get(0).isPicked() && !both.get(1).isPicked(), "picking one takes the pick from the other");
+    study.session().undo();
+    Window.sheet(sheet).reveal(both.get(1), "base_internal_diameter");
+    Window.pump();
     assertEquals("seen on the plan itself", both.get(1).getPickedBecause());
     Window.waitForResults(study);
     assertFalse(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter") && f.where().contains(sheet.getName())), study.findings().toString());

@@ -24,6 +24,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.MeasurementImpl#getX2 <em>X2</em>}</li>
  *   <li>{@link daubline.model.impl.MeasurementImpl#getY2 <em>Y2</em>}</li>
  *   <li>{@link daubline.model.impl.MeasurementImpl#isScale <em>Scale</em>}</li>
+ *   <li>{@link daubline.model.impl.MeasurementImpl#getPointing <em>Pointing</em>}</li>
  * </ul>
  *
  * @generated
@@ -128,6 +129,26 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 	 * @ordered
 	 */
 	protected boolean scale = SCALE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPointing() <em>Pointing</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPointing()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double POINTING_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPointing() <em>Pointing</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPointing()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double pointing = POINTING_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -269,6 +290,29 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 	 * @generated
 	 */
 	@Override
+	public Double getPointing() {
+		return pointing;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPointing(Double newPointing) {
+		Double oldPointing = pointing;
+		pointing = newPointing;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MEASUREMENT__POINTING, oldPointing, pointing));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.MEASUREMENT__X1:
@@ -281,6 +325,8 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return getY2();
 			case ModelPackage.MEASUREMENT__SCALE:
 				return isScale();
+			case ModelPackage.MEASUREMENT__POINTING:
+				return getPointing();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -307,6 +353,9 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return;
 			case ModelPackage.MEASUREMENT__SCALE:
 				setScale((Boolean)newValue);
+				return;
+			case ModelPackage.MEASUREMENT__POINTING:
+				setPointing((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -335,6 +384,9 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 			case ModelPackage.MEASUREMENT__SCALE:
 				setScale(SCALE_EDEFAULT);
 				return;
+			case ModelPackage.MEASUREMENT__POINTING:
+				setPointing(POINTING_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -357,6 +409,8 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return Y2_EDEFAULT == null ? y2 != null : !Y2_EDEFAULT.equals(y2);
 			case ModelPackage.MEASUREMENT__SCALE:
 				return scale != SCALE_EDEFAULT;
+			case ModelPackage.MEASUREMENT__POINTING:
+				return POINTING_EDEFAULT == null ? pointing != null : !POINTING_EDEFAULT.equals(pointing);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -381,6 +435,8 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 		result.append(y2);
 		result.append(", scale: ");
 		result.append(scale);
+		result.append(", pointing: ");
+		result.append(pointing);
 		result.append(')');
 		return result.toString();
 	}

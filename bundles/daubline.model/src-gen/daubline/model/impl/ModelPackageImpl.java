@@ -4331,6 +4331,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getMeasurement_Pointing() {
+		return (EAttribute)measurementEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getLoggerFile() {
 		return loggerFileEClass;
 	}
@@ -5166,6 +5176,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(measurementEClass, MEASUREMENT__X2);
 		createEAttribute(measurementEClass, MEASUREMENT__Y2);
 		createEAttribute(measurementEClass, MEASUREMENT__SCALE);
+		createEAttribute(measurementEClass, MEASUREMENT__POINTING);
 
 		loggerFileEClass = createEClass(LOGGER_FILE);
 		createEAttribute(loggerFileEClass, LOGGER_FILE__DELIMITER);
@@ -5719,6 +5730,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getMeasurement_X2(), ecorePackage.getEDoubleObject(), "x2", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_Y2(), ecorePackage.getEDoubleObject(), "y2", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_Scale(), ecorePackage.getEBoolean(), "scale", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasurement_Pointing(), ecorePackage.getEDoubleObject(), "pointing", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(loggerFileEClass, LoggerFile.class, "LoggerFile", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLoggerFile_Delimiter(), ecorePackage.getEString(), "delimiter", null, 0, 1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -78,12 +78,12 @@ public final class FieldSheets {
     return variable.name() + (variable.unit().symbol().isEmpty() ? "" : " (" + variable.unit().symbol() + ")");
   }
 
-  /** The columns in which something is typed on screen, in the same order. */
+  /** The columns in which something is typed on screen and that paper can hold, in the same order. */
   private Form form(EntryTable table, List<String> begun) {
     List<String> headings = new ArrayList<>();
     List<Double> shares = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      if (table.isTyped(i)) {
+      if (table.isPrinted(i)) {
         headings.add(table.heading(i));
         shares.add(table.share(i));
       }

@@ -1,2 +1,2 @@
-/** Pages and dialogs for evidence: reckoning from arcs, reading reports, measuring pictures, comparing reconstructions. */
+/** Pages and dialogs for evidence: reckoning from arcs, comparing reconstructions. */
 package daubline.ui.evidence;

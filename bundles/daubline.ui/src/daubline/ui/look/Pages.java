@@ -3,6 +3,7 @@ package daubline.ui.look;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -32,6 +33,23 @@ public final class Pages {
     layout.marginWidth = 0;
     layout.marginHeight = 0;
     return composite;
+  }
+
+  /**
+   * Two parts beside each other while there is room for both, otherwise one above the other.
+   *
+   * @param characters letters of the usual writing that the two need beside each other
+   */
+  public static SashForm beside(Composite parent, int characters) {
+    SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
+    sash.setBackground(Hue.ASH.color());
+    sash.addListener(SWT.Resize, e -> {
+      int wanted = sash.getClientArea().width < characters * Fonts.PLAIN.characterWidth(sash) ? SWT.VERTICAL : SWT.HORIZONTAL;
+      if (sash.getOrientation() != wanted) {
+        sash.setOrientation(wanted);
+      }
+    });
+    return sash;
   }
 
   /** Text that wraps at a width. */

@@ -40,6 +40,9 @@ public class RecordPage implements Page {
   private final Button remove;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
+  /** What was said about an action, and the cell that was selected then; null when nothing was. */
+  private String announced;
+  private Optional<Point> announcedAt = Optional.empty();
 
   /** A page for a table. */
   public RecordPage(Composite parent, EntryTable table) {
@@ -61,8 +64,8 @@ public class RecordPage implements Page {
     grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     hint = new Hint(page, table.id() + ".message");
     words = button("record.words", this::offerWords);
-    remove = table.canAdd() ? button("record.remove", this::removeRow) : null;
-    grid.onSelect(this::selected);
+    remove = table.isShortened() ? button("record.remove", this::removeRow) : null;
+    grid.onSelect(this::tell);
     grid.control().addListener(SWT.KeyDown, e -> {
       if (e.keyCode == SWT.F4) {
         offerWords();
@@ -133,7 +136,7 @@ public class RecordPage implements Page {
     grid.control().setFocus();
   }
 
-  private void selected() {
+  private void tell() {
     if (postponed && !grid.isOpen()) {
       refresh();
       return;
@@ -144,17 +147,33 @@ public class RecordPage implements Page {
     if (remove != null) {
       remove.setEnabled(cell.filter(p -> table.canRemove(p.y)).isPresent());
     }
+    if (announced != null && cell.equals(announcedAt)) {
+      return;
+    }
+    announced = null;
     Optional<Finding> finding = cell.flatMap(p -> table.finding(p.y, p.x));
-    say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")
+    hint.say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")
         + (offered.isEmpty() ? "" : " " + Words.of("record.oneOf", String.join(", ", offered)))).strip(), finding.isPresent());
   }
 
-  /** Says something below the table. */
-  protected final void say(String text, boolean wrong) {
+  /** Says something below the table; it stands there until another cell is selected. */
+  public final void say(String text, boolean wrong) {
+    announced = text;
+    announcedAt = grid.selected();
     hint.say(text, wrong);
   }
 
-  /** Selects a thing, or the thing that holds it. */
+  /** Adds a listener told when another row is selected. */
+  public final void onSelect(Runnable listener) {
+    grid.onSelect(listener);
+  }
+
+  /** The thing of the selected row. */
+  public final Optional<EObject> selected() {
+    return grid.selected().flatMap(p -> table.object(p.y));
+  }
+
+  @Override
   public boolean reveal(EObject object) {
     for (EObject wanted = object; wanted != null; wanted = wanted instanceof Reading || wanted.eContainer() != null ? wanted.eContainer() : null) {
       for (int row = 0; row < table.rows(); row++) {
@@ -186,7 +205,7 @@ public class RecordPage implements Page {
     if (grid.selected().isEmpty()) {
       before.filter(p -> p.y < table.rows()).ifPresent(p -> grid.select(p.x, p.y));
     }
-    selected();
+    tell();
   }
 
   @Override

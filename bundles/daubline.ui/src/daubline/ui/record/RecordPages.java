@@ -1,6 +1,11 @@
 package daubline.ui.record;
 
+import daubline.analysis.record.WallData;
+import daubline.analysis.record.WallReader;
+import daubline.charts.SpreadMap;
+import daubline.charts.WallMap;
 import daubline.model.Analysis;
+import daubline.model.DataFile;
 import daubline.model.EvidenceSheet;
 import daubline.model.FurnaceBuild;
 import daubline.model.Hazard;
@@ -8,6 +13,7 @@ import daubline.model.LogEntry;
 import daubline.model.LoggerFile;
 import daubline.model.Lot;
 import daubline.model.Measure;
+import daubline.model.Measurement;
 import daubline.model.MixPart;
 import daubline.model.ModelFactory;
 import daubline.model.Permission;
@@ -19,15 +25,16 @@ import daubline.model.Sample;
 import daubline.model.Series;
 import daubline.model.Sheet;
 import daubline.model.SizeBand;
+import daubline.model.SpreadSquare;
 import daubline.model.Study;
 import daubline.model.Treatment;
 import daubline.model.Trial;
+import daubline.model.WallZone;
 import daubline.record.AnalysisTable;
 import daubline.record.BandTable;
 import daubline.record.Desk;
 import daubline.record.DryingTable;
 import daubline.record.HazardTable;
-import daubline.record.LogTable;
 import daubline.record.MeasureTable;
 import daubline.record.MixTable;
 import daubline.record.PermissionTable;
@@ -36,8 +43,10 @@ import daubline.record.PredictionTable;
 import daubline.record.RecordWords;
 import daubline.record.ResidueTable;
 import daubline.record.RoleTable;
+import daubline.record.SpreadTable;
 import daubline.record.StepTable;
 import daubline.record.TraceTable;
+import daubline.record.ZoneTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.Page;
@@ -49,6 +58,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Composite;
 
@@ -69,21 +80,44 @@ public final class RecordPages {
     Page make(Composite parent, OpenStudy study);
   }
 
+  /**
+   * The pages of what remains of a furnace: one definition for evidence sheets and for the remains of trials.
+   *
+   * @param sheet the sheet; may say null when there is none yet
+   * @param make the sheet, made when there is none; called inside a change
+   */
+  private static List<Kind> remains(Supplier<Sheet> sheet, Supplier<Sheet> make) {
+    return List.of(new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), sheet, make))),
+        new Kind("record.zones", (p, s) -> new MapPage(p, new ZoneTable(desk(s), sheet, make), row -> wall(sheet).flatMap(WallMap::of))),
+        new Kind("record.spread", (p, s) -> new MapPage(p, new SpreadTable(desk(s), sheet, make), row -> wall(sheet).flatMap(w -> SpreadMap.of(w, residue(row))))));
+  }
+
+  private static Optional<WallData> wall(Supplier<Sheet> sheet) {
+    return Optional.ofNullable(sheet.get()).map(WallReader::of);
+  }
+
+  private static String residue(EObject row) {
+    return row instanceof SpreadSquare square && square.getResidueClass() != null ? String.valueOf(square.getResidueClass().getName()) : "";
+  }
+
   /** The pages of an object. */
   public static List<Kind> of(EObject object) {
     return switch (object) {
-      case Trial trial -> List.of(
-          new Kind("record.predictions", (p, s) -> new RecordPage(p, new PredictionTable(desk(s), trial, Instant::now))),
-          new Kind("record.log", (p, s) -> new RecordPage(p, new LogTable(desk(s), trial))),
-          new Kind("record.loggers", (p, s) -> new LoggersPage(p, s, trial)),
-          new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
-          new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial))),
-          new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), trial::getRemains, () -> remains(trial)))),
-          new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
-          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))));
-      case EvidenceSheet sheet -> List.of(
-          new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), () -> sheet, () -> sheet))),
-          new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))));
+      case Trial trial -> together(
+          List.of(new Kind("record.predictions", (p, s) -> new RecordPage(p, new PredictionTable(desk(s), trial, Instant::now))),
+              new Kind("record.log", (p, s) -> new LogPage(p, s, trial)),
+              new Kind("record.loggers", (p, s) -> new LoggersPage(p, s, trial)),
+              new Kind("record.measures", (p, s) -> new RecordPage(p, new MeasureTable(desk(s), trial))),
+              new Kind("record.pieces", (p, s) -> new RecordPage(p, new PieceTable(desk(s), trial)))),
+          remains(trial::getRemains, () -> remains(trial)),
+          List.of(new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
+              new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))),
+              new Kind("record.photos", (p, s) -> new PhotosPage(p, s, () -> pictures(trial), trial::getFiles)),
+              new Kind("record.measured", (p, s) -> new PicturePage(p, s, () -> pictures(trial), () -> remains(trial).getFiles(), () -> remains(trial)))));
+      case EvidenceSheet sheet -> together(remains(() -> sheet, () -> sheet),
+          List.of(new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))),
+              new Kind("record.photos", (p, s) -> new PhotosPage(p, s, sheet::getFiles, sheet::getFiles)),
+              new Kind("record.measured", (p, s) -> new PicturePage(p, s, sheet::getFiles, sheet::getFiles, () -> sheet))));
       case Lot lot -> List.of(
           new Kind("record.steps", (p, s) -> new StepsPage(p, s, new StepTable(desk(s), lot))),
           new Kind("record.bands", (p, s) -> new RecordPage(p, new BandTable(desk(s), lot))),
@@ -97,6 +131,11 @@ public final class RecordPages {
     };
   }
 
+  @SafeVarargs
+  private static List<Kind> together(List<Kind>... parts) {
+    return Stream.of(parts).flatMap(List::stream).toList();
+  }
+
   /** The key of the page on which a thing stands; empty when it stands on none. */
   public static Optional<String> pageOf(EObject thing) {
     for (EObject o = thing; o != null; o = o.eContainer()) {
@@ -104,9 +143,12 @@ public final class RecordPages {
         case Prediction prediction -> "record.predictions";
         case LogEntry entry -> entry.eContainer() instanceof FurnaceBuild ? "record.drying" : "record.log";
         case LoggerFile file -> "record.loggers";
+        case DataFile file -> "record.photos";
         case Measure measure -> "record.measures";
         case Piece piece -> "record.pieces";
         case ResidueMass mass -> "record.residues";
+        case WallZone zone -> "record.zones";
+        case SpreadSquare square -> "record.spread";
         case Sample sample -> "record.samples";
         case Analysis analysis -> "record.analyses";
         case Hazard hazard -> "record.hazards";
@@ -115,6 +157,7 @@ public final class RecordPages {
         case RoleAssignment role -> "record.roles";
         case SizeBand band -> "record.bands";
         case Treatment step -> "record.steps";
+        case Measurement measurement -> "record.measured";
         default -> "";
       };
       if (!key.isEmpty()) {
@@ -127,6 +170,11 @@ public final class RecordPages {
   /** Where somebody writes in the window. */
   public static Desk desk(OpenStudy study) {
     return new Desk(study.session(), Preferred::decimal, new RecordWords(Locale.getDefault()));
+  }
+
+  /** What was photographed at a trial, and of its remains. */
+  private static List<DataFile> pictures(Trial trial) {
+    return Stream.concat(trial.getFiles().stream(), trial.getRemains() == null ? Stream.empty() : trial.getRemains().getFiles().stream()).toList();
   }
 
   private static Sheet remains(Trial trial) {

@@ -1,5 +1,8 @@
 package daubline.ui.sheet;
 
+import daubline.model.ModelPackage.Literals;
+import daubline.model.Reading;
+import daubline.session.Readings;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,11 +77,19 @@ final class ChoiceField implements Field {
       if (along.isPresent()) {
         study.edit("change.field", Fields.label(feature), () -> {
           along.get().forEach(Runnable::run);
-          object.eSet(feature, chosen);
+          put(chosen);
         });
       } else {
         show(object);
       }
+    }
+  }
+
+  private void put(Object chosen) {
+    if (feature == Literals.READING__PICKED) {
+      Readings.pick((Reading) object, Boolean.TRUE.equals(chosen));
+    } else {
+      object.eSet(feature, chosen);
     }
   }
 }

@@ -27,7 +27,7 @@ import java.util.function.Supplier;
 import org.eclipse.emf.ecore.EObject;
 
 /** Which columns of values each kind of object has. */
-final class Forms {
+public final class Forms {
 
   private static final ModelFactory MAKE = ModelFactory.eINSTANCE;
   private static final double NAME = 2.1;
@@ -44,6 +44,12 @@ final class Forms {
   /** Whether an object has values at all. */
   static boolean has(EObject object) {
     return object instanceof Trial || object instanceof Sheet || object instanceof Reconstruction || object instanceof FurnaceBuild || object instanceof Lot;
+  }
+
+  /** The variables that are asked about remains: the values of a sheet, or the column “as found” of a trial. */
+  public static List<Variable> remains(EObject object, daubline.base.Variables variables) {
+    List<ValueColumn> columns = of(object, () -> null).stream().filter(c -> c.isWritten() && (object instanceof Sheet || c.key().equals("stage.AS_FOUND"))).toList();
+    return variables.all().stream().filter(v -> columns.stream().anyMatch(c -> c.isAsked().test(v))).toList();
   }
 
   /** The share of the column of names. */

@@ -38,8 +38,8 @@ final class ReportPage implements Page {
     claims.refresh();
   }
 
-  /** Goes to a claim; false when the report does not make it. */
-  boolean reveal(EObject claim) {
+  @Override
+  public boolean reveal(EObject claim) {
     return claims.reveal(claim);
   }
 

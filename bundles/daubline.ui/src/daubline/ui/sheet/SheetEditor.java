@@ -8,7 +8,6 @@ import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import daubline.ui.plan.EffectsPage;
 import daubline.ui.plan.PlanPage;
-import daubline.ui.record.RecordPage;
 import daubline.ui.record.RecordPages;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
@@ -136,9 +135,9 @@ public final class SheetEditor extends EditorPart {
   /** Goes to a thing that stands in a table of records; false when it stands in none. */
   public boolean reveal(EObject thing) {
     if (object instanceof Citation && thing instanceof Reading) {
-      return show("page.report") instanceof ReportPage report && report.reveal(thing);
+      return show("page.report").reveal(thing);
     }
-    return RecordPages.pageOf(thing).map(this::show).map(page -> page instanceof RecordPage record && record.reveal(thing)).orElse(false);
+    return RecordPages.pageOf(thing).map(this::show).map(page -> page.reveal(thing)).orElse(false);
   }
 
   private void refresh() {

@@ -6,24 +6,34 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DropTarget;
 import org.eclipse.swt.dnd.DropTargetAdapter;
 import org.eclipse.swt.dnd.DropTargetEvent;
 import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
 /** Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported. */
 public final class FileDrop extends DropTargetAdapter {
 
-  private FileDrop() {
+  private final Consumer<List<Path>> taker;
+
+  private FileDrop(Consumer<List<Path>> taker) {
+    this.taker = taker;
   }
 
   /** Makes a control take files. */
   public static void on(Composite control) {
+    on(control, FileDrop::take);
+  }
+
+  /** Makes a control take files in its own way. */
+  public static void on(Control control, Consumer<List<Path>> taker) {
     DropTarget target = new DropTarget(control, DND.DROP_COPY | DND.DROP_DEFAULT | DND.DROP_LINK);
     target.setTransfer(FileTransfer.getInstance());
-    target.addDropListener(new FileDrop());
+    target.addDropListener(new FileDrop(taker));
   }
 
   @Override
@@ -34,7 +44,7 @@ public final class FileDrop extends DropTargetAdapter {
   @Override
   public void drop(DropTargetEvent event) {
     if (event.data instanceof String[] files) {
-      take(Arrays.stream(files).map(Path::of).toList());
+      taker.accept(Arrays.stream(files).map(Path::of).toList());
     }
   }
 
