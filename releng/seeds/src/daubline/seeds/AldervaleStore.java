@@ -54,6 +54,7 @@ final class AldervaleStore {
     lot.setOrigin(row.orNull("origin"));
     lot.setDeliveredOn(row.orNull("delivered_on"));
     lot.setNote(row.orNull("note"));
+    lot.setMoistureBasis(row.orNull("moisture_basis"));
     Arrays.stream(row.get("from").split(" ")).filter(id -> !id.isEmpty())
         .forEach(id -> lot.getFrom().add(Make.find(study.getLots(), id)));
     study.getLots().add(lot);

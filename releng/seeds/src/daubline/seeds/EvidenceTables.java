@@ -149,6 +149,7 @@ final class EvidenceTables {
     claim.setPickedBecause(row.orNull("picked_because"));
     claim.setPicked(claim.getPickedBecause() != null);
     claim.setPreservationLimit(number(row, "preservation_limit_m"));
+    claim.setLimitBecause(row.orNull("limit_because"));
     sheet(row.get("sheet")).getClaims().add(claim);
   }
 
