@@ -3,6 +3,7 @@ package daubline.app.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.model.EvidenceSheet;
 import daubline.model.Series;
 import daubline.model.Study;
 import daubline.model.Trial;
@@ -56,15 +57,26 @@ class GuidePicturesTest {
   private static final List<Screen> SCREENS = List.of(
       new Screen("start", "evidence", "Hearthside, the start page: go on, begin, or open the demonstration study as a copy.", s -> Start.hearthside()),
       new Screen("evidence-sheet", "evidence", "An evidence sheet: every claim with its citation; claims that contradict each other stand together.",
-          s -> page(study(s).getSites().get(0).getContexts().get(0).getSheets().get(0), "page.values")),
+          s -> page(sheet(s), "page.values")),
       new Screen("report", "evidence", "Reading a report: the publication at one side, its claims over all sheets at the other.",
           s -> page(study(s).getCitations().get(0), "page.report")),
+      new Screen("wall", "evidence", "What the fire did to the wall, by clock and height, with its map.", s -> page(sheet(s), "record.zones")),
+      new Screen("spread", "evidence", "Where residue lay, square by square.", s -> page(sheet(s), "record.spread")),
+      new Screen("photographs", "evidence", "Photographs, linked with checksum, time, rights and consent.", s -> page(sheet(s), "record.photos")),
+      new Screen("picture", "evidence", "A photographed section, scaled and measured.", s -> page(sheet(s), "record.measured")),
       new Screen("reconstruction", "plan", "A reconstruction: each choice with its basis, and its section.", s -> page(study(s).getReconstructions().get(0), "page.values")),
       new Screen("reconstructions", "plan", "Two reconstructions side by side: only what differs.", s -> {
         page(study(s).getReconstructions().get(0), "page.values");
         Window.view(Parts.RECONSTRUCTIONS, Object.class);
       }),
-      new Screen("lot", "plan", "A lot of the store.", s -> page(study(s).getLots().get(0), "page.values")),
+      new Screen("lot", "plan", "A lot of the store: what was done to it, and what is left.", s -> page(study(s).getLots().get(0), "record.steps")),
+      new Screen("size-bands", "plan", "Size bands of a lot; fines are kept.", s -> page(study(s).getLots().get(0), "record.bands")),
+      new Screen("recipe", "plan", "What a lot was mixed from.", s -> page(study(s).getLots().get(study(s).getLots().size() - 3), "record.mix")),
+      new Screen("trace", "plan", "From a lot back to its delivery, and on to the trials it was charged in.", s -> page(study(s).getLots().get(1), "record.trace")),
+      new Screen("drying", "plan", "The drying diary of a furnace.", s -> page(study(s).getBuilds().get(0), "record.drying")),
+      new Screen("roles", "plan", "Who does what, and who relieves whom.", s -> page(series(s), "record.roles")),
+      new Screen("hazards", "plan", "Hazards, their control and who sees to it; a memory aid, not advice.", s -> page(study(s), "record.hazards")),
+      new Screen("permissions", "plan", "Permissions and when they run out.", s -> page(study(s), "record.permissions")),
       new Screen("plan", "plan", "The plan of a series: stock, hands and days, factors, the proposed design.", s -> page(series(s), "page.plan")),
       new Screen("effects", "plan", "What moved an outcome, and what could not have been seen.", s -> page(series(s), "page.effects")),
       new Screen("before-the-fire", "plan", "Before the fire: what physics and experience can say of a trial.", s -> {
@@ -97,6 +109,10 @@ class GuidePicturesTest {
 
   private static Series series(OpenStudy open) {
     return study(open).getSeries().get(0);
+  }
+
+  private static EvidenceSheet sheet(OpenStudy open) {
+    return study(open).getSites().get(0).getContexts().get(0).getSheets().get(0);
   }
 
   private static Trial trial(OpenStudy open) {
