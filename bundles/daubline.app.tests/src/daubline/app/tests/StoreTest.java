@@ -14,11 +14,11 @@ import daubline.model.Study;
 import daubline.model.Trial;
 import daubline.ui.Parts;
 import daubline.ui.Words;
-import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.SafetyView;
 import daubline.ui.views.StudyView;
+import java.text.DecimalFormatSymbols;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
@@ -76,7 +76,7 @@ class StoreTest {
 
   /** A number with the decimal sign of the window. */
   private static String n(String number) {
-    return number.replace('.', Preferred.decimal().sign());
+    return number.replace('.', DecimalFormatSymbols.getInstance().getDecimalSeparator());
   }
 
   private static String said(String table) {
