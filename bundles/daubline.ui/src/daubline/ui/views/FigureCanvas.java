@@ -5,6 +5,7 @@ import daubline.charts.Palette;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
+import daubline.ui.look.Themes;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -42,6 +43,7 @@ public final class FigureCanvas extends Canvas {
     super(parent, SWT.DOUBLE_BUFFERED);
     setData("id", "figure-canvas");
     addListener(SWT.Resize, e -> draw());
+    Themes.onChange(this, this::draw);
     addListener(SWT.Paint, e -> {
       Rectangle area = getClientArea();
       e.gc.setBackground(Hue.PAPER.color());
@@ -68,6 +70,11 @@ public final class FigureCanvas extends Canvas {
     drawn = null;
     redraw();
     draw();
+  }
+
+  /** Whether no figure is shown. */
+  boolean isEmpty() {
+    return figure == null;
   }
 
   /** The height that suits the figure at a width; none without a figure. */

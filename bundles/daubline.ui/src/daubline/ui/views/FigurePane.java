@@ -48,7 +48,8 @@ public final class FigurePane {
   }
 
   private void size() {
-    int least = canvas.widthOf(LEAST);
+    // a figure has a least width and scrolls; words alone wrap
+    int least = canvas.isEmpty() ? 1 : canvas.widthOf(LEAST);
     int width = Math.max(least, scroll.getClientArea().width);
     ((GridData) canvas.getLayoutData()).heightHint = canvas.heightFor(width);
     scroll.setMinSize(least, scroll.getContent().computeSize(width, SWT.DEFAULT).y);
