@@ -25,12 +25,15 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.WorkbenchException;
 import org.junit.jupiter.api.Assertions;
 
 /** Hands and eyes of the tests: waits, finds controls, presses keys, and opens studies in the real window. */
 final class Window {
 
   private static final long PATIENCE_MILLIS = 60_000;
+  private static final int WIDTH = 1600;
+  private static final int HEIGHT = 1000;
 
   private Window() {
   }
@@ -74,13 +77,21 @@ final class Window {
     waitFor("results", study::isSettled);
   }
 
-  /** Closes every study without saving and every sheet. */
+  /** Closes every study without saving and every sheet; the window is as wide and laid out as at the start. */
   static void clear() {
     page().closeAllEditors(false);
     for (OpenStudy study : Studies.get().all()) {
       study.session().discardChanges();
       Studies.get().close(study);
     }
+    shell().setMaximized(false);
+    shell().setBounds(0, 0, WIDTH, HEIGHT);
+    try {
+      PlatformUI.getWorkbench().showPerspective("daubline.app.evidence", page().getWorkbenchWindow());
+    } catch (WorkbenchException e) {
+      throw new IllegalStateException(e);
+    }
+    page().resetPerspective();
     pump();
   }
 
