@@ -20,7 +20,9 @@ import java.util.function.IntConsumer;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.widgets.Display;
 
 /** Ranks the trials against one target behind, and compares repeats with each other; can be watched and stopped. */
@@ -39,8 +41,8 @@ final class RankJob extends Job {
 
   private final Compared compared;
   private final Target target;
-  private final Consumer<Outcome> done;
   private final IntConsumer percent;
+  private volatile Outcome outcome;
 
   /**
    * A job.
@@ -52,18 +54,24 @@ final class RankJob extends Job {
     super(Words.of("ranks.reckoning", target.sheet().name()));
     this.compared = compared;
     this.target = target;
-    this.done = done;
     this.percent = percent;
     setPriority(LONG);
+    // a job that is stopped before it runs ends too
+    addJobChangeListener(new JobChangeAdapter() {
+      @Override
+      public void done(IJobChangeEvent event) {
+        Display.getDefault().asyncExec(() -> done.accept(outcome));
+      }
+    });
   }
 
   @Override
   protected IStatus run(IProgressMonitor monitor) {
     monitor.beginTask(getName(), 100);
     try {
-      Outcome outcome = workOut(new Watched(monitor));
+      Outcome worked = workOut(new Watched(monitor));
       if (!monitor.isCanceled()) {
-        Display.getDefault().asyncExec(() -> done.accept(outcome));
+        outcome = worked;
         return Status.OK_STATUS;
       }
     } catch (CancellationException e) {
@@ -71,7 +79,6 @@ final class RankJob extends Job {
     } finally {
       monitor.done();
     }
-    Display.getDefault().asyncExec(() -> done.accept(null));
     return Status.CANCEL_STATUS;
   }
 

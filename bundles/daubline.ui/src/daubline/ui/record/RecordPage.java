@@ -40,6 +40,7 @@ public class RecordPage implements Page {
   private final Button remove;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
+  private boolean rebuilding;
   /** What was said about an action, and the cell that was selected then; null when nothing was. */
   private String announced;
   private Optional<Point> announcedAt = Optional.empty();
@@ -137,6 +138,9 @@ public class RecordPage implements Page {
   }
 
   private void tell() {
+    if (rebuilding) {
+      return;
+    }
     if (postponed && !grid.isOpen()) {
       refresh();
       return;
@@ -201,10 +205,13 @@ public class RecordPage implements Page {
     Optional<Point> before = grid.selected();
     table.refresh();
     summarise();
+    // for a moment nothing is selected, which is nobody's doing
+    rebuilding = true;
     grid.rebuild();
     if (grid.selected().isEmpty()) {
       before.filter(p -> p.y < table.rows()).ifPresent(p -> grid.select(p.x, p.y));
     }
+    rebuilding = false;
     tell();
   }
 
