@@ -16,7 +16,7 @@ public final class ComparePerspective extends DaublinePerspective {
     below.addView(Parts.RANKS);
     below.addView(Parts.WEIGHTS);
     below.addView(Parts.CHECKS);
-    IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.64f, Parts.COMPARISON);
+    IFolderLayout right = beside(layout, 0.64f, Parts.COMPARISON, below);
     right.addView(Parts.BESIDE);
     right.addView(Parts.WHERE_FROM);
     right.addView(Parts.FIGURES);

@@ -1,6 +1,9 @@
 package daubline.app;
 
 import daubline.ui.Parts;
+import daubline.ui.look.Fonts;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
@@ -8,11 +11,14 @@ import org.eclipse.ui.IPerspectiveFactory;
 abstract class DaublinePerspective implements IPerspectiveFactory {
 
   private static final float STUDY = 0.22f;
+  private static final float STUDY_NARROW = 0.27f;
+  /** Letters across the window below which views find no room beside the middle, their titles whole. */
+  private static final int WIDE = 150;
   private static final String[] PERSPECTIVES = {"evidence", "plan", "runday", "record", "compare", "publish"};
 
   @Override
   public final void createInitialLayout(IPageLayout layout) {
-    layout.addView(Parts.STUDY, IPageLayout.LEFT, STUDY, layout.getEditorArea());
+    layout.addView(Parts.STUDY, IPageLayout.LEFT, isNarrow() ? STUDY_NARROW : STUDY, layout.getEditorArea());
     layout.getViewLayout(Parts.STUDY).setCloseable(false);
     place(layout);
     for (String perspective : PERSPECTIVES) {
@@ -23,4 +29,17 @@ abstract class DaublinePerspective implements IPerspectiveFactory {
 
   /** Places the views of this perspective. */
   abstract void place(IPageLayout layout);
+
+  /** A stack of views beside a part; on a small screen with large writing these views go to the stack below instead. */
+  static IFolderLayout beside(IPageLayout layout, float ratio, String part, IFolderLayout below) {
+    return isNarrow() ? below : layout.createFolder("right", IPageLayout.RIGHT, ratio, part);
+  }
+
+  /** Whether the screen is small for the size of the writing. */
+  static boolean isNarrow() {
+    Shell shell = new Shell();
+    int letters = shell.getMonitor().getClientArea().width / Math.max(1, Fonts.PLAIN.characterWidth(shell));
+    shell.dispose();
+    return letters < WIDE;
+  }
 }

@@ -9,10 +9,12 @@ public final class RunDayPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, layout.getEditorArea());
+    IFolderLayout day = layout.createFolder("day", IPageLayout.TOP, 0.9f, layout.getEditorArea());
+    day.addView(Parts.RUN_DAY);
+    // what is safe stays in sight whatever the size of the writing
+    IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, Parts.RUN_DAY);
     right.addView(Parts.SAFETY);
-    right.addView(Parts.CHECKS);
-    layout.addView(Parts.RUN_DAY, IPageLayout.TOP, 0.9f, layout.getEditorArea());
+    (isNarrow() ? day : right).addView(Parts.CHECKS);
     layout.setEditorAreaVisible(false);
   }
 }

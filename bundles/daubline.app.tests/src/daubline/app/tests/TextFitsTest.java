@@ -6,9 +6,13 @@ import daubline.ui.Parts;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -40,7 +44,10 @@ class TextFitsTest {
     List<String> complaints = new ArrayList<>();
     for (String perspective : PERSPECTIVES) {
       PlatformUI.getWorkbench().showPerspective("daubline.app." + perspective, Window.page().getWorkbenchWindow());
+      Window.page().resetPerspective();
       Window.pump();
+      Window.all(Window.shell()).stream().filter(c -> c.isVisible() && c instanceof CTabFolder).flatMap(c -> shortened((CTabFolder) c).stream())
+          .forEach(text -> complaints.add(perspective + ": title shortened or out of sight: " + text));
       Start.hearthside();
       inspect(perspective + ", start page", complaints);
       Window.sheet(Window.firstTrial(study));
@@ -71,6 +78,22 @@ class TextFitsTest {
   private static boolean isOurs(Control control) {
     return control instanceof Label l && l.getData("id") == null || control instanceof Button || control instanceof Link || control instanceof Combo
         || control instanceof Text || control instanceof NatTable || control instanceof Tree;
+  }
+
+  /** Titles of views that stand in sight without being whole; sheets are as many as a person opens, so theirs are not looked at. */
+  private static List<String> shortened(CTabFolder stack) {
+    GC gc = new GC(stack);
+    try {
+      gc.setFont(stack.getFont());
+      return Arrays.stream(stack.getItems()).filter(item -> isView(item) && (!item.isShowing() || item.getBounds().width < gc.textExtent(item.getText()).x))
+          .map(CTabItem::getText).toList();
+    } finally {
+      gc.dispose();
+    }
+  }
+
+  private static boolean isView(CTabItem item) {
+    return Arrays.stream(Window.page().getViewReferences()).anyMatch(v -> v.getPartName().equals(item.getText()));
   }
 
   private static java.util.Optional<String> cut(Control control) {

@@ -5,7 +5,7 @@ import daubline.analysis.Target;
 import daubline.engine.inference.Ranking;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
-import daubline.ui.look.Hue;
+import daubline.ui.look.PageBook;
 import daubline.ui.look.Pages;
 import daubline.ui.study.Compared;
 import daubline.ui.study.OpenStudy;
@@ -17,8 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -32,7 +30,7 @@ public final class RanksView extends StudyPart {
   private static final List<String> TABS = List.of("ranks.ranks", "ranks.pairs", "ranks.weights", "ranks.criteria", "ranks.equal", "ranks.ruled", "ranks.repeats");
 
   private final Runnable selected = () -> study().ifPresent(s -> show(Optional.of(s)));
-  private CTabFolder tabs;
+  private PageBook book;
   private ChoiceBar bar;
   private Label said;
   private ProgressBar progress;
@@ -61,42 +59,49 @@ public final class RanksView extends StudyPart {
     ChoiceBar.width(progress, BAR);
     bar.button("ranks.cancel", () -> Optional.ofNullable(job).ifPresent(RankJob::cancel));
     bar.button("ranks.again", this::begin);
-    tabs = new CTabFolder(page, SWT.TOP);
-    tabs.setBackground(Hue.BAND.color());
-    tabs.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    book = new PageBook(page, SWT.TOP);
+    book.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     TABS.subList(0, TABS.size() - 1).forEach(this::tab);
-    repeats = new RepeatsPane(tabs);
+    repeats = new RepeatsPane(book.body());
     item("ranks.repeats", repeats.control());
-    tabs.setSelection(0);
-    tabs.addListener(SWT.Selection, e -> fillTab());
+    book.addListener(SWT.Selection, e -> fillTab());
     Selection.onChange(selected);
   }
 
   private void tab(String key) {
-    TablePane pane = new TablePane(tabs, key);
+    TablePane pane = new TablePane(book.body(), key);
     item(key, pane.control());
     panes.put(key, pane);
   }
 
   private void item(String key, Control control) {
-    CTabItem item = new CTabItem(tabs, SWT.NONE);
-    item.setText(Words.of(key));
-    item.setControl(control);
+    book.add(key, Words.of(key), control);
   }
 
   @Override
   protected void show(Optional<OpenStudy> study) {
-    if (tabs.isDisposed()) {
+    if (book.isDisposed()) {
       return;
     }
     Compared now = study.flatMap(OpenStudy::compared).orElse(null);
     String target = now == null ? "" : Selection.target(now).map(t -> t.sheet().id()).orElse("");
     if (now != shown || !target.equals(shownTarget)) {
+      if (now == null || !target.equals(shownTarget)) {
+        forget();
+      }
       shown = now;
       shownTarget = target;
       begin();
     }
     enable();
+  }
+
+  /** What was reckoned for something else is not shown as if it were for this. */
+  private void forget() {
+    outcome = null;
+    stale.clear();
+    panes.values().forEach(TablePane::clear);
+    repeats.clear();
   }
 
   private Optional<Target> target() {
@@ -131,7 +136,7 @@ public final class RanksView extends StudyPart {
   }
 
   private void ended(RankJob of, RankJob.Outcome now) {
-    if (of != job || tabs.isDisposed()) {
+    if (of != job || book.isDisposed()) {
       return;
     }
     job = null;
@@ -159,7 +164,7 @@ public final class RanksView extends StudyPart {
   }
 
   private void fillTab() {
-    String key = TABS.get(tabs.getSelectionIndex());
+    String key = book.shown();
     if (outcome == null || shown == null || !stale.remove(key)) {
       return;
     }
@@ -178,7 +183,7 @@ public final class RanksView extends StudyPart {
           RankTables.excluded(shown.results().ranked(outcome.ranking().sheet()), alpha));
       default -> repeats.show(study().orElse(null), shown, outcome.repeats(), outcome.among());
     }
-    tabs.layout(true, true);
+    book.layout(true, true);
   }
 
   private static String equallyGood(int groups) {
@@ -187,7 +192,7 @@ public final class RanksView extends StudyPart {
 
   /** Turns to a tab by its key. */
   public void turnTo(String key) {
-    tabs.setSelection(TABS.indexOf(key));
+    book.show(key);
     fillTab();
   }
 
@@ -198,7 +203,7 @@ public final class RanksView extends StudyPart {
 
   @Override
   public void setFocus() {
-    tabs.setFocus();
+    book.setFocus();
   }
 
   @Override

@@ -56,6 +56,13 @@ final class RepeatsPane {
     enable();
   }
 
+  /** Shows nothing, for what is looked at now is still being reckoned. */
+  void clear() {
+    spreads = List.of();
+    pane.clear();
+    enable();
+  }
+
   private void enable() {
     boolean may = study != null && !study.session().isReadOnly() && spreads.stream().anyMatch(r -> r.spread() > 0);
     bar.button("repeats.keep").setEnabled(may);

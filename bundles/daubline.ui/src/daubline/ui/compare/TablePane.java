@@ -46,6 +46,15 @@ final class TablePane {
     described.body().layout(true, true);
   }
 
+  /** Shows nothing. */
+  void clear() {
+    described.say("");
+    if (grid != null) {
+      grid.control().dispose();
+      grid = null;
+    }
+  }
+
   /** Where buttons go, below the table. */
   Composite page() {
     return page;

@@ -7,7 +7,9 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 
 /** The few sizes of writing; all follow the size that the desktop gives. */
 public enum Fonts {
@@ -50,6 +52,19 @@ public enum Fonts {
   /** Mean width of a character on the screen of a control, pixels. */
   public int characterWidth(Control control) {
     return measure(control, gc -> (int) Math.ceil(gc.getFontMetrics().getAverageCharacterWidth()));
+  }
+
+  /** Lines that a text needs when it wraps at a width, pixels. */
+  public int linesOf(String text, int width) {
+    TextLayout layout = new TextLayout(Display.getCurrent());
+    try {
+      layout.setFont(font());
+      layout.setText(text);
+      layout.setWidth(width);
+      return layout.getLineCount();
+    } finally {
+      layout.dispose();
+    }
   }
 
   private int measure(Control control, ToIntFunction<GC> measure) {

@@ -16,6 +16,8 @@ public final class Hint {
   private static final int INDENT = 6;
 
   private final Label label;
+  private String said = "";
+  private boolean isWrong;
 
   /** Takes its two lines at the end of a page whose layout is a grid. */
   public Hint(Composite page, String id) {
@@ -24,10 +26,13 @@ public final class Hint {
     GridData lines = (GridData) label.getLayoutData();
     lines.horizontalIndent = INDENT;
     lines.heightHint = LINES * Fonts.PLAIN.lineHeight(label);
+    label.addListener(SWT.Resize, e -> say(said, isWrong));
   }
 
   /** Says something; what is wrong stands out. */
   public void say(String text, boolean wrong) {
+    said = text;
+    isWrong = wrong;
     if (!label.isDisposed()) {
       label.setText((wrong ? text : fitting(text)).replace("&", "&&"));
       grow(wrong);
@@ -47,19 +52,24 @@ public final class Hint {
   }
 
   private String fitting(String text) {
-    if (label.getSize().x == 0) {
+    if (label.getSize().x == 0 || fits(text)) {
       return text;
     }
-    int room = LINES * Math.max(1, label.getSize().x / Fonts.PLAIN.characterWidth(label));
-    String fitting = text;
-    for (int end = text.lastIndexOf(". ", text.length() - 2); fitting.length() > room && end > 0; end = text.lastIndexOf(". ", end - 1)) {
-      fitting = text.substring(0, end + 1) + " …";
+    for (int end = text.lastIndexOf(". ", text.length() - 2); end > 0; end = text.lastIndexOf(". ", end - 1)) {
+      if (fits(text.substring(0, end + 1) + " …")) {
+        return text.substring(0, end + 1) + " …";
+      }
     }
-    if (fitting.length() > room) {
-      // one long sentence: to the last whole word
-      int end = text.lastIndexOf(' ', room - 2);
-      fitting = text.substring(0, end > 0 ? end : room - 2) + " …";
+    // one long sentence: to the last whole word
+    for (int end = text.lastIndexOf(' '); end > 0; end = text.lastIndexOf(' ', end - 1)) {
+      if (fits(text.substring(0, end) + " …")) {
+        return text.substring(0, end) + " …";
+      }
     }
-    return fitting;
+    return text;
+  }
+
+  private boolean fits(String text) {
+    return Fonts.PLAIN.linesOf(text, label.getSize().x) <= LINES;
   }
 }

@@ -55,7 +55,8 @@ public final class Pages {
   /** Text that wraps at a width. */
   public static Label text(Composite parent, String text, Font font, int wrap) {
     Label label = new Label(parent, SWT.WRAP);
-    label.setText(text);
+    // an ampersand would underline the letter after it
+    label.setText(text.replace("&", "&&"));
     label.setFont(font);
     label.setBackground(Hue.ASH.color());
     label.setForeground(Hue.INK.color());

@@ -20,6 +20,7 @@ import daubline.engine.design.stock.Timetable;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Hue;
+import daubline.ui.look.PageBook;
 import daubline.ui.look.Pages;
 import daubline.ui.views.FigurePane;
 import java.util.ArrayList;
@@ -28,11 +29,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
 /** What the stock allows, the designs beside each other, the order of burning, the review and what was done otherwise. */
 final class PlanPanes {
@@ -40,7 +40,7 @@ final class PlanPanes {
   /** As many mixed estimates as are worth reading; the map shows all. */
   private static final int ALIASES = 12;
 
-  private final CTabFolder tabs;
+  private final PageBook book;
   private final LinesModel limits = new LinesModel(new String[] {"plan.limit", "plan.trials", "plan.why"}, 1.2, 0.6, 2.4);
   private final LinesModel designs = new LinesModel(new String[] {"plan.design", "plan.verdict"}, 1, 3);
   private final LinesModel order = new LinesModel(new String[] {"plan.place", "plan.furnace.number", "plan.date", "plan.settings"}, 0.5, 0.6, 0.9, 3);
@@ -55,9 +55,8 @@ final class PlanPanes {
   private final Prose seen;
 
   PlanPanes(Composite parent) {
-    tabs = new CTabFolder(parent, SWT.TOP);
-    tabs.setBackground(Hue.BAND.color());
-    SashForm allows = new SashForm(tabs, SWT.VERTICAL);
+    book = new PageBook(parent, SWT.TOP);
+    SashForm allows = new SashForm(book.body(), SWT.VERTICAL);
     grid(allows, "plan.allows", limits);
     timetable = new FigurePane(allows);
     allows.setWeights(4, 5);
@@ -66,16 +65,15 @@ final class PlanPanes {
     choice = grids.get(grids.size() - 1);
     seed = labelled("plan.order", order);
     seen = labelled("plan.review", review);
-    map = new FigurePane(tabs);
+    map = new FigurePane(book.body());
     tab("plan.map", map.control());
-    Composite otherwise = Pages.tight(tabs, 1);
+    Composite otherwise = Pages.tight(book.body(), 1);
     grid(otherwise, "plan.otherwise", deviations);
     tab("plan.otherwise", otherwise);
-    tabs.setSelection(0);
   }
 
   private Prose labelled(String key, LinesModel model) {
-    SashForm page = new SashForm(tabs, SWT.VERTICAL);
+    SashForm page = new SashForm(book.body(), SWT.VERTICAL);
     page.setBackground(Hue.ASH.color());
     Prose prose = new Prose(page, key + ".prose");
     grid(page, key, model);
@@ -93,10 +91,8 @@ final class PlanPanes {
     grids.add(grid);
   }
 
-  private void tab(String key, org.eclipse.swt.widgets.Control control) {
-    CTabItem item = new CTabItem(tabs, SWT.NONE);
-    item.setText(Words.of(key));
-    item.setControl(control);
+  private void tab(String key, Control control) {
+    book.add(key, Words.of(key), control);
   }
 
   /** The design marked in the proposal; empty when none is. */
@@ -110,11 +106,11 @@ final class PlanPanes {
   }
 
   void turnToProposal() {
-    tabs.setSelection(1);
+    book.show("plan.proposal");
   }
 
   void turnToOrder() {
-    tabs.setSelection(2);
+    book.show("plan.order");
   }
 
   /** Shows everything; the frozen plan where there is one and nothing new was proposed. */

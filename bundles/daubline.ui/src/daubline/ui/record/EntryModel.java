@@ -46,11 +46,11 @@ public final class EntryModel implements GridModel {
     return table.share(column);
   }
 
-  /** Words of a short list, and short texts of the first rows, are shown whole. */
+  /** Words of a short list, and texts of the first rows, are shown whole, of a long one its beginning. */
   @Override
   public String widest(int column) {
     Stream<String> written = IntStream.range(0, Math.min(rows(), LOOKED_AT)).mapToObj(row -> table.text(row, column));
-    return Stream.concat(table.choices(rows() - 1, column).stream(), written).filter(w -> w.length() <= LONGEST)
+    return Stream.concat(table.choices(rows() - 1, column).stream(), written).map(w -> w.length() <= LONGEST ? w : w.substring(0, LONGEST))
         .max(Comparator.comparingInt(String::length)).orElse("");
   }
 

@@ -147,7 +147,7 @@ final class BalancePage implements Page {
     }
     for (Finding f : all) {
       boolean note = f.severity() == Severity.NOTE;
-      Label label = Pages.text(findings, (note ? "○ " : "△ ") + (f.what() + " – " + f.remedy()).replace("&", "&&"), Fonts.PLAIN.font(), NARROW);
+      Label label = Pages.text(findings, (note ? "○ " : "△ ") + f.what() + " – " + f.remedy(), Fonts.PLAIN.font(), NARROW);
       label.setForeground(note ? Hue.QUIET.color() : Hue.LINING.color());
     }
   }

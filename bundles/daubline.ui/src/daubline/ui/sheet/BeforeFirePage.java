@@ -226,7 +226,7 @@ final class BeforeFirePage implements Page {
     for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
       for (Finding f : findings) {
         if (f.severity() == severity) {
-          Label label = Pages.text(warnings, (severity == Severity.NOTE ? "○ " : "△ ") + (f.what() + " – " + f.remedy()).replace("&", "&&"),
+          Label label = Pages.text(warnings, (severity == Severity.NOTE ? "○ " : "△ ") + f.what() + " – " + f.remedy(),
               Fonts.PLAIN.font(), NARROW);
           label.setForeground(severity == Severity.NOTE ? Hue.QUIET.color() : Hue.LINING.color());
           label.setData("id", "before-finding");

@@ -5,13 +5,12 @@ import daubline.model.Reading;
 import daubline.model.Series;
 import daubline.model.Trial;
 import daubline.ui.Words;
-import daubline.ui.look.Hue;
+import daubline.ui.look.PageBook;
 import daubline.ui.plan.EffectsPage;
 import daubline.ui.plan.PlanPage;
 import daubline.ui.record.RecordPages;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +19,6 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -32,11 +29,10 @@ import org.eclipse.ui.part.EditorPart;
 public final class SheetEditor extends EditorPart {
 
   private final Runnable refresher = this::refresh;
-  private final Map<CTabItem, Page> pages = new LinkedHashMap<>();
-  private final Map<CTabItem, Supplier<Page>> waiting = new HashMap<>();
+  private final Map<String, Page> pages = new LinkedHashMap<>();
   private OpenStudy study;
   private EObject object;
-  private CTabFolder tabs;
+  private PageBook book;
 
   @Override
   public void init(IEditorSite site, IEditorInput input) {
@@ -49,28 +45,25 @@ public final class SheetEditor extends EditorPart {
 
   @Override
   public void createPartControl(Composite parent) {
-    tabs = new CTabFolder(parent, SWT.BOTTOM);
-    tabs.setBackground(Hue.BAND.color());
+    book = new PageBook(parent, SWT.BOTTOM);
     if (Forms.has(object)) {
-      page("page.values", new ValuesPage(tabs, study, object));
+      page("page.values", new ValuesPage(book.body(), study, object));
     }
     if (object instanceof Series series) {
-      page("page.plan", new PlanPage(tabs, study, series));
-      page("page.effects", new EffectsPage(tabs, study, series));
+      page("page.plan", new PlanPage(book.body(), study, series));
+      page("page.effects", new EffectsPage(book.body(), study, series));
     }
-    RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(tabs, study)));
+    RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(book.body(), study)));
     if (object instanceof Citation citation) {
-      page("page.report", new ReportPage(tabs, study, citation));
+      page("page.report", new ReportPage(book.body(), study, citation));
     } else {
-      page("page.facts", new FactsPage(tabs, study, object));
+      page("page.facts", new FactsPage(book.body(), study, object));
     }
     if (object instanceof Trial trial) {
-      later("page.balance", () -> new BalancePage(tabs, study, trial));
-      page("page.before", new BeforeFirePage(tabs, study, trial));
+      later("page.balance", () -> new BalancePage(book.body(), study, trial));
+      page("page.before", new BeforeFirePage(book.body(), study, trial));
     }
-    tabs.addListener(SWT.Selection, e -> open(tabs.getSelection()));
-    tabs.addListener(SWT.MouseUp, e -> setFocus());
-    tabs.setSelection(0);
+    book.addListener(SWT.Selection, e -> setFocus());
     study.onChange(refresher);
     study.onResults(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.sheet");
@@ -78,45 +71,29 @@ public final class SheetEditor extends EditorPart {
   }
 
   private void page(String key, Page page) {
-    CTabItem item = new CTabItem(tabs, SWT.NONE);
-    item.setText(Words.of(key));
-    item.setToolTipText(Words.of(key));
-    item.setData(key);
-    item.setControl(page.control());
-    pages.put(item, page);
+    pages.put(key, page);
+    book.add(key, Words.of(key), page.control());
   }
 
   /** A page that is made when it is first looked at. */
   private void later(String key, Supplier<Page> maker) {
-    CTabItem item = new CTabItem(tabs, SWT.NONE);
-    item.setText(Words.of(key));
-    item.setToolTipText(Words.of(key));
-    item.setData(key);
-    waiting.put(item, maker);
-  }
-
-  private Page open(CTabItem item) {
-    Supplier<Page> maker = waiting.remove(item);
-    if (maker != null) {
+    book.addLater(key, Words.of(key), () -> {
       Page page = maker.get();
-      item.setControl(page.control());
-      pages.put(item, page);
+      pages.put(key, page);
       page.refresh();
-    }
-    return pages.get(item);
+      return page.control();
+    });
   }
 
   /** Shows a page by the key of its title. */
   public Page show(String key) {
-    for (CTabItem item : tabs.getItems()) {
-      if (key.equals(item.getData())) {
-        tabs.setSelection(item);
-        Page page = open(item);
-        page.focus();
-        return page;
-      }
+    if (!book.keys().contains(key)) {
+      return null;
     }
-    return null;
+    book.show(key);
+    Page page = pages.get(key);
+    page.focus();
+    return page;
   }
 
   /** The object that is edited. */
@@ -126,8 +103,8 @@ public final class SheetEditor extends EditorPart {
 
   /** Goes to a value, or to the place where a variable is typed. */
   public void reveal(Reading reading, String variable) {
-    if (pages.get(tabs.getItem(0)) instanceof ValuesPage values) {
-      tabs.setSelection(0);
+    if (pages.get("page.values") instanceof ValuesPage values) {
+      book.show("page.values");
       values.reveal(reading, variable);
     }
   }
@@ -179,7 +156,7 @@ public final class SheetEditor extends EditorPart {
 
   @Override
   public void setFocus() {
-    open(tabs.getItem(Math.max(0, tabs.getSelectionIndex()))).focus();
+    pages.get(book.shown()).focus();
     daubline.ui.study.Studies.get().setCurrent(study);
   }
 

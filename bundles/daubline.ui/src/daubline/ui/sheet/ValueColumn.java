@@ -27,6 +27,6 @@ record ValueColumn(String key, double share, Predicate<Variable> isAsked, Functi
 
   /** A text as long as they usually get, which is never cut off. */
   String widest() {
-    return key.equals(Forms.DEVIATION) ? "+20 ± 10 mm" : key.equals(Forms.EVIDENCE) ? "mm 300 ± 10 mm" : isWritten() ? "300 ± 10 mm" : "";
+    return key.equals(Forms.DEVIATION) ? "-200.0 ± 10.0 mm" : key.equals(Forms.EVIDENCE) ? "mm 300 ± 10 mm" : isWritten() ? "300 ± 10 mm" : "";
   }
 }

@@ -24,6 +24,7 @@ public final class Start {
 
   /** Shows the start page and opens the studies that the command line names after -study. */
   public static void with(String... arguments) {
+    closeForgotten();
     hearthside();
     for (int i = 1; i < arguments.length; i++) {
       if (arguments[i - 1].equals(STUDY_OPTION)) {
@@ -31,6 +32,11 @@ public final class Start {
         open(() -> given.endsWith("study.xmi") ? given.getParent() : given);
       }
     }
+  }
+
+  /** After the window was ended from outside, the platform remembers editors whose studies are not open any more. */
+  private static void closeForgotten() {
+    page().closeEditors(page().getEditorReferences(), false);
   }
 
   /** Shows the start page. */
