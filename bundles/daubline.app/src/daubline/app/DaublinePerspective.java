@@ -2,10 +2,13 @@ package daubline.app;
 
 import daubline.ui.Parts;
 import daubline.ui.look.Fonts;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 
 /** What all perspectives share: the study on the left, the shortcuts to each other and to the views. */
 abstract class DaublinePerspective implements IPerspectiveFactory {
@@ -35,11 +38,14 @@ abstract class DaublinePerspective implements IPerspectiveFactory {
     return isNarrow() ? below : layout.createFolder("right", IPageLayout.RIGHT, ratio, part);
   }
 
-  /** Whether the screen is small for the size of the writing. */
+  /** Whether the window, or the screen before there is one, is small for the size of the writing. */
   static boolean isNarrow() {
-    Shell shell = new Shell();
-    int letters = shell.getMonitor().getClientArea().width / Math.max(1, Fonts.PLAIN.characterWidth(shell));
-    shell.dispose();
+    IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+    Shell shell = window == null ? null : window.getShell();
+    int width = shell != null && shell.isVisible() ? shell.getSize().x : Display.getCurrent().getPrimaryMonitor().getClientArea().width;
+    Shell ruler = new Shell();
+    int letters = width / Math.max(1, Fonts.PLAIN.characterWidth(ruler));
+    ruler.dispose();
     return letters < WIDE;
   }
 }
