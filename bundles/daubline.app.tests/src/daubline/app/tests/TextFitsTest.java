@@ -85,11 +85,15 @@ class TextFitsTest {
     GC gc = new GC(stack);
     try {
       gc.setFont(stack.getFont());
-      return Arrays.stream(stack.getItems()).filter(item -> isView(item) && (!item.isShowing() || item.getBounds().width < gc.textExtent(item.getText()).x))
+      return Arrays.stream(stack.getItems()).filter(item -> isView(item) && (!item.isShowing() || item.getBounds().width < wanted(gc, item)))
           .map(CTabItem::getText).toList();
     } finally {
       gc.dispose();
     }
+  }
+
+  private static int wanted(GC gc, CTabItem item) {
+    return gc.textExtent(item.getText()).x + (item.getImage() == null ? 0 : item.getImage().getBounds().width);
   }
 
   private static boolean isView(CTabItem item) {

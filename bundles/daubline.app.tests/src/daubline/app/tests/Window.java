@@ -32,6 +32,7 @@ import org.junit.jupiter.api.Assertions;
 final class Window {
 
   private static final long PATIENCE_MILLIS = 60_000;
+  private static final long REST_MILLIS = 60;
   private static final int WIDTH = 1600;
   private static final int HEIGHT = 1000;
 
@@ -143,8 +144,15 @@ final class Window {
     pump();
   }
 
+  /** Waits as a hand does between two texts, so that a grid that was just filled has its size and its selection. */
+  private static void settle() {
+    long end = System.currentTimeMillis() + REST_MILLIS;
+    waitFor("a moment", () -> System.currentTimeMillis() > end);
+  }
+
   /** Types a text into the selected cell of a grid and ends with Enter. */
   static void type(NatTable grid, String text) {
+    settle();
     key(grid, text.charAt(0), text.charAt(0));
     Assertions.assertNotNull(grid.getActiveCellEditor(), "typing begins to edit");
     Text field = (Text) grid.getActiveCellEditor().getEditorControl();
@@ -154,6 +162,7 @@ final class Window {
 
   /** Types a text into the selected cell of a grid, free or with words on offer, and ends with Enter. */
   static void enter(NatTable grid, String text) {
+    settle();
     key(grid, text.charAt(0), text.charAt(0));
     Assertions.assertNotNull(grid.getActiveCellEditor(), "typing begins to edit");
     Control editor = grid.getActiveCellEditor().getEditorControl();

@@ -35,7 +35,7 @@ public final class PageBook extends Composite {
   private PageTitle shown;
 
   /**
-   * An empty book.
+   * An empty book. It tells a selection when a person turned to a page, or pressed the title of the one that shows.
    *
    * @param side where the titles stand, SWT.TOP or SWT.BOTTOM
    */
@@ -92,10 +92,9 @@ public final class PageBook extends Composite {
   private void title(String key, String text) {
     PageTitle title = new PageTitle(bar, key, text, isBelow);
     titles.add(title);
-    title.addListener(SWT.MouseDown, e -> {
-      choose(title);
-      title.setFocus();
-    });
+    title.addListener(SWT.MouseDown, e -> show(key));
+    // the platform gives the keyboard to what the mouse pressed; told only now, the page may take it
+    title.addListener(SWT.MouseUp, e -> notifyListeners(SWT.Selection, new Event()));
     title.addListener(SWT.KeyDown, this::arrow);
     title.addListener(SWT.Traverse, e -> e.doit = e.detail != SWT.TRAVERSE_ARROW_NEXT && e.detail != SWT.TRAVERSE_ARROW_PREVIOUS);
     if (shown == null) {

@@ -20,6 +20,7 @@ import daubline.ui.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.EObject;
 
 /** Adds new objects to a study, each where it belongs: beside or under what is selected, and otherwise at the end. */
@@ -63,12 +64,23 @@ public final class Additions {
     String name = Words.of(kind);
     study.edit("change.add", name, () -> {
       made[0] = make.get();
-      made[0].setName(list == null ? name : name + " " + (list.size() + 1));
       if (list != null) {
         ((List<Named>) list).add(made[0]);
       }
+      made[0].setName(free(name, siblings(made[0])));
     });
     return made[0];
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<? extends Named> siblings(Named made) {
+    return (List<? extends Named>) made.eContainer().eGet(made.eContainmentFeature());
+  }
+
+  /** A name with the first number that makes it the only one, counted from how many there are. */
+  private static String free(String name, List<? extends Named> among) {
+    return IntStream.iterate(Math.max(1, among.size()), i -> i + 1).mapToObj(i -> name + " " + i)
+        .filter(n -> among.stream().noneMatch(o -> n.equals(o.getName()))).findFirst().orElseThrow();
   }
 
   /** A variable of the study's own begins as a number that is asked for on remains. */
@@ -146,8 +158,10 @@ public final class Additions {
 
   /** Adds a repeat of a trial: the same plan, furnace and lots, nothing of its outcome. */
   public static Trial repeat(OpenStudy study, Trial original) {
-    Trial copy = Repeats.of(original, Words.of("repeat.of", OpenStudy.nameOf(original)));
-    study.edit("change.add", copy.getName(), () -> ((Series) original.eContainer()).getTrials().add(copy));
+    List<Trial> trials = ((Series) original.eContainer()).getTrials();
+    String name = Words.of("repeat.of", OpenStudy.nameOf(original));
+    Trial copy = Repeats.of(original, trials.stream().anyMatch(t -> name.equals(t.getName())) ? free(name, trials) : name);
+    study.edit("change.add", copy.getName(), () -> trials.add(copy));
     return copy;
   }
 
