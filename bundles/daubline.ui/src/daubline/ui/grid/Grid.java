@@ -43,6 +43,7 @@ public final class Grid {
   private final DataLayer headings;
   private final ColumnWidths widths;
   private final SelectionLayer selection;
+  private final ViewportLayer viewport;
   private final List<Runnable> selectionListeners = new ArrayList<>();
 
   /**
@@ -68,7 +69,7 @@ public final class Grid {
     data = new DataLayer(new GridData(model));
     widths = new ColumnWidths(model, data);
     selection = new SelectionLayer(data);
-    ViewportLayer viewport = new ViewportLayer(selection);
+    viewport = new ViewportLayer(selection);
     viewport.setRegionName(GridRegion.BODY);
     headings = new DataLayer(GridData.headings(model));
     FreezeLayer freeze = new FreezeLayer(selection);
@@ -182,5 +183,10 @@ public final class Grid {
   /** Selects a cell and scrolls to it. */
   public void select(int column, int row) {
     selection.doCommand(new SelectCellCommand(selection, column, row, false, false));
+  }
+
+  /** Scrolls to the selected cell. */
+  void show() {
+    selected().ifPresent(p -> viewport.moveCellPositionIntoViewport(p.x, p.y));
   }
 }

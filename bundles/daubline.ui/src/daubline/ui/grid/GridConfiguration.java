@@ -128,7 +128,11 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   @Override
   public void configureUiBindings(UiBindingRegistry bindings) {
     IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0 && event.character > ' ' && event.character != SWT.DEL;
-    bindings.registerFirstKeyBinding(printable, new KeyEditAction());
+    bindings.registerFirstKeyBinding(printable, (table, event) -> {
+      // a cell out of sight cannot be opened, and the key would be lost
+      grid.show();
+      new KeyEditAction().run(table, event);
+    });
     IKeyEventMatcher enter = event -> (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) && event.stateMask == 0 && model.next(0, 0) != null;
     bindings.registerFirstKeyBinding(enter, (table, event) -> grid.selected().ifPresent(p -> onward(p.x, p.y)));
   }
