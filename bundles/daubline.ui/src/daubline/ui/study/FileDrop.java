@@ -1,5 +1,6 @@
 package daubline.ui.study;
 
+import daubline.session.backup.BackupReader;
 import daubline.ui.Words;
 import daubline.ui.table.Imports;
 import java.nio.file.Files;
@@ -15,7 +16,10 @@ import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
-/** Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported. */
+/**
+ * Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported, a backup
+ * becomes a study of its own.
+ */
 public final class FileDrop extends DropTargetAdapter {
 
   private final Consumer<List<Path>> taker;
@@ -55,6 +59,8 @@ public final class FileDrop extends DropTargetAdapter {
         Start.open(() -> file);
       } else if (file.endsWith("study.xmi")) {
         Start.open(file::getParent);
+      } else if (BackupReader.isBackup(file)) {
+        BackupOpening.open(file);
       } else if (Imports.isTable(file)) {
         Imports.start(file);
       } else {
