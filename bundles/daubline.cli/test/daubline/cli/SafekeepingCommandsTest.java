@@ -4,16 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.model.ModelFactory;
+import daubline.model.Study;
 import daubline.session.StudySession;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Backups through the command line; data invented. */
+/** Backups and merging through the command line; data invented. */
 class SafekeepingCommandsTest {
 
   @TempDir
@@ -87,5 +90,76 @@ class SafekeepingCommandsTest {
     assertEquals(1, printed.lines().count(), printed);
     assertEquals(1, run("backup", study, "--keep", "1,2"));
     assertTrue(printed.contains("three numbers"), printed);
+  }
+
+  private void edit(Path where, Consumer<Study> change) throws Exception {
+    try (StudySession session = StudySession.open(where)) {
+      session.edit("work", () -> change.accept(session.study()));
+      session.save();
+    }
+  }
+
+  private Study read(Path where) throws Exception {
+    try (StudySession session = StudySession.read(where)) {
+      return session.study();
+    }
+  }
+
+  private Path handedOver(Path from, String name) throws Exception {
+    Path disk = Files.createDirectory(folder.resolve("stick-" + name));
+    assertEquals(0, run("backup", from, "--to", disk), printed);
+    return only(disk);
+  }
+
+  @Test
+  void twoPeoplesCopiesGoToAndFro() throws Exception {
+    Path theirs = folder.resolve("theirs");
+    assertEquals(0, run("restore", handedOver(study, "1"), theirs), printed);
+    edit(study, s -> {
+      s.setQuestion("Which blast?");
+      s.setNote("mine");
+    });
+    edit(theirs, s -> {
+      s.setLicence("CC-BY-4.0");
+      s.setNote("theirs");
+      s.getPeople().add(ModelFactory.eINSTANCE.createPerson());
+    });
+    Path packet = handedOver(theirs, "2");
+    assertEquals(1, run("merge", study, packet, "--apply"));
+    assertTrue(printed.contains("base “”, mine “mine”, theirs “theirs”") && printed.contains("1 conflicts, 1 of them open") && printed.contains("nothing was changed"), printed);
+    assertEquals(null, read(study).getLicence());
+    assertEquals(0, run("merge", study, packet, "--theirs", "1"), printed);
+    assertEquals("mine", read(study).getNote());
+    assertEquals(0, run("merge", study, packet, "--prefer", "theirs", "--apply"), printed);
+    assertTrue(printed.contains("the checks say"), printed);
+    Study merged = read(study);
+    assertEquals(java.util.List.of("theirs", "Which blast?", "CC-BY-4.0", 1), java.util.List.of(merged.getNote(), merged.getQuestion(), merged.getLicence(), merged.getPeople().size()));
+    assertEquals(0, run("merge", theirs, handedOver(study, "3"), "--apply"), printed);
+    assertTrue(printed.contains("0 conflicts"), printed);
+    assertEquals("Which blast?", read(theirs).getQuestion());
+    edit(theirs, s -> s.setNote("later"));
+    assertEquals(0, run("merge", study, handedOver(theirs, "4"), "--apply"), printed);
+    assertEquals("later", read(study).getNote());
+  }
+
+  @Test
+  void whatIsNoCopyIsRefusedAndWithoutABaseAllThatDiffersIsListed() throws Exception {
+    Path stranger = folder.resolve("stranger");
+    assertEquals(0, run("new", stranger, "Other"), printed);
+    assertEquals(1, run("merge", study, stranger));
+    assertTrue(printed.contains("no copy of “Test”"), printed);
+    Path theirs = folder.resolve("theirs");
+    Files.createDirectories(theirs);
+    Files.copy(study.resolve("study.xmi"), theirs.resolve("study.xmi"));
+    edit(theirs, s -> s.setNote("theirs"));
+    assertEquals(1, run("merge", study, theirs), printed);
+    assertTrue(printed.contains("is not known") && printed.contains("1 conflicts"), printed);
+    Path base = folder.resolve("base");
+    Files.createDirectories(base);
+    Files.copy(study.resolve("study.xmi"), base.resolve("study.xmi"));
+    assertEquals(0, run("merge", study, theirs, "--base", base), printed);
+    assertTrue(printed.contains("1 taken from theirs, 0 conflicts"), printed);
+    assertEquals(1, run("merge", study, theirs, "--theirs", "4"));
+    assertTrue(printed.contains("there is no conflict 4"), printed);
   }
 }

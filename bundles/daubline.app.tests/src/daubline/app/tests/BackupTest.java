@@ -71,6 +71,7 @@ class BackupTest {
     try (BackupReader reader = BackupReader.open(made[0])) {
       assertTrue(reader.files() > 3, "files " + reader.files());
     }
+    Window.answer(Words.of("merging.question.title"), Words.of("merging.question.open"));
     FileDrop.take(List.of(made[0]));
     Path expected = Seeds.home().resolve(made[0].getFileName().toString().replace(".zip", ""));
     Window.waitFor("the backup opened", () -> Studies.get().find(expected).isPresent());

@@ -6,6 +6,7 @@ import daubline.session.StudySession;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -46,6 +47,21 @@ public final class Bases {
   static void note(Path study) throws StudyException {
     try (StudySession session = StudySession.read(study)) {
       note(session.image(), LocalDateTime.now());
+    }
+  }
+
+  /** Notes in one study the states that another went through, after that was merged into it, and keeps the last as a base. */
+  public static void adopt(Path mine, Path theirs) throws StudyException {
+    try {
+      Lineage.note(mine, Lineage.of(theirs));
+      List<Path> last = zips(theirs.resolve(FOLDER));
+      if (!last.isEmpty()) {
+        Path newest = last.get(last.size() - 1);
+        Files.createDirectories(mine.resolve(FOLDER));
+        Files.copy(newest, mine.resolve(FOLDER).resolve(newest.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+      }
+    } catch (IOException e) {
+      throw Trouble.writing(mine, e);
     }
   }
 

@@ -3,6 +3,7 @@ package daubline.ui.study;
 import daubline.session.backup.BackupReader;
 import daubline.ui.Words;
 import daubline.ui.table.Imports;
+import daubline.ui.table.MergingStart;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -18,7 +19,7 @@ import org.eclipse.swt.widgets.Control;
 
 /**
  * Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported, a backup
- * becomes a study of its own.
+ * is merged or becomes a study of its own.
  */
 public final class FileDrop extends DropTargetAdapter {
 
@@ -60,7 +61,7 @@ public final class FileDrop extends DropTargetAdapter {
       } else if (file.endsWith("study.xmi")) {
         Start.open(file::getParent);
       } else if (BackupReader.isBackup(file)) {
-        BackupOpening.open(file);
+        MergingStart.dropped(file);
       } else if (Imports.isTable(file)) {
         Imports.start(file);
       } else {
