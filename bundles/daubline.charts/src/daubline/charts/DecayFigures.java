@@ -46,8 +46,8 @@ public final class DecayFigures implements FigureSpec {
     }
 
     private static String said(String line, Optional<DecayFit> fit, String law, double factor, String unit) {
-      return fit.map(f -> line + ": " + law + Printed.number(factor * f.rate(), 3) + unit + (Double.isFinite(f.low())
-          ? " (95 % range " + Printed.number(factor * f.low(), 3) + " to " + Printed.number(factor * f.high(), 3) + ", " + f.observations() + " observations). "
+      return fit.map(f -> line + ": " + law + Printed.number(factor * f.goes(f.rate()), 3) + unit + (Double.isFinite(f.low())
+          ? " (95 % range " + Printed.number(factor * f.goes(f.low()), 3) + " to " + Printed.number(factor * f.goes(f.high()), 3) + ", " + f.observations() + " observations). "
           : " (two observations give no range). ")).orElse("");
     }
 

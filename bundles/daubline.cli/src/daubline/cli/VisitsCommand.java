@@ -72,8 +72,8 @@ final class VisitsCommand implements Callable<Integer> {
 
   private static String rate(DecayFit f) {
     double factor = f.exponential() ? 100 : 1000;
-    return Printed.number(factor * f.rate(), 3) + (f.exponential() ? " % of what is left per year" : " mm per year")
-        + (Double.isFinite(f.low()) ? ", 95 % range " + Printed.number(factor * f.low(), 3) + " to " + Printed.number(factor * f.high(), 3) : "; two observations give no range");
+    return Printed.number(factor * f.goes(f.rate()), 3) + (f.exponential() ? " % of what is left per year" : " mm per year")
+        + (Double.isFinite(f.low()) ? ", 95 % range " + Printed.number(factor * f.goes(f.low()), 3) + " to " + Printed.number(factor * f.goes(f.high()), 3) : "; two observations give no range");
   }
 
   private int plan() throws Exception {

@@ -12,7 +12,6 @@ import daubline.ui.study.OpenStudy;
 import java.time.LocalDate;
 import java.util.List;
 import org.eclipse.nebula.widgets.nattable.NatTable;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -37,15 +36,17 @@ class VisitsTest {
     NatTable grid = Window.find("visits", NatTable.class);
     Label summary = Window.find("visits.summary", Label.class);
     assertTrue(summary.getText().contains("2020-02-29") && summary.getText().contains("2020-07-31"), summary.getText());
-    Window.key(grid, SWT.CR, SWT.CR);
-    for (String text : List.of("2020-03-02", "Ann", "480 mm")) {
+    // the row that is not begun yet is selected
+    for (String text : List.of("2020-12-31", "2021-01-05", "Ann", "480 mm")) {
       Window.enter(grid, text);
     }
-    Visit visit = trial.getVisits().get(0);
-    assertEquals("2020-03-02", visit.getVisitedOn());
+    Visit visit = trial.getVisits().get(trial.getVisits().size() - 1);
+    assertEquals("2020-12-31", visit.getDueOn());
+    assertEquals("2021-01-05", visit.getVisitedOn());
     assertEquals("Ann", visit.getRemains().getRecordedBy().getName());
     assertEquals(0.48, visit.getRemains().getClaims().get(0).getValue(), 1e-12);
-    Window.waitFor("the summary", () -> !summary.getText().contains("2020-02-29"));
+    study.edit("change.field", "visits", () -> trial.getVisits().stream().filter(v -> "2020-02-29".equals(v.getDueOn())).forEach(v -> v.setNotVisitedBecause("snow")));
+    Window.waitFor("the summary", () -> !summary.getText().contains("2020-02-29") && summary.getText().contains("2020-07-31"));
     while (study.session().undoLabel().isPresent() && !study.session().digest().equals(before)) {
       study.session().undo();
     }

@@ -55,6 +55,11 @@ public record DecayFit(boolean exponential, double start, double rate, double er
     return Math.sqrt(sum / freedom);
   }
 
+  /** What goes in one unit of time at a rate of this law: the share of what is left, 1 − exp(−k), or the amount. */
+  public double goes(double k) {
+    return exponential ? -Math.expm1(-k) : k;
+  }
+
   /** What is left at a time. */
   public double at(double t) {
     return exponential ? start * Math.exp(-rate * t) : start - rate * t;

@@ -41,6 +41,7 @@ class DecayFitTest {
     DecayFit two = DecayFit.of(new double[] {0, 2}, new double[] {0.6, 0.3}, true);
     assertEquals(Math.log(2) / 2, two.rate(), 1e-12);
     assertEquals(0.15, two.at(4), 1e-12);
+    assertEquals(1 - Math.sqrt(0.5), two.goes(two.rate()), 1e-12);
     assertTrue(Double.isNaN(two.low()) && Double.isNaN(two.misses()));
     assertThrows(IllegalArgumentException.class, () -> DecayFit.of(new double[] {1, 1}, new double[] {0.6, 0.3}, false));
     assertThrows(IllegalArgumentException.class, () -> DecayFit.of(new double[] {0, 1}, new double[] {0.6, 0}, true));

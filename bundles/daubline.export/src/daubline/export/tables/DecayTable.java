@@ -32,8 +32,8 @@ public final class DecayTable extends Spec {
   private static List<Cell> row(DecayCurve c, DecayFit f) {
     double factor = f.exponential() ? 100 : 1000;
     return List.of(Cell.text(c.name()), Cell.fixed(c.points().size(), 0), Cell.fixed(c.points().get(c.points().size() - 1).years(), 2),
-        Cell.text(f.exponential() ? "a share" : "a height"), number(factor * f.rate()), Cell.text(f.exponential() ? "% per year" : "mm per year"), number(factor * f.low()),
-        number(factor * f.high()), number(1000 * f.misses()), Cell.text(c.ended()));
+        Cell.text(f.exponential() ? "a share" : "a height"), number(factor * f.goes(f.rate())), Cell.text(f.exponential() ? "% per year" : "mm per year"), number(factor * f.goes(f.low())),
+        number(factor * f.goes(f.high())), number(1000 * f.misses()), Cell.text(c.ended()));
   }
 
   private static Cell number(double value) {
