@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 public final class Figures {
 
   private static final List<FigureSpec> ALL = Stream.concat(Stream.of(new RankingFigure(), new AgreementMap(), new VerdictMap(), new SectionFigure(), new ReconstructionFigures(),
-      new WallMap(), new SpreadMap(), new RunFigures(), new BalanceFigures(), new TernaryFigure(), new BiplotFigure(), new ParallelFigure(), new TriedFigure(),
+      new WallMap(), new SpreadMap(), new RunFigures(), new BalanceFigures(), new DecayFigures(), new TernaryFigure(), new BiplotFigure(), new ParallelFigure(), new TriedFigure(),
       new ResidueShares(), new ResidualsFigure(), new SeriesFigures()), ForecastFigures.all().stream()).toList();
 
   private Figures() {

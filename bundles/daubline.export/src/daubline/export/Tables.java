@@ -7,6 +7,7 @@ import daubline.export.tables.ChecksTable;
 import daubline.export.tables.ChemistryTable;
 import daubline.export.tables.CitationsTable;
 import daubline.export.tables.ComparisonTable;
+import daubline.export.tables.DecayTable;
 import daubline.export.tables.DesignTable;
 import daubline.export.tables.DifferencesTable;
 import daubline.export.tables.EvidenceTable;
@@ -29,6 +30,7 @@ import daubline.export.tables.SamplesTable;
 import daubline.export.tables.StagesTable;
 import daubline.export.tables.TimelineTable;
 import daubline.export.tables.TrialsTable;
+import daubline.export.tables.VisitsTable;
 import daubline.export.tables.YieldsTable;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +41,7 @@ public final class Tables {
   private static final List<TableSpec> ALL = List.of(new EvidenceTable(), new ReconstructionsTable(), new BasesTable(), new DifferencesTable(), new TrialsTable(), StagesTable.dimensions(),
       StagesTable.conditions(), new LotsTable(), new DesignTable(), new ChargingTable(), new TimelineTable(), new ProductsTable(), new YieldsTable(),
       new BalanceTable(), new ResiduesTable(), new ChemistryTable(), new MethodsTable(), new MineralogyTable(), new PredictionsTable(), new IncidentsTable(),
-      new SamplesTable(), new RankingTable(), new RanksTable(), new InfluenceTable(), new ExclusionsTable(),
+      new SamplesTable(), new VisitsTable(), new DecayTable(), new RankingTable(), new RanksTable(), new InfluenceTable(), new ExclusionsTable(),
       new RepeatsTable(), new ComparisonTable(), new PeopleTable(), new CitationsTable(), new ChecksTable());
 
   private Tables() {

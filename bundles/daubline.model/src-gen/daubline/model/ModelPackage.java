@@ -7869,13 +7869,22 @@ public interface ModelPackage extends EPackage {
 	int VISIT__VISITED_ON = NAMED_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Not Visited Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VISIT__NOT_VISITED_BECAUSE = NAMED_FEATURE_COUNT + 2;
+
+	/**
 	 * The feature id for the '<em><b>Ended Because</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int VISIT__ENDED_BECAUSE = NAMED_FEATURE_COUNT + 2;
+	int VISIT__ENDED_BECAUSE = NAMED_FEATURE_COUNT + 3;
 
 	/**
 	 * The feature id for the '<em><b>Remains</b></em>' containment reference.
@@ -7884,7 +7893,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int VISIT__REMAINS = NAMED_FEATURE_COUNT + 3;
+	int VISIT__REMAINS = NAMED_FEATURE_COUNT + 4;
 
 	/**
 	 * The number of structural features of the '<em>Visit</em>' class.
@@ -7893,7 +7902,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int VISIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 4;
+	int VISIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '<em>Basis</em>' data type.
@@ -12366,6 +12375,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getVisit_VisitedOn();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Visit#getNotVisitedBecause <em>Not Visited Because</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Not Visited Because</em>'.
+	 * @see daubline.model.Visit#getNotVisitedBecause()
+	 * @see #getVisit()
+	 * @generated
+	 */
+	EAttribute getVisit_NotVisitedBecause();
+
+	/**
 	 * Returns the meta object for the attribute '{@link daubline.model.Visit#getEndedBecause <em>Ended Because</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -15839,6 +15859,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute VISIT__VISITED_ON = eINSTANCE.getVisit_VisitedOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Not Visited Because</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VISIT__NOT_VISITED_BECAUSE = eINSTANCE.getVisit_NotVisitedBecause();
 
 		/**
 		 * The meta object literal for the '<em><b>Ended Because</b></em>' attribute feature.

@@ -18,6 +18,7 @@ package daubline.model;
  * <ul>
  *   <li>{@link daubline.model.Visit#getDueOn <em>Due On</em>}</li>
  *   <li>{@link daubline.model.Visit#getVisitedOn <em>Visited On</em>}</li>
+ *   <li>{@link daubline.model.Visit#getNotVisitedBecause <em>Not Visited Because</em>}</li>
  *   <li>{@link daubline.model.Visit#getEndedBecause <em>Ended Because</em>}</li>
  *   <li>{@link daubline.model.Visit#getRemains <em>Remains</em>}</li>
  * </ul>
@@ -70,6 +71,28 @@ public interface Visit extends Named {
 	 * @generated
 	 */
 	void setVisitedOn(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Not Visited Because</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Not Visited Because</em>' attribute.
+	 * @see #setNotVisitedBecause(String)
+	 * @see daubline.model.ModelPackage#getVisit_NotVisitedBecause()
+	 * @model
+	 * @generated
+	 */
+	String getNotVisitedBecause();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Visit#getNotVisitedBecause <em>Not Visited Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Not Visited Because</em>' attribute.
+	 * @see #getNotVisitedBecause()
+	 * @generated
+	 */
+	void setNotVisitedBecause(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Ended Because</b></em>' attribute.

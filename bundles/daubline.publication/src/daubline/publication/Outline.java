@@ -52,10 +52,10 @@ final class Outline {
         new Part("Methods", methods(), List.of("design", "people", "analysis-methods", "samples"), List.of()),
         new Part("Differences between Trials", List.of("Every trial is listed, failed ones included."),
             List.of("trials", "dimensions", "conditions", "charging", "incidents", "time-line"), List.of("tried", "run")),
-        new Part("Results", found(), List.of("products", "yields", "balance", "residues", "chemistry", "mineralogy", "predictions", "ranking", "ranks", "influence", "exclusions",
+        new Part("Results", found(), List.of("products", "yields", "balance", "residues", "chemistry", "mineralogy", "predictions", "visits", "decay", "ranking", "ranks", "influence", "exclusions",
             "repeats", "comparison"),
             List.of("ranking", "agreement-map", "verdicts", "sections", "variables-by-agreement", "wall-map", "slag-spread", "residue-shares", "slag-ternary", "slag-biplot",
-                "balance", "prediction-residuals", "shaft-profiles", "slag-inlet", "forecast-observed", "forecast-residuals", "effects")),
+                "balance", "decay", "prediction-residuals", "shaft-profiles", "slag-inlet", "forecast-observed", "forecast-residuals", "effects")),
         new Part("Limits", limits(), List.of("checks"), List.of()));
   }
 

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** Writes a complete copy of a study elsewhere: its state now, and its data files as they are. */
+/** Writes a complete copy of a study elsewhere: its state now, its data files as they are, and the states it came from, for merging. */
 final class StudyCopy {
 
   private StudyCopy() {
@@ -20,13 +20,16 @@ final class StudyCopy {
     try (Stream<Path> all = Files.walk(source)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         String relative = source.relativize(file).toString().replace('\\', '/');
-        boolean own = relative.startsWith(StudyFolder.PRIVATE) || relative.equals(StudyFolder.STUDY_FILE)
-            || relative.endsWith(".xmi") && (relative.startsWith(StudyFolder.SITES + "/") || relative.startsWith(StudyFolder.SERIES + "/"));
+        boolean own = relative.startsWith(StudyFolder.PRIVATE) && !isOrigin(relative) || StudyImage.isOwn(relative);
         if (!own && !file.startsWith(target)) {
           Files.createDirectories(target.resolve(relative).getParent());
           Files.copy(file, target.resolve(relative));
         }
       }
     }
+  }
+
+  private static boolean isOrigin(String relative) {
+    return relative.equals(StudyFolder.PRIVATE + "/lineage.txt") || relative.startsWith(StudyFolder.PRIVATE + "/bases/");
   }
 }

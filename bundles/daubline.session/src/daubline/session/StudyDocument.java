@@ -257,9 +257,13 @@ final class StudyDocument {
   }
 
   String digest() {
+    return digest(current);
+  }
+
+  static String digest(Map<String, byte[]> files) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      current.forEach((file, content) -> {
+      new TreeMap<>(files).forEach((file, content) -> {
         digest.update(file.getBytes(StandardCharsets.UTF_8));
         digest.update(content);
       });

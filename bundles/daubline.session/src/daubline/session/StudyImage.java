@@ -1,5 +1,6 @@
 package daubline.session;
 
+import java.nio.file.Path;
 import java.util.Map;
 
 /**
@@ -14,6 +15,27 @@ public final class StudyImage {
   StudyImage(StudyFolder folder, Map<String, byte[]> files) {
     this.folder = folder;
     this.files = Map.copyOf(files);
+  }
+
+  /** The folder of the study. */
+  public Path folder() {
+    return folder.root();
+  }
+
+  /** The study's own files as saving would write them, by path relative to the folder. */
+  public Map<String, byte[]> files() {
+    return files;
+  }
+
+  /** Whether a path relative to a study's folder is one of the study's own files. */
+  public static boolean isOwn(String relative) {
+    return relative.equals(StudyFolder.STUDY_FILE)
+        || relative.endsWith(".xmi") && (relative.startsWith(StudyFolder.SITES + "/") || relative.startsWith(StudyFolder.SERIES + "/"));
+  }
+
+  /** A digest of the study's own files. */
+  public String digest() {
+    return StudyDocument.digest(files);
   }
 
   /**

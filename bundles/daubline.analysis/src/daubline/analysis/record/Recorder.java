@@ -1,5 +1,6 @@
 package daubline.analysis.record;
 
+import daubline.base.Amount;
 import daubline.base.Material;
 import daubline.base.Printed;
 import daubline.engine.inference.AnalysisData;
@@ -17,12 +18,15 @@ import daubline.model.Named;
 import daubline.model.Person;
 import daubline.model.Piece;
 import daubline.model.Reading;
+import daubline.model.ModelFactory;
+import daubline.model.RemainsSheet;
 import daubline.model.Sample;
 import daubline.model.Series;
 import daubline.model.Site;
 import daubline.model.Study;
 import daubline.model.Treatment;
 import daubline.model.Trial;
+import daubline.model.Visit;
 import daubline.session.Predictions;
 import daubline.session.Readings;
 import java.util.ArrayList;
@@ -91,7 +95,29 @@ public final class Recorder {
     return new TrialRecord(text(t.getId()), whole(t.getNumber()), text(t.getOn()), nameOf(t.getBuild()), nameOf(t.getReconstruction()),
         t.getLeader() == null ? "" : text(t.getLeader().getId()), text(t.getConclusion()), t.getLog().stream().map(this::log).toList(), pieces,
         t.getSamples().stream().map(Recorder::sample).toList(), analyses(name(t), t), predictions(t),
-        t.getLoggers().stream().map(Recorder::logger).toList());
+        t.getLoggers().stream().map(Recorder::logger).toList(), visits(t));
+  }
+
+  /** The visits, before them what was found after the fire: the first that was seen of the ruin. */
+  private static List<TrialRecord.VisitData> visits(Trial t) {
+    List<TrialRecord.VisitData> all = new ArrayList<>();
+    if (!t.getVisits().isEmpty() && t.getRemains() != null) {
+      Visit first = ModelFactory.eINSTANCE.createVisit();
+      first.setVisitedOn(text(t.getRemains().getRecordedOn()).isEmpty() ? t.getOn() : t.getRemains().getRecordedOn());
+      first.setNote("as found after the fire");
+      all.add(visit(first, t.getRemains()));
+    }
+    t.getVisits().forEach(v -> all.add(visit(v, v.getRemains())));
+    return all;
+  }
+
+  private static TrialRecord.VisitData visit(Visit v, RemainsSheet remains) {
+    Map<String, Amount> values = new LinkedHashMap<>();
+    if (remains != null) {
+      remains.getClaims().stream().filter(c -> c.getVariable() != null).forEach(c -> values.putIfAbsent(c.getVariable(), Readings.amount(c)));
+    }
+    return new TrialRecord.VisitData(text(v.getDueOn()), text(v.getVisitedOn()), remains == null || remains.getRecordedBy() == null ? "" : text(remains.getRecordedBy().getId()),
+        text(v.getNotVisitedBecause()), text(v.getEndedBecause()), text(v.getNote()), values);
   }
 
   private List<AnalysisRecord> analyses(String owner, Trial t) {

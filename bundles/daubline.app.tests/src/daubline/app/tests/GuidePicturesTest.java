@@ -77,6 +77,7 @@ class GuidePicturesTest {
       new Screen("roles", "plan", "Who does what, and who relieves whom.", s -> page(series(s), "record.roles")),
       new Screen("hazards", "plan", "Hazards, their control and who sees to it; a memory aid, not advice.", s -> page(study(s), "record.hazards")),
       new Screen("permissions", "plan", "Permissions and when they run out.", s -> page(study(s), "record.permissions")),
+      new Screen("visits", "record", "Visits to a furnace that is left to decay.", s -> page(trial(s), "record.visits")),
       new Screen("plan", "plan", "The plan of a series: stock, hands and days, factors, the proposed design.", s -> page(series(s), "page.plan")),
       new Screen("effects", "plan", "What moved an outcome, and what could not have been seen.", s -> page(series(s), "page.effects")),
       new Screen("before-the-fire", "plan", "Before the fire: what physics and experience can say of a trial.", s -> {

@@ -4621,7 +4621,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getVisit_EndedBecause() {
+	public EAttribute getVisit_NotVisitedBecause() {
 		return (EAttribute)visitEClass.getEStructuralFeatures().get(2);
 	}
 
@@ -4631,8 +4631,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getVisit_EndedBecause() {
+		return (EAttribute)visitEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getVisit_Remains() {
-		return (EReference)visitEClass.getEStructuralFeatures().get(3);
+		return (EReference)visitEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -5210,6 +5220,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		visitEClass = createEClass(VISIT);
 		createEAttribute(visitEClass, VISIT__DUE_ON);
 		createEAttribute(visitEClass, VISIT__VISITED_ON);
+		createEAttribute(visitEClass, VISIT__NOT_VISITED_BECAUSE);
 		createEAttribute(visitEClass, VISIT__ENDED_BECAUSE);
 		createEReference(visitEClass, VISIT__REMAINS);
 
@@ -5764,6 +5775,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEClass(visitEClass, Visit.class, "Visit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getVisit_DueOn(), ecorePackage.getEString(), "dueOn", null, 0, 1, Visit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getVisit_VisitedOn(), ecorePackage.getEString(), "visitedOn", null, 0, 1, Visit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVisit_NotVisitedBecause(), ecorePackage.getEString(), "notVisitedBecause", null, 0, 1, Visit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getVisit_EndedBecause(), ecorePackage.getEString(), "endedBecause", null, 0, 1, Visit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getVisit_Remains(), this.getRemainsSheet(), null, "remains", null, 0, 1, Visit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 

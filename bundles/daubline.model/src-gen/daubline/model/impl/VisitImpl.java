@@ -24,6 +24,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  * <ul>
  *   <li>{@link daubline.model.impl.VisitImpl#getDueOn <em>Due On</em>}</li>
  *   <li>{@link daubline.model.impl.VisitImpl#getVisitedOn <em>Visited On</em>}</li>
+ *   <li>{@link daubline.model.impl.VisitImpl#getNotVisitedBecause <em>Not Visited Because</em>}</li>
  *   <li>{@link daubline.model.impl.VisitImpl#getEndedBecause <em>Ended Because</em>}</li>
  *   <li>{@link daubline.model.impl.VisitImpl#getRemains <em>Remains</em>}</li>
  * </ul>
@@ -70,6 +71,26 @@ public class VisitImpl extends NamedImpl implements Visit {
 	 * @ordered
 	 */
 	protected String visitedOn = VISITED_ON_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNotVisitedBecause() <em>Not Visited Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNotVisitedBecause()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String NOT_VISITED_BECAUSE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNotVisitedBecause() <em>Not Visited Because</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNotVisitedBecause()
+	 * @generated
+	 * @ordered
+	 */
+	protected String notVisitedBecause = NOT_VISITED_BECAUSE_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getEndedBecause() <em>Ended Because</em>}' attribute.
@@ -172,6 +193,29 @@ public class VisitImpl extends NamedImpl implements Visit {
 	 * @generated
 	 */
 	@Override
+	public String getNotVisitedBecause() {
+		return notVisitedBecause;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNotVisitedBecause(String newNotVisitedBecause) {
+		String oldNotVisitedBecause = notVisitedBecause;
+		notVisitedBecause = newNotVisitedBecause;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.VISIT__NOT_VISITED_BECAUSE, oldNotVisitedBecause, notVisitedBecause));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String getEndedBecause() {
 		return endedBecause;
 	}
@@ -260,6 +304,8 @@ public class VisitImpl extends NamedImpl implements Visit {
 				return getDueOn();
 			case ModelPackage.VISIT__VISITED_ON:
 				return getVisitedOn();
+			case ModelPackage.VISIT__NOT_VISITED_BECAUSE:
+				return getNotVisitedBecause();
 			case ModelPackage.VISIT__ENDED_BECAUSE:
 				return getEndedBecause();
 			case ModelPackage.VISIT__REMAINS:
@@ -281,6 +327,9 @@ public class VisitImpl extends NamedImpl implements Visit {
 				return;
 			case ModelPackage.VISIT__VISITED_ON:
 				setVisitedOn((String)newValue);
+				return;
+			case ModelPackage.VISIT__NOT_VISITED_BECAUSE:
+				setNotVisitedBecause((String)newValue);
 				return;
 			case ModelPackage.VISIT__ENDED_BECAUSE:
 				setEndedBecause((String)newValue);
@@ -306,6 +355,9 @@ public class VisitImpl extends NamedImpl implements Visit {
 			case ModelPackage.VISIT__VISITED_ON:
 				setVisitedOn(VISITED_ON_EDEFAULT);
 				return;
+			case ModelPackage.VISIT__NOT_VISITED_BECAUSE:
+				setNotVisitedBecause(NOT_VISITED_BECAUSE_EDEFAULT);
+				return;
 			case ModelPackage.VISIT__ENDED_BECAUSE:
 				setEndedBecause(ENDED_BECAUSE_EDEFAULT);
 				return;
@@ -328,6 +380,8 @@ public class VisitImpl extends NamedImpl implements Visit {
 				return DUE_ON_EDEFAULT == null ? dueOn != null : !DUE_ON_EDEFAULT.equals(dueOn);
 			case ModelPackage.VISIT__VISITED_ON:
 				return VISITED_ON_EDEFAULT == null ? visitedOn != null : !VISITED_ON_EDEFAULT.equals(visitedOn);
+			case ModelPackage.VISIT__NOT_VISITED_BECAUSE:
+				return NOT_VISITED_BECAUSE_EDEFAULT == null ? notVisitedBecause != null : !NOT_VISITED_BECAUSE_EDEFAULT.equals(notVisitedBecause);
 			case ModelPackage.VISIT__ENDED_BECAUSE:
 				return ENDED_BECAUSE_EDEFAULT == null ? endedBecause != null : !ENDED_BECAUSE_EDEFAULT.equals(endedBecause);
 			case ModelPackage.VISIT__REMAINS:
@@ -350,6 +404,8 @@ public class VisitImpl extends NamedImpl implements Visit {
 		result.append(dueOn);
 		result.append(", visitedOn: ");
 		result.append(visitedOn);
+		result.append(", notVisitedBecause: ");
+		result.append(notVisitedBecause);
 		result.append(", endedBecause: ");
 		result.append(endedBecause);
 		result.append(')');

@@ -1,11 +1,13 @@
 package daubline.ui.commands;
 
 import daubline.session.StudyException;
+import daubline.session.backup.Bases;
 import daubline.ui.Words;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
@@ -28,6 +30,7 @@ public final class SaveStudyAs extends StudyHandler {
   /** Saves a copy in a folder and opens it. */
   static void saveAs(OpenStudy study, Path folder) {
     try {
+      Bases.note(study.session().image(), LocalDateTime.now());
       study.session().saveCopy(folder);
       Start.open(() -> folder);
     } catch (StudyException e) {

@@ -29,6 +29,7 @@ import daubline.model.SpreadSquare;
 import daubline.model.Study;
 import daubline.model.Treatment;
 import daubline.model.Trial;
+import daubline.model.Visit;
 import daubline.model.WallZone;
 import daubline.record.AnalysisTable;
 import daubline.record.BandTable;
@@ -46,6 +47,7 @@ import daubline.record.RoleTable;
 import daubline.record.SpreadTable;
 import daubline.record.StepTable;
 import daubline.record.TraceTable;
+import daubline.record.VisitTable;
 import daubline.record.ZoneTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
@@ -113,7 +115,8 @@ public final class RecordPages {
           List.of(new Kind("record.samples", (p, s) -> new SamplesPage(p, desk(s), trial)),
               new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), trial::getAnalyses, trial::getSamples))),
               new Kind("record.photos", (p, s) -> new PhotosPage(p, s, () -> pictures(trial), trial::getFiles)),
-              new Kind("record.measured", (p, s) -> new PicturePage(p, s, () -> pictures(trial), () -> remains(trial).getFiles(), () -> remains(trial)))));
+              new Kind("record.measured", (p, s) -> new PicturePage(p, s, () -> pictures(trial), () -> remains(trial).getFiles(), () -> remains(trial))),
+              new Kind("record.visits", (p, s) -> new RecordPage(p, new VisitTable(desk(s), trial, LocalDate::now)))));
       case EvidenceSheet sheet -> together(remains(() -> sheet, () -> sheet),
           List.of(new Kind("record.analyses", (p, s) -> new AnalysesPage(p, new AnalysisTable(desk(s), sheet::getAnalyses, List::of))),
               new Kind("record.photos", (p, s) -> new PhotosPage(p, s, sheet::getFiles, sheet::getFiles)),
@@ -143,6 +146,7 @@ public final class RecordPages {
         case Prediction prediction -> "record.predictions";
         case LogEntry entry -> entry.eContainer() instanceof FurnaceBuild ? "record.drying" : "record.log";
         case LoggerFile file -> "record.loggers";
+        case Visit visit -> "record.visits";
         case DataFile file -> "record.photos";
         case Measure measure -> "record.measures";
         case Piece piece -> "record.pieces";

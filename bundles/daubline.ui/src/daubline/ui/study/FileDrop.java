@@ -1,7 +1,9 @@
 package daubline.ui.study;
 
+import daubline.session.backup.BackupReader;
 import daubline.ui.Words;
 import daubline.ui.table.Imports;
+import daubline.ui.table.MergingStart;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -15,7 +17,10 @@ import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
-/** Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported. */
+/**
+ * Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported, a backup
+ * is merged or becomes a study of its own.
+ */
 public final class FileDrop extends DropTargetAdapter {
 
   private final Consumer<List<Path>> taker;
@@ -55,6 +60,8 @@ public final class FileDrop extends DropTargetAdapter {
         Start.open(() -> file);
       } else if (file.endsWith("study.xmi")) {
         Start.open(file::getParent);
+      } else if (BackupReader.isBackup(file)) {
+        MergingStart.dropped(file);
       } else if (Imports.isTable(file)) {
         Imports.start(file);
       } else {

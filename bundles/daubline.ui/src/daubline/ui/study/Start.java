@@ -77,6 +77,7 @@ public final class Start {
         return false;
       }
       study.session().saveOverOutsideChanges();
+      BackupJob.afterSave(study.folder());
       return true;
     } catch (StudyException e) {
       Notices.show(e.finding());
@@ -94,6 +95,7 @@ public final class Start {
     boolean may = mayClose(study);
     if (may) {
       Studies.get().close(study);
+      BackupJob.afterClose(study.folder());
     }
     return may;
   }
@@ -121,6 +123,7 @@ public final class Start {
         return false;
       }
     }
+    BackupJob.finish();
     return true;
   }
 }
