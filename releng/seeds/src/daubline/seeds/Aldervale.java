@@ -124,6 +124,7 @@ final class Aldervale extends SeedStudy {
     visit.setNote(row.orNull("note"));
     visit.setDueOn(row.orNull("due_on"));
     visit.setVisitedOn(row.orNull("visited_on"));
+    visit.setNotVisitedBecause(row.orNull("not_visited_because"));
     visit.setEndedBecause(row.orNull("ended_because"));
     if (visit.getVisitedOn() != null) {
       visit.setRemains(visited(study, visit, row));
