@@ -31,6 +31,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 /** Lists what a series is planned with as rows that can be typed into; the last row of each group adds one more. */
 final class PlanRows {
 
+  private static final String[] SIZE = {"mostTrials", "repeatTrials", "centreTrials", "furnaceRatio", "burnsPerDay", "dayRatio", "seed"};
   private static final String[] STOCK = {"available", "perTrial", "perFurnace", "perRefit", "once", "moisture", "losses", "reserve", "unit"};
   private static final String[] LABOUR = {"team", "firstDay", "lastDay", "weekdays", "daysOff", "firings", "buildDays", "buildPeople", "dryDays", "burnDays", "burnPeople",
       "refitDays", "refitPeople", "refitDryDays", "failureShare", "assurance"};
@@ -52,6 +53,7 @@ final class PlanRows {
     PlanRows make = new PlanRows(study, series);
     make.factors();
     make.forbidden();
+    make.size();
     make.stock();
     make.labour();
     return make.rows;
@@ -148,6 +150,13 @@ final class PlanRows {
     }, List.of()));
   }
 
+  private void size() {
+    rows.add(PlanRow.heading(Words.of("plan.size")));
+    for (String feature : SIZE) {
+      field(series, feature, Words.of("plan.size"), () -> series);
+    }
+  }
+
   private void stock() {
     for (Provision provision : series.getProvisions()) {
       rows.add(PlanRow.heading(Words.of("plan.stock", OpenStudy.nameOf(provision))));
@@ -216,6 +225,9 @@ final class PlanRows {
     }
     if (type == String.class) {
       return Optional.of(Optional.of(typed));
+    }
+    if (type == Long.class) {
+      return typed.matches("\\d{1,18}") ? Optional.of(Optional.of(Long.valueOf(typed))) : Optional.empty();
     }
     String digits = typed.replace("%", "").strip();
     Optional<Double> number = Numbers.parse(digits, digits.indexOf(',') >= 0 ? DecimalSign.COMMA : DecimalSign.POINT).filter(n -> n >= 0);
