@@ -171,10 +171,14 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, List<Run
 
   /** The review of the design in its order of burning, after the trials burnt already. */
   public DesignReview review() {
+    return DesignReview.of(whole(), advice.model(), brief.space(), strata);
+  }
+
+  /** The trials burnt already, then those planned. */
+  public Design whole() {
     int before = furnacesBefore(done);
     List<Run> runs = new ArrayList<>(done);
     plan.design().runs().forEach(r -> runs.add(new Run(r.setting(), r.furnace() + before, r.day(), false)));
-    Design whole = new Design(plan.design().name(), plan.design().factors(), runs, plan.design().notes());
-    return DesignReview.of(whole, advice.model(), brief.space(), strata);
+    return new Design(plan.design().name(), plan.design().factors(), runs, plan.design().notes());
   }
 }
