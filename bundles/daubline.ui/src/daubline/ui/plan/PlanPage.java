@@ -83,7 +83,7 @@ public final class PlanPage implements Page {
     grid.control().setData("id", "plan");
     panes = new PlanPanes(sash);
     panes.onMark(this::enable);
-    sash.setWeights(5, 6);
+    sash.setWeights(1, 1);
     // narrow windows and large letters: one below the other, so that words stay readable
     sash.addListener(SWT.Resize, e -> sash.setOrientation(sash.getClientArea().width < LEAST_LETTERS * daubline.ui.look.Fonts.PLAIN.characterWidth(sash) ? SWT.VERTICAL : SWT.HORIZONTAL));
     hint = new Hint(page, "plan-message");

@@ -22,6 +22,7 @@ import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EObject;
@@ -105,12 +106,20 @@ final class PlanRows {
 
   private void addFactor(String text) {
     String name = text.strip();
-    if (name.equals(Words.of("plan.reconstruction"))) {
+    if (name.equalsIgnoreCase(Words.of("plan.reconstruction"))) {
       SeriesSetup.factor(study.session(), series, FactorReader.RECONSTRUCTION, "", true, false);
       return;
     }
-    variables.all().stream().filter(v -> v.name().equalsIgnoreCase(name) || v.id().equals(name)).findFirst()
-        .ifPresent(v -> SeriesSetup.factor(study.session(), series, v.id(), usual(v), SeriesSetup.isBuilt(v), false));
+    meant(name).ifPresent(v -> SeriesSetup.factor(study.session(), series, v.id(), usual(v), SeriesSetup.isBuilt(v), false));
+  }
+
+  /** A variable by its whole name or id, otherwise the first whose name begins with what was typed, otherwise that holds it. */
+  private Optional<Variable> meant(String typed) {
+    String wanted = typed.toLowerCase(Locale.ROOT);
+    List<Variable> varied = variables.all().stream().filter(v -> v.isAt(Variable.Place.PLANNED) && v.type() != ValueType.TEXT).toList();
+    return wanted.isEmpty() ? Optional.empty() : varied.stream().filter(v -> v.name().equalsIgnoreCase(typed) || v.id().equals(typed)).findFirst()
+        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).startsWith(wanted)).findFirst())
+        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).contains(wanted)).findFirst());
   }
 
   /** The middle half of the plausible range as a start to be typed over; every word of a category. */
