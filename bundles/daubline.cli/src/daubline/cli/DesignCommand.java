@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "design", mixinStandardHelpOptions = true,
     description = "Plan a series: say what is varied and what there is, see how many trials that allows, have a design proposed and reviewed, "
         + "freeze it, and print run sheets.",
-    subcommands = {DesignSetup.Series.class, DesignSetup.Factor.class, DesignSetup.Forbid.class, DesignSetup.Stock.class, DesignSetup.Labour.class,
+    subcommands = {DesignSetup.Series.class, DesignSetup.Factor.class, DesignSetup.Forbid.class, DesignSetup.Stock.class, DesignSetup.Labour.class, DesignSetup.Size.class,
         DesignCapacity.class, DesignPropose.class, DesignReviewing.class, DesignFreeze.class, DesignSheet.class, DesignDeviations.class})
 final class DesignCommand implements Runnable {
 

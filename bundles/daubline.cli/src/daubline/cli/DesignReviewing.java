@@ -53,7 +53,7 @@ final class DesignReviewing implements Callable<Integer> {
         return Out.WRONG;
       }
       Model model = brief.question().model(brief.factors());
-      DesignReview review = DesignReview.of(design, model, brief.space(), arguments.strata());
+      DesignReview review = DesignReview.of(design, model, brief.space(), arguments.strata(data));
       if (json) {
         Json.write(DesignJson.review(review), System.out);
       } else {

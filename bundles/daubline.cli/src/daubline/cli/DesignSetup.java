@@ -3,6 +3,7 @@ package daubline.cli;
 import daubline.analysis.Snapshots;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.SeriesSetup;
+import daubline.analysis.record.PlanningData.WishData;
 import daubline.base.Finding;
 import daubline.base.Variable;
 import daubline.base.Variables;
@@ -131,6 +132,61 @@ final class DesignSetup {
         refuse(brief.findings());
         brief.rules().forEach(r -> Out.line(r.text(brief.factors())));
       });
+    }
+  }
+
+  /** What the plan is asked for. */
+  @Command(name = "size", mixinStandardHelpOptions = true,
+      description = "State how large the plan may be and what it is asked for beside its factors; “design propose” takes it from there. 0 takes a number back.")
+  static final class Size implements Callable<Integer> {
+
+    @Mixin
+    private SeriesArgument series;
+
+    @Option(names = "--trials", paramLabel = "N", description = "most trials (default: as many as stock and season assure)")
+    private Integer trials;
+
+    @Option(names = "--centres", paramLabel = "N", description = "at least so many centre trials: measured factors in the middle of their limits")
+    private Integer centres;
+
+    @Option(names = "--repeats", paramLabel = "N", description = "so many trials burnt once more")
+    private Integer repeats;
+
+    @Option(names = "--burns-per-day", paramLabel = "N", description = "trials that may share a day, each in another furnace")
+    private Integer perDay;
+
+    @Option(names = "--furnace-ratio", paramLabel = "R", description = "variance between furnaces over that between trials (usual: 1)")
+    private Double furnaceRatio;
+
+    @Option(names = "--day-ratio", paramLabel = "R", description = "variance between days over that between trials (usual: 0)")
+    private Double dayRatio;
+
+    @Option(names = "--seed", paramLabel = "N", description = "seed of the searches and of the random order (default: today's date)")
+    private Long seed;
+
+    @Override
+    public Integer call() throws Exception {
+      return series.change((session, s, snapshot) -> {
+        SeriesSetup.wishes(session, s, this::fill);
+        WishData w = DesignBrief.find(Snapshots.of(session), s.getId()).planning().wishes();
+        Out.line("%s trials, at least %d in the centre, %d repeats, %d a day; variance between furnaces %s and between days %s times that between trials",
+            w.trials() == 0 ? "as many as assured" : "at most " + w.trials(), w.centres(), w.repeats(), w.burnsPerDay(), daubline.base.Printed.number(w.furnaceRatio()),
+            daubline.base.Printed.number(w.dayRatio()));
+      });
+    }
+
+    private void fill(daubline.model.Series s) {
+      List<? extends Number> given = java.util.stream.Stream.of(trials, centres, repeats, perDay, furnaceRatio, dayRatio).filter(n -> n != null).toList();
+      given.stream().filter(n -> !(n.doubleValue() >= 0) || n.doubleValue() > 1000).findFirst().ifPresent(n -> {
+        throw new IllegalArgumentException(n + " is no size of a plan; give a number from 0 to 1000");
+      });
+      set(trials, s::setMostTrials);
+      set(centres, s::setCentreTrials);
+      set(repeats, s::setRepeatTrials);
+      set(perDay, s::setBurnsPerDay);
+      set(furnaceRatio, s::setFurnaceRatio);
+      set(dayRatio, s::setDayRatio);
+      set(seed, s::setSeed);
     }
   }
 

@@ -39,7 +39,7 @@ final class DesignText {
     if (!proposal.done().isEmpty()) {
       Out.line("Together with the %d trials burnt already (--leave-burnt begins without them):", proposal.done().size());
     }
-    print(proposal.plan().design(), proposal.review());
+    print(proposal.whole(), proposal.review());
     Out.line("");
     order(proposal);
     List<Finding> reviewed = proposal.chosen().review().findings();

@@ -24,6 +24,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.FrozenPlan#getFrozenAt <em>Frozen At</em>}</li>
  *   <li>{@link daubline.model.FrozenPlan#getEngine <em>Engine</em>}</li>
  *   <li>{@link daubline.model.FrozenPlan#getFurnaceRatio <em>Furnace Ratio</em>}</li>
+ *   <li>{@link daubline.model.FrozenPlan#getDayRatio <em>Day Ratio</em>}</li>
  *   <li>{@link daubline.model.FrozenPlan#getRestriction <em>Restriction</em>}</li>
  *   <li>{@link daubline.model.FrozenPlan#getReasons <em>Reasons</em>}</li>
  *   <li>{@link daubline.model.FrozenPlan#getRuns <em>Runs</em>}</li>
@@ -187,6 +188,28 @@ public interface FrozenPlan extends Named {
 	 * @generated
 	 */
 	void setFurnaceRatio(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Day Ratio</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Day Ratio</em>' attribute.
+	 * @see #setDayRatio(Double)
+	 * @see daubline.model.ModelPackage#getFrozenPlan_DayRatio()
+	 * @model
+	 * @generated
+	 */
+	Double getDayRatio();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.FrozenPlan#getDayRatio <em>Day Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Day Ratio</em>' attribute.
+	 * @see #getDayRatio()
+	 * @generated
+	 */
+	void setDayRatio(Double value);
 
 	/**
 	 * Returns the value of the '<em><b>Restriction</b></em>' attribute.

@@ -5131,13 +5131,67 @@ public interface ModelPackage extends EPackage {
 	int SERIES__PLANS = NAMED_FEATURE_COUNT + 13;
 
 	/**
+	 * The feature id for the '<em><b>Most Trials</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__MOST_TRIALS = NAMED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Centre Trials</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__CENTRE_TRIALS = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Repeat Trials</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__REPEAT_TRIALS = NAMED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Burns Per Day</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__BURNS_PER_DAY = NAMED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Furnace Ratio</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__FURNACE_RATIO = NAMED_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Day Ratio</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SERIES__DAY_RATIO = NAMED_FEATURE_COUNT + 19;
+
+	/**
 	 * The number of structural features of the '<em>Series</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SERIES_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
+	int SERIES_FEATURE_COUNT = NAMED_FEATURE_COUNT + 20;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.FactorImpl <em>Factor</em>}' class.
@@ -5676,13 +5730,22 @@ public interface ModelPackage extends EPackage {
 	int FROZEN_PLAN__FURNACE_RATIO = NAMED_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Day Ratio</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FROZEN_PLAN__DAY_RATIO = NAMED_FEATURE_COUNT + 7;
+
+	/**
 	 * The feature id for the '<em><b>Restriction</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int FROZEN_PLAN__RESTRICTION = NAMED_FEATURE_COUNT + 7;
+	int FROZEN_PLAN__RESTRICTION = NAMED_FEATURE_COUNT + 8;
 
 	/**
 	 * The feature id for the '<em><b>Reasons</b></em>' attribute.
@@ -5691,7 +5754,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int FROZEN_PLAN__REASONS = NAMED_FEATURE_COUNT + 8;
+	int FROZEN_PLAN__REASONS = NAMED_FEATURE_COUNT + 9;
 
 	/**
 	 * The feature id for the '<em><b>Runs</b></em>' containment reference list.
@@ -5700,7 +5763,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int FROZEN_PLAN__RUNS = NAMED_FEATURE_COUNT + 9;
+	int FROZEN_PLAN__RUNS = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of structural features of the '<em>Frozen Plan</em>' class.
@@ -5709,7 +5772,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int FROZEN_PLAN_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int FROZEN_PLAN_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.PlannedRunImpl <em>Planned Run</em>}' class.
@@ -5749,13 +5812,22 @@ public interface ModelPackage extends EPackage {
 	int PLANNED_RUN__FURNACE = IDENTIFIED_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Day</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANNED_RUN__DAY = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
 	 * The feature id for the '<em><b>Trial</b></em>' reference.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_RUN__TRIAL = IDENTIFIED_FEATURE_COUNT + 2;
+	int PLANNED_RUN__TRIAL = IDENTIFIED_FEATURE_COUNT + 3;
 
 	/**
 	 * The feature id for the '<em><b>Settings</b></em>' containment reference list.
@@ -5764,7 +5836,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_RUN__SETTINGS = IDENTIFIED_FEATURE_COUNT + 3;
+	int PLANNED_RUN__SETTINGS = IDENTIFIED_FEATURE_COUNT + 4;
 
 	/**
 	 * The feature id for the '<em><b>Deviation</b></em>' attribute.
@@ -5773,7 +5845,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_RUN__DEVIATION = IDENTIFIED_FEATURE_COUNT + 4;
+	int PLANNED_RUN__DEVIATION = IDENTIFIED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of structural features of the '<em>Planned Run</em>' class.
@@ -5782,7 +5854,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PLANNED_RUN_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 5;
+	int PLANNED_RUN_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.RoleAssignmentImpl <em>Role Assignment</em>}' class.
@@ -10602,6 +10674,72 @@ public interface ModelPackage extends EPackage {
 	EReference getSeries_Plans();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Series#getMostTrials <em>Most Trials</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Most Trials</em>'.
+	 * @see daubline.model.Series#getMostTrials()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EAttribute getSeries_MostTrials();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Series#getCentreTrials <em>Centre Trials</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Centre Trials</em>'.
+	 * @see daubline.model.Series#getCentreTrials()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EAttribute getSeries_CentreTrials();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Series#getRepeatTrials <em>Repeat Trials</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Repeat Trials</em>'.
+	 * @see daubline.model.Series#getRepeatTrials()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EAttribute getSeries_RepeatTrials();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Series#getBurnsPerDay <em>Burns Per Day</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Burns Per Day</em>'.
+	 * @see daubline.model.Series#getBurnsPerDay()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EAttribute getSeries_BurnsPerDay();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Series#getFurnaceRatio <em>Furnace Ratio</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Furnace Ratio</em>'.
+	 * @see daubline.model.Series#getFurnaceRatio()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EAttribute getSeries_FurnaceRatio();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Series#getDayRatio <em>Day Ratio</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Day Ratio</em>'.
+	 * @see daubline.model.Series#getDayRatio()
+	 * @see #getSeries()
+	 * @generated
+	 */
+	EAttribute getSeries_DayRatio();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Factor <em>Factor</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11103,6 +11241,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getFrozenPlan_FurnaceRatio();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getDayRatio <em>Day Ratio</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Day Ratio</em>'.
+	 * @see daubline.model.FrozenPlan#getDayRatio()
+	 * @see #getFrozenPlan()
+	 * @generated
+	 */
+	EAttribute getFrozenPlan_DayRatio();
+
+	/**
 	 * Returns the meta object for the attribute '{@link daubline.model.FrozenPlan#getRestriction <em>Restriction</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11166,6 +11315,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPlannedRun_Furnace();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.PlannedRun#getDay <em>Day</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Day</em>'.
+	 * @see daubline.model.PlannedRun#getDay()
+	 * @see #getPlannedRun()
+	 * @generated
+	 */
+	EAttribute getPlannedRun_Day();
 
 	/**
 	 * Returns the meta object for the reference '{@link daubline.model.PlannedRun#getTrial <em>Trial</em>}'.
@@ -14517,6 +14677,54 @@ public interface ModelPackage extends EPackage {
 		EReference SERIES__PLANS = eINSTANCE.getSeries_Plans();
 
 		/**
+		 * The meta object literal for the '<em><b>Most Trials</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SERIES__MOST_TRIALS = eINSTANCE.getSeries_MostTrials();
+
+		/**
+		 * The meta object literal for the '<em><b>Centre Trials</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SERIES__CENTRE_TRIALS = eINSTANCE.getSeries_CentreTrials();
+
+		/**
+		 * The meta object literal for the '<em><b>Repeat Trials</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SERIES__REPEAT_TRIALS = eINSTANCE.getSeries_RepeatTrials();
+
+		/**
+		 * The meta object literal for the '<em><b>Burns Per Day</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SERIES__BURNS_PER_DAY = eINSTANCE.getSeries_BurnsPerDay();
+
+		/**
+		 * The meta object literal for the '<em><b>Furnace Ratio</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SERIES__FURNACE_RATIO = eINSTANCE.getSeries_FurnaceRatio();
+
+		/**
+		 * The meta object literal for the '<em><b>Day Ratio</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SERIES__DAY_RATIO = eINSTANCE.getSeries_DayRatio();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.FactorImpl <em>Factor</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -14895,6 +15103,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute FROZEN_PLAN__FURNACE_RATIO = eINSTANCE.getFrozenPlan_FurnaceRatio();
 
 		/**
+		 * The meta object literal for the '<em><b>Day Ratio</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FROZEN_PLAN__DAY_RATIO = eINSTANCE.getFrozenPlan_DayRatio();
+
+		/**
 		 * The meta object literal for the '<em><b>Restriction</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -14943,6 +15159,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PLANNED_RUN__FURNACE = eINSTANCE.getPlannedRun_Furnace();
+
+		/**
+		 * The meta object literal for the '<em><b>Day</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANNED_RUN__DAY = eINSTANCE.getPlannedRun_Day();
 
 		/**
 		 * The meta object literal for the '<em><b>Trial</b></em>' reference feature.

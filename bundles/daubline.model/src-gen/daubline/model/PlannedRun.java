@@ -19,6 +19,7 @@ import org.eclipse.emf.common.util.EList;
  * <ul>
  *   <li>{@link daubline.model.PlannedRun#getPlace <em>Place</em>}</li>
  *   <li>{@link daubline.model.PlannedRun#getFurnace <em>Furnace</em>}</li>
+ *   <li>{@link daubline.model.PlannedRun#getDay <em>Day</em>}</li>
  *   <li>{@link daubline.model.PlannedRun#getTrial <em>Trial</em>}</li>
  *   <li>{@link daubline.model.PlannedRun#getSettings <em>Settings</em>}</li>
  *   <li>{@link daubline.model.PlannedRun#getDeviation <em>Deviation</em>}</li>
@@ -72,6 +73,28 @@ public interface PlannedRun extends Identified {
 	 * @generated
 	 */
 	void setFurnace(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Day</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Day</em>' attribute.
+	 * @see #setDay(Integer)
+	 * @see daubline.model.ModelPackage#getPlannedRun_Day()
+	 * @model
+	 * @generated
+	 */
+	Integer getDay();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.PlannedRun#getDay <em>Day</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Day</em>' attribute.
+	 * @see #getDay()
+	 * @generated
+	 */
+	void setDay(Integer value);
 
 	/**
 	 * Returns the value of the '<em><b>Trial</b></em>' reference.

@@ -31,6 +31,12 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Series#getProvisions <em>Provisions</em>}</li>
  *   <li>{@link daubline.model.Series#getLabour <em>Labour</em>}</li>
  *   <li>{@link daubline.model.Series#getPlans <em>Plans</em>}</li>
+ *   <li>{@link daubline.model.Series#getMostTrials <em>Most Trials</em>}</li>
+ *   <li>{@link daubline.model.Series#getCentreTrials <em>Centre Trials</em>}</li>
+ *   <li>{@link daubline.model.Series#getRepeatTrials <em>Repeat Trials</em>}</li>
+ *   <li>{@link daubline.model.Series#getBurnsPerDay <em>Burns Per Day</em>}</li>
+ *   <li>{@link daubline.model.Series#getFurnaceRatio <em>Furnace Ratio</em>}</li>
+ *   <li>{@link daubline.model.Series#getDayRatio <em>Day Ratio</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getSeries()
@@ -285,5 +291,137 @@ public interface Series extends Named {
 	 * @generated
 	 */
 	EList<FrozenPlan> getPlans();
+
+	/**
+	 * Returns the value of the '<em><b>Most Trials</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Most Trials</em>' attribute.
+	 * @see #setMostTrials(Integer)
+	 * @see daubline.model.ModelPackage#getSeries_MostTrials()
+	 * @model
+	 * @generated
+	 */
+	Integer getMostTrials();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getMostTrials <em>Most Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Most Trials</em>' attribute.
+	 * @see #getMostTrials()
+	 * @generated
+	 */
+	void setMostTrials(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Centre Trials</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Centre Trials</em>' attribute.
+	 * @see #setCentreTrials(Integer)
+	 * @see daubline.model.ModelPackage#getSeries_CentreTrials()
+	 * @model
+	 * @generated
+	 */
+	Integer getCentreTrials();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getCentreTrials <em>Centre Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Centre Trials</em>' attribute.
+	 * @see #getCentreTrials()
+	 * @generated
+	 */
+	void setCentreTrials(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Repeat Trials</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Repeat Trials</em>' attribute.
+	 * @see #setRepeatTrials(Integer)
+	 * @see daubline.model.ModelPackage#getSeries_RepeatTrials()
+	 * @model
+	 * @generated
+	 */
+	Integer getRepeatTrials();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getRepeatTrials <em>Repeat Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Repeat Trials</em>' attribute.
+	 * @see #getRepeatTrials()
+	 * @generated
+	 */
+	void setRepeatTrials(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Burns Per Day</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Burns Per Day</em>' attribute.
+	 * @see #setBurnsPerDay(Integer)
+	 * @see daubline.model.ModelPackage#getSeries_BurnsPerDay()
+	 * @model
+	 * @generated
+	 */
+	Integer getBurnsPerDay();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getBurnsPerDay <em>Burns Per Day</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Burns Per Day</em>' attribute.
+	 * @see #getBurnsPerDay()
+	 * @generated
+	 */
+	void setBurnsPerDay(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Furnace Ratio</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Furnace Ratio</em>' attribute.
+	 * @see #setFurnaceRatio(Double)
+	 * @see daubline.model.ModelPackage#getSeries_FurnaceRatio()
+	 * @model
+	 * @generated
+	 */
+	Double getFurnaceRatio();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getFurnaceRatio <em>Furnace Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Furnace Ratio</em>' attribute.
+	 * @see #getFurnaceRatio()
+	 * @generated
+	 */
+	void setFurnaceRatio(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Day Ratio</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Day Ratio</em>' attribute.
+	 * @see #setDayRatio(Double)
+	 * @see daubline.model.ModelPackage#getSeries_DayRatio()
+	 * @model
+	 * @generated
+	 */
+	Double getDayRatio();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Series#getDayRatio <em>Day Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Day Ratio</em>' attribute.
+	 * @see #getDayRatio()
+	 * @generated
+	 */
+	void setDayRatio(Double value);
 
 } // Series

@@ -6,6 +6,7 @@ import daubline.analysis.record.PlanningData.PlannedData;
 import daubline.engine.design.Design;
 import daubline.engine.design.Factor;
 import daubline.engine.design.Run;
+import daubline.engine.design.Strata;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,10 +34,15 @@ public final class FrozenDesign {
     return last(brief).map(plan -> {
       List<Run> runs = new ArrayList<>();
       for (PlannedData run : plan.runs().stream().sorted(Comparator.comparingInt(PlannedData::place)).toList()) {
-        runs.add(new Run(setting(study, brief, run), run.furnace() - 1, runs.size(), false));
+        runs.add(new Run(setting(study, brief, run), run.furnace() - 1, run.day() > 0 ? run.day() - 1 : runs.size(), false));
       }
       return new Design(plan.name(), brief.factors(), runs, List.of(plan.restriction()));
     });
+  }
+
+  /** How alike trials of a furnace and of a day were thought to be when it was frozen. */
+  public static Strata strata(FrozenData plan) {
+    return new Strata(Double.isNaN(plan.furnaceRatio()) ? 1 : plan.furnaceRatio(), Double.isNaN(plan.dayRatio()) ? 0 : plan.dayRatio());
   }
 
   private static double[] setting(StudySnapshot study, DesignBrief brief, PlannedData run) {

@@ -15,6 +15,7 @@ import daubline.engine.design.Progress;
 import daubline.engine.design.Strata;
 import daubline.engine.design.learn.BoxMeyer;
 import daubline.engine.design.learn.EffectsReport;
+import daubline.engine.design.next.Beliefs;
 import daubline.engine.design.next.NextTrial;
 import daubline.engine.design.next.Rival;
 import daubline.engine.design.next.ScreenFollowUp;
@@ -60,14 +61,35 @@ public record NextSteps(List<Factor> factors, NextTrial next, List<Finding> find
     }
     BurntTrials burnt = BurntTrials.of(request.study, brief, false);
     Model model = Model.main(brief.factors());
-    double deviation = effects.report().map(r -> r.trialDeviation()).orElse(Double.NaN);
     List<Finding> findings = new ArrayList<>(brief.findings());
+    double deviation = effects.report().map(r -> r.trialDeviation()).filter(d -> d > 0).orElseGet(() -> scatter(effects.outcome(), findings));
     String cost = cost(request.study, brief, burnt);
-    NextTrial trial = NextTrial.suggest(new NextTrial.Request(burnt.design(), model, brief.space(), request.strata, request.agreement, rivals(request),
+    List<Rival> rivals = deviation > 0 ? Beliefs.after(rivals(request), burnt.design(), toBelieve(request, effects.outcome().values()), deviation) : rivals(request);
+    NextTrial trial = NextTrial.suggest(new NextTrial.Request(burnt.design(), model, brief.space(), request.strata, request.agreement, rivals,
         deviation, cost, request.seed), progress);
     NextTrial next = screen(effects, cost).map(trial::with).orElse(trial);
     findings.addAll(next.findings());
     return new NextSteps(brief.factors(), next, List.copyOf(findings));
+  }
+
+  /** Forecasts speak of every trial burnt; what was stated before the trials of a reconstruction speaks of these alone and moves no belief. */
+  private static double[] toBelieve(Request request, double[] outcomes) {
+    boolean forecast = Foreseen.quantity(request.effects.outcome().id()).isPresent() && request.foreseen.missing().isEmpty();
+    return forecast ? outcomes : new double[0];
+  }
+
+  /** Without an error of the model the scatter of all trials is taken: it holds the effects too, so it is rather too large. */
+  private static double scatter(Outcome outcome, List<Finding> findings) {
+    double[] known = Arrays.stream(outcome.values()).filter(Double::isFinite).toArray();
+    if (known.length < 3) {
+      return Double.NaN;
+    }
+    double mean = Arrays.stream(known).average().orElse(0);
+    double deviation = Math.sqrt(Arrays.stream(known).map(v -> (v - mean) * (v - mean)).sum() / (known.length - 1));
+    findings.add(Finding.note("next.whole-scatter", "the next trial", "no trial is left to show how far equal trials differ; the scatter of all " + known.length
+        + " trials is taken instead, " + Printed.number(deviation, 2) + " " + outcome.unit() + ", which holds the effects too", "burn a repeat: reconstructions can then be told "
+        + "apart more sharply"));
+    return deviation;
   }
 
   /** Trials that tell the explanations of an aliased screen apart; empty where there is no such screen. */

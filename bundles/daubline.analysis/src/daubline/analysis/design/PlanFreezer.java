@@ -132,6 +132,7 @@ public final class PlanFreezer {
     plan.setFrozenAt(at);
     plan.setEngine("Daubline " + Version.NUMBER);
     plan.setFurnaceRatio(proposal.strata().furnace());
+    plan.setDayRatio(proposal.strata().day());
     plan.setRestriction(proposal.plan().restriction());
     plan.setReasons(String.join(" ", proposal.advice().reasons()));
     series.getPlans().add(plan);
@@ -210,6 +211,7 @@ public final class PlanFreezer {
     PlannedRun run = MAKE.createPlannedRun();
     run.setPlace(place + 1);
     run.setFurnace(planned.furnace() + 1);
+    run.setDay(day(design, place));
     run.setTrial(trial);
     for (int j = 0; j < design.factors().size(); j++) {
       Reading setting = MAKE.createReading();
@@ -217,6 +219,12 @@ public final class PlanFreezer {
       run.getSettings().add(setting);
     }
     return run;
+  }
+
+  /** The days in the order in which they come, from 1. */
+  private static int day(Design design, int place) {
+    int[] days = design.days();
+    return (int) java.util.Arrays.stream(days, 0, place + 1).distinct().count();
   }
 
   private Prediction prediction(Stated stated, String at, Trial trial) {

@@ -7,6 +7,7 @@ import daubline.engine.design.Randomiser;
 import daubline.engine.design.Run;
 import daubline.engine.design.Strata;
 import daubline.engine.design.advise.DesignAdvisor;
+import daubline.engine.design.advise.Extras;
 import daubline.engine.design.advise.Question;
 import daubline.engine.design.judge.DesignReview;
 import daubline.engine.design.stock.Timetable;
@@ -39,12 +40,14 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, List<Run
    *
    * @param trials the most trials; 0 for as many as are assured to succeed within stock and season
    * @param kind the kind of design to take; empty for the recommended one
-   * @param strata how alike the trials of a furnace are thought to be
+   * @param strata how alike the trials of a furnace and of a day are thought to be
+   * @param extras centre trials and repeats asked for
+   * @param perDay how many trials may share a day, each in another furnace, 1 or more
    * @param done trials burnt already that are to be added to; none to begin anew
    * @param starts random starts of each search
    * @param seed the seed of the searches and of the order
    */
-  public record Options(int trials, String kind, Strata strata, List<Run> done, int starts, long seed) {
+  public record Options(int trials, String kind, Strata strata, Extras extras, int perDay, List<Run> done, int starts, long seed) {
   }
 
   /**
@@ -59,7 +62,16 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, List<Run
     List<Finding> findings = new ArrayList<>(brief.findings());
     DesignAdvisor.Advice advice = advice(brief, season, options, progress, findings);
     findings.addAll(season.findings());
+    hands(season, options, findings);
     return taking(chosen(advice, options.kind), brief, season, options.strata, options.done, advice, options.seed, findings);
+  }
+
+  private static void hands(Season season, Options options, List<Finding> findings) {
+    int needed = options.perDay * season.request().work().burnPeople();
+    if (options.perDay > 1 && needed > season.request().work().team()) {
+      findings.add(Finding.warning("design.hands", "stock and labour", options.perDay + " burns on one day want " + needed + " people, the team has "
+          + season.request().work().team(), "the burns of a day fall on days one after the other then; ask for fewer a day or for more hands"));
+    }
   }
 
   private static Proposal taking(DesignAdvisor.Option chosen, DesignBrief brief, Season season, Strata strata, List<Run> done, DesignAdvisor.Advice advice, long seed,
@@ -67,7 +79,7 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, List<Run
     Randomiser.Plan plan = added(Randomiser.order(chosen.design(), seed), done);
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(chosen.review().findings());
-    return new Proposal(brief, season, strata, done, advice, chosen, plan, season.timetable(plan.design().furnaces()), List.copyOf(all));
+    return new Proposal(brief, season, strata, done, advice, chosen, plan, season.timetable(plan.design().furnaces(), plan.design().days()), List.copyOf(all));
   }
 
   /** The same proposal with another of its designs, by name. @throws IllegalArgumentException when it cannot be made, saying why */
@@ -109,7 +121,7 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, List<Run
       for (Question question : questions) {
         for (int trials : most > sure ? new int[] {sure, most} : new int[] {sure}) {
           try {
-            DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(brief.space(), question, season.budget(trials), options.strata, options.done,
+            DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(brief.space(), question, season.budget(trials), options.strata, options.extras, options.perDay, options.done,
                 unjudged, options.starts, options.seed), progress);
             fallenBack(brief, question, trials, sure, refused, findings);
             return advice;
@@ -159,10 +171,14 @@ public record Proposal(DesignBrief brief, Season season, Strata strata, List<Run
 
   /** The review of the design in its order of burning, after the trials burnt already. */
   public DesignReview review() {
+    return DesignReview.of(whole(), advice.model(), brief.space(), strata);
+  }
+
+  /** The trials burnt already, then those planned. */
+  public Design whole() {
     int before = furnacesBefore(done);
     List<Run> runs = new ArrayList<>(done);
     plan.design().runs().forEach(r -> runs.add(new Run(r.setting(), r.furnace() + before, r.day(), false)));
-    Design whole = new Design(plan.design().name(), plan.design().factors(), runs, plan.design().notes());
-    return DesignReview.of(whole, advice.model(), brief.space(), strata);
+    return new Design(plan.design().name(), plan.design().factors(), runs, plan.design().notes());
   }
 }

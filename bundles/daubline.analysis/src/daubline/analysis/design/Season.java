@@ -53,8 +53,13 @@ public record Season(Capacity.Request request, Capacity capacity, Optional<Calen
 
   /** When the trials of these furnaces, in order, are built and burnt. */
   public Timetable timetable(int[] furnaces) {
+    return timetable(furnaces, IntStream.range(0, furnaces.length).toArray());
+  }
+
+  /** The same when trials next to each other share a day: equal numbers of a day. */
+  public Timetable timetable(int[] furnaces, int[] days) {
     int first = request.terms().stream().mapToInt(Capacity.Term::first).max().orElse(0);
-    return Timetable.of(furnaces, request.work(), d -> d >= first && request.open().test(d));
+    return Timetable.of(furnaces, days, request.work(), d -> d >= first && request.open().test(d));
   }
 
   /** Reads one series. */

@@ -94,6 +94,11 @@ public final class SeriesSetup {
     });
   }
 
+  /** States what the plan of a series is asked for. */
+  public static void wishes(StudySession session, Series series, Consumer<Series> fill) {
+    session.edit("State the size of the plan", () -> fill.accept(series));
+  }
+
   /** Sets the labour of a series. */
   public static void labour(StudySession session, Series series, Consumer<Labour> fill) {
     session.edit("Plan labour and season", () -> {

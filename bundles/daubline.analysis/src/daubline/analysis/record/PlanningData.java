@@ -9,21 +9,38 @@ import java.util.Optional;
  * How a series is planned. Numbers that were not stated are NaN, whole ones negative, dates empty.
  *
  * @param aim what the series is burnt for, as the model keeps it
+ * @param wishes what a plan is asked for
  * @param forbidden combinations that must not be burnt
  * @param provisions what trials use up
  * @param labour hands, days and how long things take; empty when nothing was stated
  * @param plans the frozen plans, the earliest first
  */
-public record PlanningData(String aim, List<ForbiddenData> forbidden, List<ProvisionData> provisions, Optional<LabourData> labour,
+public record PlanningData(String aim, WishData wishes, List<ForbiddenData> forbidden, List<ProvisionData> provisions, Optional<LabourData> labour,
     List<FrozenData> plans) {
 
   /** Nothing planned. */
-  public static final PlanningData NONE = new PlanningData("", List.of(), List.of(), Optional.empty(), List.of());
+  public static final PlanningData NONE = new PlanningData("", WishData.NONE, List.of(), List.of(), Optional.empty(), List.of());
 
   public PlanningData {
     forbidden = List.copyOf(forbidden);
     provisions = List.copyOf(provisions);
     plans = List.copyOf(plans);
+  }
+
+  /**
+   * What a plan is asked for beside its factors; what was not stated is usual.
+   *
+   * @param trials the most trials; 0 for as many as stock and season assure
+   * @param centres centre trials at least
+   * @param repeats trials burnt once more
+   * @param burnsPerDay how many trials may share a day, 1 or more
+   * @param furnaceRatio the variance between furnaces as a multiple of that between trials
+   * @param dayRatio that between days
+   */
+  public record WishData(int trials, int centres, int repeats, int burnsPerDay, double furnaceRatio, double dayRatio) {
+
+    /** Nothing asked for. */
+    public static final WishData NONE = new WishData(0, 0, 0, 1, 1, 0);
   }
 
   /** A combination that must not be burnt, as typed, and why. */
@@ -71,9 +88,10 @@ public record PlanningData(String aim, List<ForbiddenData> forbidden, List<Provi
    * A frozen plan.
    *
    * @param furnaceRatio the variance between furnaces as a multiple of that between trials that was planned with
+   * @param dayRatio that between days
    */
   public record FrozenData(String name, String aim, String seed, String algorithm, String version, String frozenAt, String engine,
-      double furnaceRatio, String restriction, String reasons, List<PlannedData> runs) {
+      double furnaceRatio, double dayRatio, String restriction, String reasons, List<PlannedData> runs) {
 
     public FrozenData {
       runs = List.copyOf(runs);
@@ -85,11 +103,12 @@ public record PlanningData(String aim, List<ForbiddenData> forbidden, List<Provi
    *
    * @param place its place in the order, from 1
    * @param furnace its furnace, from 1
+   * @param day its day of burning, from 1; trials that share a day have the same; 0 or less when it is not known
    * @param trial id of the trial, empty when it was deleted
    * @param settings by variable
    * @param deviation what the team says about doing otherwise, or empty
    */
-  public record PlannedData(int place, int furnace, String trial, Map<String, Amount> settings, String deviation) {
+  public record PlannedData(int place, int furnace, int day, String trial, Map<String, Amount> settings, String deviation) {
 
     public PlannedData {
       settings = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(settings));

@@ -26,10 +26,21 @@ final class PlanningReader {
   }
 
   PlanningData of(Series series) {
-    return new PlanningData(text(series.getAim()),
+    return new PlanningData(text(series.getAim()), wishes(series),
         series.getForbidden().stream().map(f -> new PlanningData.ForbiddenData(text(f.getConditions()), text(f.getBecause()))).toList(),
         series.getProvisions().stream().map(this::provision).toList(), Optional.ofNullable(series.getLabour()).map(this::labour),
         series.getPlans().stream().map(PlanningReader::plan).toList());
+  }
+
+  /** Numbers without a meaning, such as a ratio below zero, are taken as not stated. */
+  private static PlanningData.WishData wishes(Series s) {
+    PlanningData.WishData usual = PlanningData.WishData.NONE;
+    return new PlanningData.WishData(Math.max(0, whole(s.getMostTrials())), Math.max(0, whole(s.getCentreTrials())), Math.max(0, whole(s.getRepeatTrials())),
+        Math.max(1, whole(s.getBurnsPerDay())), ratio(s.getFurnaceRatio(), usual.furnaceRatio()), ratio(s.getDayRatio(), usual.dayRatio()));
+  }
+
+  private static double ratio(Double stated, double usual) {
+    return stated == null || !(stated >= 0) || Double.isInfinite(stated) ? usual : stated;
   }
 
   private PlanningData.ProvisionData provision(Provision p) {
@@ -54,14 +65,14 @@ final class PlanningReader {
 
   private static PlanningData.FrozenData plan(FrozenPlan p) {
     return new PlanningData.FrozenData(name(p), text(p.getAim()), p.getSeed() == null ? "" : p.getSeed().toString(), text(p.getAlgorithm()),
-        text(p.getVersion()), text(p.getFrozenAt()), text(p.getEngine()), number(p.getFurnaceRatio()), text(p.getRestriction()),
+        text(p.getVersion()), text(p.getFrozenAt()), text(p.getEngine()), number(p.getFurnaceRatio()), number(p.getDayRatio()), text(p.getRestriction()),
         text(p.getReasons()), p.getRuns().stream().map(PlanningReader::run).toList());
   }
 
   private static PlanningData.PlannedData run(PlannedRun r) {
     Map<String, Amount> settings = new LinkedHashMap<>();
     r.getSettings().stream().filter(s -> s.getVariable() != null).forEach(s -> settings.put(s.getVariable(), Readings.amount(s)));
-    return new PlanningData.PlannedData(whole(r.getPlace()), whole(r.getFurnace()), r.getTrial() == null ? "" : text(r.getTrial().getId()),
+    return new PlanningData.PlannedData(whole(r.getPlace()), whole(r.getFurnace()), whole(r.getDay()), r.getTrial() == null ? "" : text(r.getTrial().getId()),
         settings, text(r.getDeviation()));
   }
 

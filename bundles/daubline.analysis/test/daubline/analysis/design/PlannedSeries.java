@@ -68,7 +68,7 @@ final class PlannedSeries implements AutoCloseable {
   }
 
   Proposal propose(int trials) {
-    return Proposal.of(brief(), Season.of(data()), new Proposal.Options(trials, "", Strata.USUAL, List.of(), 5, 7), Progress.NONE);
+    return Proposal.of(brief(), Season.of(data()), new Proposal.Options(trials, "", Strata.USUAL, daubline.engine.design.advise.Extras.NONE, 1, List.of(), 5, 7), Progress.NONE);
   }
 
   /** Burns a planned trial: its date, its air as fired, and the bloom it gave. */

@@ -2,9 +2,12 @@ package daubline.engine.design;
 
 import daubline.engine.stats.RandomStream;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Puts the trials of a design in a random order within its strata: first the furnaces, then the trials inside each. A
@@ -14,6 +17,8 @@ public final class Randomiser {
 
   /** The name of the procedure, kept with a plan. */
   public static final String ALGORITHM = "furnaces, then trials inside each, by Fisher–Yates over SplitMix64";
+  /** The name of the procedure where furnaces share days. */
+  public static final String ALGORITHM_OF_DAYS = "furnaces that share days, then days, then furnaces of a day, by Fisher–Yates over SplitMix64";
   /** Its version: another version may give another order for the same seed. */
   public static final String VERSION = "1";
 
@@ -35,6 +40,70 @@ public final class Randomiser {
 
   /** The random order for a seed. */
   public static Plan order(Design design, long seed) {
+    return sharesDays(design) ? byDays(design, seed) : byFurnaces(design, seed);
+  }
+
+  private static boolean sharesDays(Design design) {
+    List<Integer> days = design.runs().stream().filter(r -> !r.done()).map(Run::day).toList();
+    return days.stream().distinct().count() < days.size();
+  }
+
+  /** Furnaces burnt on the same days stay together: such groups are shuffled, the days of a group, the furnaces of a day. */
+  private static Plan byDays(Design design, long seed) {
+    RandomStream random = new RandomStream(RandomStream.key(seed, "order of days"));
+    List<Integer> order = new ArrayList<>();
+    Map<Integer, Integer> number = new LinkedHashMap<>();
+    Map<Integer, List<Integer>> byDay = new LinkedHashMap<>();
+    for (int i = 0; i < design.size(); i++) {
+      Run run = design.runs().get(i);
+      if (run.done()) {
+        order.add(i);
+        number.putIfAbsent(run.furnace(), run.furnace());
+      } else {
+        byDay.computeIfAbsent(run.day(), k -> new ArrayList<>()).add(i);
+      }
+    }
+    List<List<Integer>> groups = groups(design, byDay);
+    shuffle(groups, random);
+    for (List<Integer> days : groups) {
+      shuffle(days, random);
+      for (int day : days) {
+        shuffle(byDay.get(day), random);
+        order.addAll(byDay.get(day));
+      }
+    }
+    int next = number.values().stream().mapToInt(v -> v + 1).max().orElse(0);
+    for (int i : order) {
+      int furnace = design.runs().get(i).furnace();
+      if (!number.containsKey(furnace)) {
+        number.put(furnace, next++);
+      }
+    }
+    return new Plan(place(design, order, number), order.stream().mapToInt(i -> i).toArray(), seed, ALGORITHM_OF_DAYS, VERSION,
+        "Furnaces burnt on the same days stay together; such groups were shuffled, then the days of each, then the furnaces of a day. Judge the effects with furnaces as a stratum.");
+  }
+
+  /** Days that share a furnace, directly or by others, belong together. */
+  private static List<List<Integer>> groups(Design design, Map<Integer, List<Integer>> byDay) {
+    List<List<Integer>> groups = new ArrayList<>();
+    List<Set<Integer>> furnaces = new ArrayList<>();
+    byDay.forEach((day, trials) -> {
+      List<Integer> days = new ArrayList<>(List.of(day));
+      Set<Integer> used = new HashSet<>();
+      trials.forEach(i -> used.add(design.runs().get(i).furnace()));
+      for (int g = groups.size() - 1; g >= 0; g--) {
+        if (!Collections.disjoint(furnaces.get(g), used)) {
+          used.addAll(furnaces.remove(g));
+          days.addAll(0, groups.remove(g));
+        }
+      }
+      groups.add(days);
+      furnaces.add(used);
+    });
+    return groups;
+  }
+
+  private static Plan byFurnaces(Design design, long seed) {
     RandomStream random = new RandomStream(RandomStream.key(seed, "order of trials"));
     List<Integer> order = new ArrayList<>();
     Map<Integer, List<Integer>> byFurnace = new LinkedHashMap<>();
@@ -82,9 +151,9 @@ public final class Randomiser {
         + (fixed.isEmpty() ? "" : "; " + fixed + " stays as built") + ". Judge the effects with furnaces as a stratum.";
   }
 
-  private static void shuffle(List<Integer> list, RandomStream random) {
+  private static <T> void shuffle(List<T> list, RandomStream random) {
     for (int i = list.size() - 1; i > 0; i--) {
-      java.util.Collections.swap(list, i, random.below(i + 1));
+      Collections.swap(list, i, random.below(i + 1));
     }
   }
 }

@@ -225,7 +225,7 @@ class CoordinateExchangeTest {
     assertEquals(List.of(new Budget.Split(1, 3), new Budget.Split(2, 6), new Budget.Split(3, 9), new Budget.Split(4, 8),
         new Budget.Split(5, 6)), budget.splits());
     List<BudgetSearch.Option> options = BudgetSearch.search(new Space(factors, List.of()), Model.main(factors), budget,
-        Criterion.EFFECTS, Strata.USUAL, List.of(), 10, 1, Progress.NONE);
+        Criterion.EFFECTS, Strata.USUAL, List.of(), 1, 10, 1, Progress.NONE);
     assertTrue(options.get(0).split().furnaces() == 4, "four furnaces burnt twice balance height: " + options.get(0).split());
     assertTrue(options.stream().noneMatch(o -> o.split().furnaces() == 1), "one furnace cannot show an effect of height");
   }

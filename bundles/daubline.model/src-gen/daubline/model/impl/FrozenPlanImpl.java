@@ -36,6 +36,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.FrozenPlanImpl#getFrozenAt <em>Frozen At</em>}</li>
  *   <li>{@link daubline.model.impl.FrozenPlanImpl#getEngine <em>Engine</em>}</li>
  *   <li>{@link daubline.model.impl.FrozenPlanImpl#getFurnaceRatio <em>Furnace Ratio</em>}</li>
+ *   <li>{@link daubline.model.impl.FrozenPlanImpl#getDayRatio <em>Day Ratio</em>}</li>
  *   <li>{@link daubline.model.impl.FrozenPlanImpl#getRestriction <em>Restriction</em>}</li>
  *   <li>{@link daubline.model.impl.FrozenPlanImpl#getReasons <em>Reasons</em>}</li>
  *   <li>{@link daubline.model.impl.FrozenPlanImpl#getRuns <em>Runs</em>}</li>
@@ -183,6 +184,26 @@ public class FrozenPlanImpl extends NamedImpl implements FrozenPlan {
 	 * @ordered
 	 */
 	protected Double furnaceRatio = FURNACE_RATIO_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDayRatio() <em>Day Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDayRatio()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double DAY_RATIO_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDayRatio() <em>Day Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDayRatio()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double dayRatio = DAY_RATIO_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getRestriction() <em>Restriction</em>}' attribute.
@@ -420,6 +441,29 @@ public class FrozenPlanImpl extends NamedImpl implements FrozenPlan {
 	 * @generated
 	 */
 	@Override
+	public Double getDayRatio() {
+		return dayRatio;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDayRatio(Double newDayRatio) {
+		Double oldDayRatio = dayRatio;
+		dayRatio = newDayRatio;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.FROZEN_PLAN__DAY_RATIO, oldDayRatio, dayRatio));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String getRestriction() {
 		return restriction;
 	}
@@ -509,6 +553,8 @@ public class FrozenPlanImpl extends NamedImpl implements FrozenPlan {
 				return getEngine();
 			case ModelPackage.FROZEN_PLAN__FURNACE_RATIO:
 				return getFurnaceRatio();
+			case ModelPackage.FROZEN_PLAN__DAY_RATIO:
+				return getDayRatio();
 			case ModelPackage.FROZEN_PLAN__RESTRICTION:
 				return getRestriction();
 			case ModelPackage.FROZEN_PLAN__REASONS:
@@ -548,6 +594,9 @@ public class FrozenPlanImpl extends NamedImpl implements FrozenPlan {
 				return;
 			case ModelPackage.FROZEN_PLAN__FURNACE_RATIO:
 				setFurnaceRatio((Double)newValue);
+				return;
+			case ModelPackage.FROZEN_PLAN__DAY_RATIO:
+				setDayRatio((Double)newValue);
 				return;
 			case ModelPackage.FROZEN_PLAN__RESTRICTION:
 				setRestriction((String)newValue);
@@ -592,6 +641,9 @@ public class FrozenPlanImpl extends NamedImpl implements FrozenPlan {
 			case ModelPackage.FROZEN_PLAN__FURNACE_RATIO:
 				setFurnaceRatio(FURNACE_RATIO_EDEFAULT);
 				return;
+			case ModelPackage.FROZEN_PLAN__DAY_RATIO:
+				setDayRatio(DAY_RATIO_EDEFAULT);
+				return;
 			case ModelPackage.FROZEN_PLAN__RESTRICTION:
 				setRestriction(RESTRICTION_EDEFAULT);
 				return;
@@ -627,6 +679,8 @@ public class FrozenPlanImpl extends NamedImpl implements FrozenPlan {
 				return ENGINE_EDEFAULT == null ? engine != null : !ENGINE_EDEFAULT.equals(engine);
 			case ModelPackage.FROZEN_PLAN__FURNACE_RATIO:
 				return FURNACE_RATIO_EDEFAULT == null ? furnaceRatio != null : !FURNACE_RATIO_EDEFAULT.equals(furnaceRatio);
+			case ModelPackage.FROZEN_PLAN__DAY_RATIO:
+				return DAY_RATIO_EDEFAULT == null ? dayRatio != null : !DAY_RATIO_EDEFAULT.equals(dayRatio);
 			case ModelPackage.FROZEN_PLAN__RESTRICTION:
 				return RESTRICTION_EDEFAULT == null ? restriction != null : !RESTRICTION_EDEFAULT.equals(restriction);
 			case ModelPackage.FROZEN_PLAN__REASONS:
@@ -661,6 +715,8 @@ public class FrozenPlanImpl extends NamedImpl implements FrozenPlan {
 		result.append(engine);
 		result.append(", furnaceRatio: ");
 		result.append(furnaceRatio);
+		result.append(", dayRatio: ");
+		result.append(dayRatio);
 		result.append(", restriction: ");
 		result.append(restriction);
 		result.append(", reasons: ");

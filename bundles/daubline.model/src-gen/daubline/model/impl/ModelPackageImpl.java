@@ -2991,6 +2991,66 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getSeries_MostTrials() {
+		return (EAttribute)seriesEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSeries_CentreTrials() {
+		return (EAttribute)seriesEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSeries_RepeatTrials() {
+		return (EAttribute)seriesEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSeries_BurnsPerDay() {
+		return (EAttribute)seriesEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSeries_FurnaceRatio() {
+		return (EAttribute)seriesEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSeries_DayRatio() {
+		return (EAttribute)seriesEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getFactor() {
 		return factorEClass;
 	}
@@ -3451,7 +3511,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getFrozenPlan_Restriction() {
+	public EAttribute getFrozenPlan_DayRatio() {
 		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -3461,7 +3521,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getFrozenPlan_Reasons() {
+	public EAttribute getFrozenPlan_Restriction() {
 		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(8);
 	}
 
@@ -3471,8 +3531,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getFrozenPlan_Reasons() {
+		return (EAttribute)frozenPlanEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getFrozenPlan_Runs() {
-		return (EReference)frozenPlanEClass.getEStructuralFeatures().get(9);
+		return (EReference)frozenPlanEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -3511,8 +3581,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPlannedRun_Trial() {
-		return (EReference)plannedRunEClass.getEStructuralFeatures().get(2);
+	public EAttribute getPlannedRun_Day() {
+		return (EAttribute)plannedRunEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -3521,7 +3591,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPlannedRun_Settings() {
+	public EReference getPlannedRun_Trial() {
 		return (EReference)plannedRunEClass.getEStructuralFeatures().get(3);
 	}
 
@@ -3531,8 +3601,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getPlannedRun_Settings() {
+		return (EReference)plannedRunEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EAttribute getPlannedRun_Deviation() {
-		return (EAttribute)plannedRunEClass.getEStructuralFeatures().get(4);
+		return (EAttribute)plannedRunEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -5037,6 +5117,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(seriesEClass, SERIES__PROVISIONS);
 		createEReference(seriesEClass, SERIES__LABOUR);
 		createEReference(seriesEClass, SERIES__PLANS);
+		createEAttribute(seriesEClass, SERIES__MOST_TRIALS);
+		createEAttribute(seriesEClass, SERIES__CENTRE_TRIALS);
+		createEAttribute(seriesEClass, SERIES__REPEAT_TRIALS);
+		createEAttribute(seriesEClass, SERIES__BURNS_PER_DAY);
+		createEAttribute(seriesEClass, SERIES__FURNACE_RATIO);
+		createEAttribute(seriesEClass, SERIES__DAY_RATIO);
 
 		factorEClass = createEClass(FACTOR);
 		createEAttribute(factorEClass, FACTOR__VARIABLE);
@@ -5088,6 +5174,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(frozenPlanEClass, FROZEN_PLAN__FROZEN_AT);
 		createEAttribute(frozenPlanEClass, FROZEN_PLAN__ENGINE);
 		createEAttribute(frozenPlanEClass, FROZEN_PLAN__FURNACE_RATIO);
+		createEAttribute(frozenPlanEClass, FROZEN_PLAN__DAY_RATIO);
 		createEAttribute(frozenPlanEClass, FROZEN_PLAN__RESTRICTION);
 		createEAttribute(frozenPlanEClass, FROZEN_PLAN__REASONS);
 		createEReference(frozenPlanEClass, FROZEN_PLAN__RUNS);
@@ -5095,6 +5182,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		plannedRunEClass = createEClass(PLANNED_RUN);
 		createEAttribute(plannedRunEClass, PLANNED_RUN__PLACE);
 		createEAttribute(plannedRunEClass, PLANNED_RUN__FURNACE);
+		createEAttribute(plannedRunEClass, PLANNED_RUN__DAY);
 		createEReference(plannedRunEClass, PLANNED_RUN__TRIAL);
 		createEReference(plannedRunEClass, PLANNED_RUN__SETTINGS);
 		createEAttribute(plannedRunEClass, PLANNED_RUN__DEVIATION);
@@ -5592,6 +5680,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getSeries_Provisions(), this.getProvision(), null, "provisions", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSeries_Labour(), this.getLabour(), null, "labour", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSeries_Plans(), this.getFrozenPlan(), null, "plans", null, 0, -1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSeries_MostTrials(), ecorePackage.getEIntegerObject(), "mostTrials", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSeries_CentreTrials(), ecorePackage.getEIntegerObject(), "centreTrials", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSeries_RepeatTrials(), ecorePackage.getEIntegerObject(), "repeatTrials", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSeries_BurnsPerDay(), ecorePackage.getEIntegerObject(), "burnsPerDay", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSeries_FurnaceRatio(), ecorePackage.getEDoubleObject(), "furnaceRatio", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSeries_DayRatio(), ecorePackage.getEDoubleObject(), "dayRatio", null, 0, 1, Series.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(factorEClass, Factor.class, "Factor", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFactor_Variable(), ecorePackage.getEString(), "variable", null, 0, 1, Factor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5643,6 +5737,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getFrozenPlan_FrozenAt(), ecorePackage.getEString(), "frozenAt", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFrozenPlan_Engine(), ecorePackage.getEString(), "engine", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFrozenPlan_FurnaceRatio(), ecorePackage.getEDoubleObject(), "furnaceRatio", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFrozenPlan_DayRatio(), ecorePackage.getEDoubleObject(), "dayRatio", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFrozenPlan_Restriction(), ecorePackage.getEString(), "restriction", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFrozenPlan_Reasons(), ecorePackage.getEString(), "reasons", null, 0, 1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getFrozenPlan_Runs(), this.getPlannedRun(), null, "runs", null, 0, -1, FrozenPlan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5650,6 +5745,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEClass(plannedRunEClass, PlannedRun.class, "PlannedRun", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPlannedRun_Place(), ecorePackage.getEIntegerObject(), "place", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPlannedRun_Furnace(), ecorePackage.getEIntegerObject(), "furnace", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlannedRun_Day(), ecorePackage.getEIntegerObject(), "day", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPlannedRun_Trial(), this.getTrial(), null, "trial", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPlannedRun_Settings(), this.getReading(), null, "settings", null, 0, -1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPlannedRun_Deviation(), ecorePackage.getEString(), "deviation", null, 0, 1, PlannedRun.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

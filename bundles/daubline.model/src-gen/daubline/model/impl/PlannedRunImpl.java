@@ -32,6 +32,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  * <ul>
  *   <li>{@link daubline.model.impl.PlannedRunImpl#getPlace <em>Place</em>}</li>
  *   <li>{@link daubline.model.impl.PlannedRunImpl#getFurnace <em>Furnace</em>}</li>
+ *   <li>{@link daubline.model.impl.PlannedRunImpl#getDay <em>Day</em>}</li>
  *   <li>{@link daubline.model.impl.PlannedRunImpl#getTrial <em>Trial</em>}</li>
  *   <li>{@link daubline.model.impl.PlannedRunImpl#getSettings <em>Settings</em>}</li>
  *   <li>{@link daubline.model.impl.PlannedRunImpl#getDeviation <em>Deviation</em>}</li>
@@ -79,6 +80,26 @@ public class PlannedRunImpl extends IdentifiedImpl implements PlannedRun {
 	 * @ordered
 	 */
 	protected Integer furnace = FURNACE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDay() <em>Day</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDay()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer DAY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDay() <em>Day</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDay()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer day = DAY_EDEFAULT;
 
 	/**
 	 * The cached value of the '{@link #getTrial() <em>Trial</em>}' reference.
@@ -191,6 +212,29 @@ public class PlannedRunImpl extends IdentifiedImpl implements PlannedRun {
 	 * @generated
 	 */
 	@Override
+	public Integer getDay() {
+		return day;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDay(Integer newDay) {
+		Integer oldDay = day;
+		day = newDay;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PLANNED_RUN__DAY, oldDay, day));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Trial getTrial() {
 		if (trial != null && trial.eIsProxy()) {
 			InternalEObject oldTrial = (InternalEObject)trial;
@@ -287,6 +331,8 @@ public class PlannedRunImpl extends IdentifiedImpl implements PlannedRun {
 				return getPlace();
 			case ModelPackage.PLANNED_RUN__FURNACE:
 				return getFurnace();
+			case ModelPackage.PLANNED_RUN__DAY:
+				return getDay();
 			case ModelPackage.PLANNED_RUN__TRIAL:
 				if (resolve) return getTrial();
 				return basicGetTrial();
@@ -312,6 +358,9 @@ public class PlannedRunImpl extends IdentifiedImpl implements PlannedRun {
 				return;
 			case ModelPackage.PLANNED_RUN__FURNACE:
 				setFurnace((Integer)newValue);
+				return;
+			case ModelPackage.PLANNED_RUN__DAY:
+				setDay((Integer)newValue);
 				return;
 			case ModelPackage.PLANNED_RUN__TRIAL:
 				setTrial((Trial)newValue);
@@ -341,6 +390,9 @@ public class PlannedRunImpl extends IdentifiedImpl implements PlannedRun {
 			case ModelPackage.PLANNED_RUN__FURNACE:
 				setFurnace(FURNACE_EDEFAULT);
 				return;
+			case ModelPackage.PLANNED_RUN__DAY:
+				setDay(DAY_EDEFAULT);
+				return;
 			case ModelPackage.PLANNED_RUN__TRIAL:
 				setTrial((Trial)null);
 				return;
@@ -366,6 +418,8 @@ public class PlannedRunImpl extends IdentifiedImpl implements PlannedRun {
 				return PLACE_EDEFAULT == null ? place != null : !PLACE_EDEFAULT.equals(place);
 			case ModelPackage.PLANNED_RUN__FURNACE:
 				return FURNACE_EDEFAULT == null ? furnace != null : !FURNACE_EDEFAULT.equals(furnace);
+			case ModelPackage.PLANNED_RUN__DAY:
+				return DAY_EDEFAULT == null ? day != null : !DAY_EDEFAULT.equals(day);
 			case ModelPackage.PLANNED_RUN__TRIAL:
 				return trial != null;
 			case ModelPackage.PLANNED_RUN__SETTINGS:
@@ -390,6 +444,8 @@ public class PlannedRunImpl extends IdentifiedImpl implements PlannedRun {
 		result.append(place);
 		result.append(", furnace: ");
 		result.append(furnace);
+		result.append(", day: ");
+		result.append(day);
 		result.append(", deviation: ");
 		result.append(deviation);
 		result.append(')');

@@ -49,6 +49,12 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.SeriesImpl#getProvisions <em>Provisions</em>}</li>
  *   <li>{@link daubline.model.impl.SeriesImpl#getLabour <em>Labour</em>}</li>
  *   <li>{@link daubline.model.impl.SeriesImpl#getPlans <em>Plans</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getMostTrials <em>Most Trials</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getCentreTrials <em>Centre Trials</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getRepeatTrials <em>Repeat Trials</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getBurnsPerDay <em>Burns Per Day</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getFurnaceRatio <em>Furnace Ratio</em>}</li>
+ *   <li>{@link daubline.model.impl.SeriesImpl#getDayRatio <em>Day Ratio</em>}</li>
  * </ul>
  *
  * @generated
@@ -263,6 +269,126 @@ public class SeriesImpl extends NamedImpl implements Series {
 	 * @ordered
 	 */
 	protected EList<FrozenPlan> plans;
+
+	/**
+	 * The default value of the '{@link #getMostTrials() <em>Most Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMostTrials()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer MOST_TRIALS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMostTrials() <em>Most Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMostTrials()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer mostTrials = MOST_TRIALS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCentreTrials() <em>Centre Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCentreTrials()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer CENTRE_TRIALS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCentreTrials() <em>Centre Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCentreTrials()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer centreTrials = CENTRE_TRIALS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRepeatTrials() <em>Repeat Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRepeatTrials()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer REPEAT_TRIALS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRepeatTrials() <em>Repeat Trials</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRepeatTrials()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer repeatTrials = REPEAT_TRIALS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBurnsPerDay() <em>Burns Per Day</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBurnsPerDay()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer BURNS_PER_DAY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBurnsPerDay() <em>Burns Per Day</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBurnsPerDay()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer burnsPerDay = BURNS_PER_DAY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFurnaceRatio() <em>Furnace Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFurnaceRatio()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double FURNACE_RATIO_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFurnaceRatio() <em>Furnace Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFurnaceRatio()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double furnaceRatio = FURNACE_RATIO_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDayRatio() <em>Day Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDayRatio()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double DAY_RATIO_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDayRatio() <em>Day Ratio</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDayRatio()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double dayRatio = DAY_RATIO_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -573,6 +699,144 @@ public class SeriesImpl extends NamedImpl implements Series {
 	 * @generated
 	 */
 	@Override
+	public Integer getMostTrials() {
+		return mostTrials;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMostTrials(Integer newMostTrials) {
+		Integer oldMostTrials = mostTrials;
+		mostTrials = newMostTrials;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__MOST_TRIALS, oldMostTrials, mostTrials));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Integer getCentreTrials() {
+		return centreTrials;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCentreTrials(Integer newCentreTrials) {
+		Integer oldCentreTrials = centreTrials;
+		centreTrials = newCentreTrials;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__CENTRE_TRIALS, oldCentreTrials, centreTrials));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Integer getRepeatTrials() {
+		return repeatTrials;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRepeatTrials(Integer newRepeatTrials) {
+		Integer oldRepeatTrials = repeatTrials;
+		repeatTrials = newRepeatTrials;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__REPEAT_TRIALS, oldRepeatTrials, repeatTrials));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Integer getBurnsPerDay() {
+		return burnsPerDay;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBurnsPerDay(Integer newBurnsPerDay) {
+		Integer oldBurnsPerDay = burnsPerDay;
+		burnsPerDay = newBurnsPerDay;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__BURNS_PER_DAY, oldBurnsPerDay, burnsPerDay));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getFurnaceRatio() {
+		return furnaceRatio;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFurnaceRatio(Double newFurnaceRatio) {
+		Double oldFurnaceRatio = furnaceRatio;
+		furnaceRatio = newFurnaceRatio;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__FURNACE_RATIO, oldFurnaceRatio, furnaceRatio));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getDayRatio() {
+		return dayRatio;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDayRatio(Double newDayRatio) {
+		Double oldDayRatio = dayRatio;
+		dayRatio = newDayRatio;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SERIES__DAY_RATIO, oldDayRatio, dayRatio));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.SERIES__FACTORS:
@@ -629,6 +893,18 @@ public class SeriesImpl extends NamedImpl implements Series {
 				return getLabour();
 			case ModelPackage.SERIES__PLANS:
 				return getPlans();
+			case ModelPackage.SERIES__MOST_TRIALS:
+				return getMostTrials();
+			case ModelPackage.SERIES__CENTRE_TRIALS:
+				return getCentreTrials();
+			case ModelPackage.SERIES__REPEAT_TRIALS:
+				return getRepeatTrials();
+			case ModelPackage.SERIES__BURNS_PER_DAY:
+				return getBurnsPerDay();
+			case ModelPackage.SERIES__FURNACE_RATIO:
+				return getFurnaceRatio();
+			case ModelPackage.SERIES__DAY_RATIO:
+				return getDayRatio();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -690,6 +966,24 @@ public class SeriesImpl extends NamedImpl implements Series {
 				getPlans().clear();
 				getPlans().addAll((Collection<? extends FrozenPlan>)newValue);
 				return;
+			case ModelPackage.SERIES__MOST_TRIALS:
+				setMostTrials((Integer)newValue);
+				return;
+			case ModelPackage.SERIES__CENTRE_TRIALS:
+				setCentreTrials((Integer)newValue);
+				return;
+			case ModelPackage.SERIES__REPEAT_TRIALS:
+				setRepeatTrials((Integer)newValue);
+				return;
+			case ModelPackage.SERIES__BURNS_PER_DAY:
+				setBurnsPerDay((Integer)newValue);
+				return;
+			case ModelPackage.SERIES__FURNACE_RATIO:
+				setFurnaceRatio((Double)newValue);
+				return;
+			case ModelPackage.SERIES__DAY_RATIO:
+				setDayRatio((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -744,6 +1038,24 @@ public class SeriesImpl extends NamedImpl implements Series {
 			case ModelPackage.SERIES__PLANS:
 				getPlans().clear();
 				return;
+			case ModelPackage.SERIES__MOST_TRIALS:
+				setMostTrials(MOST_TRIALS_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__CENTRE_TRIALS:
+				setCentreTrials(CENTRE_TRIALS_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__REPEAT_TRIALS:
+				setRepeatTrials(REPEAT_TRIALS_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__BURNS_PER_DAY:
+				setBurnsPerDay(BURNS_PER_DAY_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__FURNACE_RATIO:
+				setFurnaceRatio(FURNACE_RATIO_EDEFAULT);
+				return;
+			case ModelPackage.SERIES__DAY_RATIO:
+				setDayRatio(DAY_RATIO_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -784,6 +1096,18 @@ public class SeriesImpl extends NamedImpl implements Series {
 				return labour != null;
 			case ModelPackage.SERIES__PLANS:
 				return plans != null && !plans.isEmpty();
+			case ModelPackage.SERIES__MOST_TRIALS:
+				return MOST_TRIALS_EDEFAULT == null ? mostTrials != null : !MOST_TRIALS_EDEFAULT.equals(mostTrials);
+			case ModelPackage.SERIES__CENTRE_TRIALS:
+				return CENTRE_TRIALS_EDEFAULT == null ? centreTrials != null : !CENTRE_TRIALS_EDEFAULT.equals(centreTrials);
+			case ModelPackage.SERIES__REPEAT_TRIALS:
+				return REPEAT_TRIALS_EDEFAULT == null ? repeatTrials != null : !REPEAT_TRIALS_EDEFAULT.equals(repeatTrials);
+			case ModelPackage.SERIES__BURNS_PER_DAY:
+				return BURNS_PER_DAY_EDEFAULT == null ? burnsPerDay != null : !BURNS_PER_DAY_EDEFAULT.equals(burnsPerDay);
+			case ModelPackage.SERIES__FURNACE_RATIO:
+				return FURNACE_RATIO_EDEFAULT == null ? furnaceRatio != null : !FURNACE_RATIO_EDEFAULT.equals(furnaceRatio);
+			case ModelPackage.SERIES__DAY_RATIO:
+				return DAY_RATIO_EDEFAULT == null ? dayRatio != null : !DAY_RATIO_EDEFAULT.equals(dayRatio);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -812,6 +1136,18 @@ public class SeriesImpl extends NamedImpl implements Series {
 		result.append(stopCriteria);
 		result.append(", aim: ");
 		result.append(aim);
+		result.append(", mostTrials: ");
+		result.append(mostTrials);
+		result.append(", centreTrials: ");
+		result.append(centreTrials);
+		result.append(", repeatTrials: ");
+		result.append(repeatTrials);
+		result.append(", burnsPerDay: ");
+		result.append(burnsPerDay);
+		result.append(", furnaceRatio: ");
+		result.append(furnaceRatio);
+		result.append(", dayRatio: ");
+		result.append(dayRatio);
 		result.append(')');
 		return result.toString();
 	}

@@ -12,7 +12,7 @@ import java.util.List;
 /** What a series is planned with, as a grid. */
 final class PlanModel implements GridModel {
 
-  private static final double[] SHARES = {1.5, 1.6, 0.9};
+  private static final double[] SHARES = {1.75, 1.5, 0.85};
   private static final String[] HEADINGS = {"plan.what", "plan.value", "plan.more"};
 
   private final OpenStudy study;

@@ -8,10 +8,12 @@ import daubline.analysis.design.PlanFreezer;
 import daubline.analysis.design.Proposal;
 import daubline.analysis.design.Season;
 import daubline.analysis.design.SeriesSetup;
+import daubline.analysis.record.PlanningData.WishData;
 import daubline.analysis.record.SeriesData;
 import daubline.base.Finding;
 import daubline.engine.design.Run;
 import daubline.engine.design.Strata;
+import daubline.engine.design.advise.Extras;
 import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
@@ -81,7 +83,7 @@ public final class PlanPage implements Page {
     grid.control().setData("id", "plan");
     panes = new PlanPanes(sash);
     panes.onMark(this::enable);
-    sash.setWeights(5, 6);
+    sash.setWeights(1, 1);
     // narrow windows and large letters: one below the other, so that words stay readable
     sash.addListener(SWT.Resize, e -> sash.setOrientation(sash.getClientArea().width < LEAST_LETTERS * daubline.ui.look.Fonts.PLAIN.characterWidth(sash) ? SWT.VERTICAL : SWT.HORIZONTAL));
     hint = new Hint(page, "plan-message");
@@ -170,7 +172,9 @@ public final class PlanPage implements Page {
         brief = Proposal.heedingForecast(brief, Foreseen.of(copy, SeriesSetup.find(copy, id), brief.factors()));
       }
       List<Run> done = brief.isReady() ? BurntTrials.of(snapshot, brief, false).design().runs() : List.of();
-      return Proposal.of(brief, Season.of(data), new Proposal.Options(0, "", Strata.USUAL, done, STARTS, seed), progress);
+      WishData wishes = data.planning().wishes();
+      return Proposal.of(brief, Season.of(data), new Proposal.Options(wishes.trials(), "", new Strata(wishes.furnaceRatio(), wishes.dayRatio()),
+          new Extras(wishes.centres(), wishes.repeats()), wishes.burnsPerDay(), done, STARTS, seed), progress);
     }, this::proposed);
   }
 

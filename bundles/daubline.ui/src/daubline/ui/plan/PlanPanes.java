@@ -12,7 +12,6 @@ import daubline.base.Printed;
 import daubline.charts.CorrelationFigure;
 import daubline.charts.TimetableFigure;
 import daubline.engine.design.Design;
-import daubline.engine.design.Strata;
 import daubline.engine.design.advise.DesignAdvisor;
 import daubline.engine.design.judge.DesignReview;
 import daubline.engine.design.stock.Capacity;
@@ -140,7 +139,8 @@ final class PlanPanes {
       lines.add(List.of(option.name(), taken(proposal, option) + option.verdict()));
     }
     designs.show(lines);
-    reasons.show(String.join(" ", proposal.advice().reasons()));
+    String never = String.join("\n", proposal.brief().rules().stream().map(r -> r.text(proposal.brief().factors())).toList());
+    reasons.show(String.join(" ", proposal.advice().reasons()) + (never.isEmpty() ? "" : "\n" + never));
     seed.show(Words.of("plan.seed", Long.toString(proposal.plan().seed()), proposal.plan().algorithm(), proposal.plan().version()) + " " + proposal.plan().restriction());
     order(proposal.plan().design(), Optional.of(proposal.timetable()), proposal.season());
     review(proposal.plan().design(), proposal.review());
@@ -163,8 +163,7 @@ final class PlanPanes {
       try {
         Design design = FrozenDesign.of(study, brief).orElseThrow();
         order(study, design, frozen.get());
-        double ratio = Double.isNaN(frozen.get().furnaceRatio()) ? 1 : frozen.get().furnaceRatio();
-        review(design, DesignReview.of(design, DesignBrief.question(frozen.get().aim()).orElse(brief.question()).model(brief.factors()), brief.space(), new Strata(ratio, 0)));
+        review(design, DesignReview.of(design, DesignBrief.question(frozen.get().aim()).orElse(brief.question()).model(brief.factors()), brief.space(), FrozenDesign.strata(frozen.get())));
       } catch (IllegalArgumentException e) {
         seen.show(e.getMessage());
       }

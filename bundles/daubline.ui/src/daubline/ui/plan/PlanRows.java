@@ -22,6 +22,7 @@ import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EObject;
@@ -31,6 +32,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 /** Lists what a series is planned with as rows that can be typed into; the last row of each group adds one more. */
 final class PlanRows {
 
+  private static final String[] SIZE = {"mostTrials", "repeatTrials", "centreTrials", "furnaceRatio", "burnsPerDay", "dayRatio", "seed"};
   private static final String[] STOCK = {"available", "perTrial", "perFurnace", "perRefit", "once", "moisture", "losses", "reserve", "unit"};
   private static final String[] LABOUR = {"team", "firstDay", "lastDay", "weekdays", "daysOff", "firings", "buildDays", "buildPeople", "dryDays", "burnDays", "burnPeople",
       "refitDays", "refitPeople", "refitDryDays", "failureShare", "assurance"};
@@ -52,6 +54,7 @@ final class PlanRows {
     PlanRows make = new PlanRows(study, series);
     make.factors();
     make.forbidden();
+    make.size();
     make.stock();
     make.labour();
     return make.rows;
@@ -103,12 +106,20 @@ final class PlanRows {
 
   private void addFactor(String text) {
     String name = text.strip();
-    if (name.equals(Words.of("plan.reconstruction"))) {
+    if (name.equalsIgnoreCase(Words.of("plan.reconstruction"))) {
       SeriesSetup.factor(study.session(), series, FactorReader.RECONSTRUCTION, "", true, false);
       return;
     }
-    variables.all().stream().filter(v -> v.name().equalsIgnoreCase(name) || v.id().equals(name)).findFirst()
-        .ifPresent(v -> SeriesSetup.factor(study.session(), series, v.id(), usual(v), SeriesSetup.isBuilt(v), false));
+    meant(name).ifPresent(v -> SeriesSetup.factor(study.session(), series, v.id(), usual(v), SeriesSetup.isBuilt(v), false));
+  }
+
+  /** A variable by its whole name or id, otherwise the first whose name begins with what was typed, otherwise that holds it. */
+  private Optional<Variable> meant(String typed) {
+    String wanted = typed.toLowerCase(Locale.ROOT);
+    List<Variable> varied = variables.all().stream().filter(v -> v.isAt(Variable.Place.PLANNED) && v.type() != ValueType.TEXT).toList();
+    return wanted.isEmpty() ? Optional.empty() : varied.stream().filter(v -> v.name().equalsIgnoreCase(typed) || v.id().equals(typed)).findFirst()
+        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).startsWith(wanted)).findFirst())
+        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).contains(wanted)).findFirst());
   }
 
   /** The middle half of the plausible range as a start to be typed over; every word of a category. */
@@ -146,6 +157,13 @@ final class PlanRows {
         SeriesSetup.forbid(study.session(), series, text.strip(), "");
       }
     }, List.of()));
+  }
+
+  private void size() {
+    rows.add(PlanRow.heading(Words.of("plan.size")));
+    for (String feature : SIZE) {
+      field(series, feature, Words.of("plan.size"), () -> series);
+    }
   }
 
   private void stock() {
@@ -216,6 +234,9 @@ final class PlanRows {
     }
     if (type == String.class) {
       return Optional.of(Optional.of(typed));
+    }
+    if (type == Long.class) {
+      return typed.matches("\\d{1,18}") ? Optional.of(Optional.of(Long.valueOf(typed))) : Optional.empty();
     }
     String digits = typed.replace("%", "").strip();
     Optional<Double> number = Numbers.parse(digits, digits.indexOf(',') >= 0 ? DecimalSign.COMMA : DecimalSign.POINT).filter(n -> n >= 0);

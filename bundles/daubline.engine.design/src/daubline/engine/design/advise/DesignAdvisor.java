@@ -35,16 +35,18 @@ public final class DesignAdvisor {
    * @param question what the series is for
    * @param budget what may be spent
    * @param strata how alike the trials of a furnace are thought to be
+   * @param extras centre trials and repeats asked for beside what the design needs
+   * @param perDay how many trials may share a day, each in another furnace, 1 or more
    * @param done trials burnt already, which count and stay; designs that start anew are then left aside
    * @param unjudged whether a design that leaves nothing to judge some effect by will do when there is no better
    * @param starts random starts of each search, 1 or more; 20 is enough for six factors
    * @param seed the seed
    */
-  public record Request(Space space, Question question, Budget budget, Strata strata, List<Run> done, boolean unjudged, int starts, long seed) {
+  public record Request(Space space, Question question, Budget budget, Strata strata, Extras extras, int perDay, List<Run> done, boolean unjudged, int starts, long seed) {
 
     /** A series that begins, in which every effect must be judged. */
     public Request(Space space, Question question, Budget budget, Strata strata, int starts, long seed) {
-      this(space, question, budget, strata, List.of(), false, starts, seed);
+      this(space, question, budget, strata, Extras.NONE, 1, List.of(), false, starts, seed);
     }
 
     public Request {
@@ -99,12 +101,13 @@ public final class DesignAdvisor {
    */
   public static Advice recommend(Request request, Progress progress) {
     Model model = request.question.model(request.space.factors());
-    int trials = request.budget.splits().stream().mapToInt(Budget.Split::trials).max().orElse(0);
+    Budget left = request.extras.left(request.budget);
+    int trials = left.splits().stream().mapToInt(Budget.Split::trials).max().orElse(0);
     List<Option> options = new ArrayList<>();
-    options.add(optimal(request, model, progress));
+    options.add(optimal(request, model, left, progress));
     for (Catalogue.Kind kind : Catalogue.all()) {
       progress.check();
-      options.add(request.done.isEmpty() ? closed(request, model, kind, trials, progress)
+      options.add(request.done.isEmpty() ? closed(request, model, left, kind, trials, progress)
           : new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, "it starts anew and leaves the " + request.done.size() + " trials burnt aside"));
     }
     // a closed design that does as well is preferred: it is known, balanced and easy to explain
@@ -124,30 +127,46 @@ public final class DesignAdvisor {
         + " factors: " + options.get(0).verdict + ". Ask which factors matter first, drop a factor, or raise the budget";
   }
 
-  private static Option optimal(Request request, Model model, Progress progress) {
+  private static Option optimal(Request request, Model model, Budget left, Progress progress) {
     String name = request.question.criterion().word() + " by exchange";
     try {
-      List<BudgetSearch.Option> found = BudgetSearch.search(request.space, model, request.budget, request.question.criterion(),
-          request.strata, request.done, request.starts, request.seed, progress);
+      List<BudgetSearch.Option> found = BudgetSearch.search(request.space, model, left, request.question.criterion(),
+          request.strata, request.done, request.perDay, request.starts, request.seed, progress);
       // the most information can leave nothing to judge a furnace's effect by; such a split is passed over when another can
-      return found.stream().map(o -> weighed(request, model, name, o.found().design())).min(BETTER).orElseThrow();
+      List<Option> options = found.stream().map(o -> completed(request, model, name, o.found().design())).toList();
+      return options.stream().filter(o -> o.review != null).min(BETTER).orElse(options.get(0));
     } catch (IllegalArgumentException e) {
       return new Option(name, null, null, Double.POSITIVE_INFINITY, e.getMessage());
     }
   }
 
-  private static Option closed(Request request, Model model, Catalogue.Kind kind, int trials, Progress progress) {
+  private static Option completed(Request request, Model model, String name, Design design) {
     try {
-      Design design = Furnaces.place(kind.maker().make(request.space.factors(), trials, request.seed, progress), request.budget);
-      offLevel(design);
-      String forbidden = forbidden(request.space, design);
-      if (!forbidden.isEmpty()) {
-        return new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, "it would burn what the rules forbid: " + forbidden);
-      }
+      return weighed(request, model, name, complete(request, model, design));
+    } catch (IllegalArgumentException e) {
+      return new Option(name, null, null, Double.POSITIVE_INFINITY, e.getMessage());
+    }
+  }
+
+  private static Option closed(Request request, Model model, Budget left, Catalogue.Kind kind, int trials, Progress progress) {
+    try {
+      Design placed = Furnaces.place(kind.maker().make(request.space.factors(), trials, request.seed, progress), left);
+      Design design = complete(request, model, Days.share(placed, request.perDay));
       return weighed(request, model, kind.name(), design);
     } catch (IllegalArgumentException e) {
       return new Option(kind.name(), null, null, Double.POSITIVE_INFINITY, e.getMessage());
     }
+  }
+
+  /** With the centre trials and repeats asked for. */
+  private static Design complete(Request request, Model model, Design design) {
+    Design more = request.extras.add(design, model, request.space, request.strata, request.budget);
+    offLevel(more);
+    String forbidden = forbidden(request.space, more);
+    if (!forbidden.isEmpty()) {
+      throw new IllegalArgumentException("it would burn what the rules forbid: " + forbidden);
+    }
+    return more;
   }
 
   /** Settings between the levels of a factor cannot be burnt. */
@@ -156,7 +175,7 @@ public final class DesignAdvisor {
       Factor f = design.factors().get(j);
       double[] codes = f.codes();
       int column = j;
-      design.settings().stream().mapToDouble(s -> s[column]).filter(v -> codes.length > 0 && Arrays.stream(codes).noneMatch(c -> Math.abs(c - v) < 1e-9))
+      design.runs().stream().filter(r -> !r.done()).mapToDouble(r -> r.setting()[column]).filter(v -> codes.length > 0 && Arrays.stream(codes).noneMatch(c -> Math.abs(c - v) < 1e-9))
           .findFirst().ifPresent(v -> {
             throw new IllegalArgumentException("it would set " + f.name() + " to " + f.show(v) + ", which is not among its levels");
           });
@@ -165,7 +184,7 @@ public final class DesignAdvisor {
 
   private static String forbidden(Space space, Design design) {
     for (int i = 0; i < design.size(); i++) {
-      if (!space.allows(design.settings().get(i))) {
+      if (!design.runs().get(i).done() && !space.allows(design.settings().get(i))) {
         return design.text(i);
       }
     }
@@ -218,6 +237,9 @@ public final class DesignAdvisor {
     reasons.add("You ask " + request.question.word() + ": that is " + (model.size() - 1) + " effects beside the mean.");
     if (!request.done.isEmpty()) {
       reasons.add(request.done.size() + " trials burnt already count; what follows adds to them.");
+    }
+    if (request.extras.total() > 0) {
+      reasons.add("Among the trials are at least " + request.extras.centres() + " in the centre and " + request.extras.repeats() + " repeats, as you asked.");
     }
     reasons.add("The budget allows " + size(chosen.design.runs().stream().filter(r -> !r.done()).toList()) + ".");
     reasons.add(chosen.possible() ? "Of the designs within the rules and the budget, " + chosen.name + " does best: " + score(request, chosen) + "."

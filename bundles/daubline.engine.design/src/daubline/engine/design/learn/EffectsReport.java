@@ -135,6 +135,7 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
       }
       dependent();
       furnaceStratum(effects);
+      several(effects);
       double least = Arrays.stream(estimates.freedom()).min().orElse(0);
       Method method = estimates.method() == Method.HALF_NORMAL && halfNormal.isEmpty() ? Method.ESTIMATES : estimates.method();
       return new EffectsReport(method, y.length, design.furnaceCount(), estimates.coefficients()[0],
@@ -208,6 +209,21 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
         findings.add(Finding.warning("effects.no-error", "the effects", "furnaces are burnt more than once, and no trial is left "
             + "to show how equal trials differ", "ask about fewer factors, or add repeats"));
       }
+    }
+
+    /** The more is asked of the same trials, the likelier something comes out by chance (Bonferroni's bound). */
+    private void several(List<Effect> effects) {
+      long judged = effects.stream().filter(e -> e.freedom() > 0).count();
+      double alpha = 1 - request.confidence();
+      if (judged > 1) {
+        findings.add(Finding.note("effects.several", "the effects", judged + " effects are judged at " + percent(request.confidence()) + " % each: when none of them acts, one interval "
+            + "or more leaves out zero in up to " + percent(Math.min(1, judged * alpha)) + " of 100 such series", "for all of them together ask for intervals of "
+            + percent(1 - alpha / judged) + " %, and do not look for the outcome that shows most"));
+      }
+    }
+
+    private static String percent(double share) {
+      return daubline.base.Printed.number(100 * share, 3);
     }
 
     private Optional<HalfNormal> halfNormal() {

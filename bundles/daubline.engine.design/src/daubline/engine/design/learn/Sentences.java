@@ -17,8 +17,8 @@ final class Sentences {
     String behind = trials + " trials" + (design.sharesFurnaces() ? " in " + design.furnaceCount() + " furnaces" : "");
     if (e.freedom() > 0) {
       text.append(" (").append(Printed.number(100 * request.confidence(), 3)).append(" % interval ")
-          .append(rounded(e.low(), e.standardError())).append(" to ").append(rounded(e.high(), e.standardError())).append("), ")
-          .append(behind).append(e.low() > 0 || e.high() < 0 ? ". " : "; the sign is open. ").append("An effect smaller than about ")
+          .append(rounded(e.low(), e.standardError())).append(" to ").append(rounded(e.high(), e.standardError()))
+          .append(freedom(e.freedom())).append(behind).append(e.low() > 0 || e.high() < 0 ? ". " : "; the sign is open. ").append("An effect smaller than about ")
           .append(Printed.number(e.smallest(), 2)).append(unit).append(" could not have been seen.");
     } else {
       text.append(", ").append(behind).append(". ").append(unjudged(e, halfNormal));
@@ -36,7 +36,7 @@ final class Sentences {
   private static String unjudged(Effect e, EffectsReport.HalfNormal plot) {
     int place = plot == null ? -1 : plot.names().indexOf(e.name());
     if (place < 0) {
-      return "No repeat is left to say how far it can be trusted.";
+      return "No repeat is left to say how far it can be trusted, or how small an effect could have been seen.";
     }
     double ratio = plot.sizes()[place] / plot.lenth().error();
     if (ratio > plot.lenth().any()) {
@@ -44,6 +44,11 @@ final class Sentences {
     }
     return ratio > plot.lenth().single() ? "It stands out from the others, but one of " + plot.names().size() + " may by chance."
         : "It does not stand out from the others; what is smaller than they scatter could not have been seen.";
+  }
+
+  /** The degrees of freedom behind an interval; those of several strata are no whole number. */
+  private static String freedom(double freedom) {
+    return " on " + Printed.number(freedom, 2) + (freedom == 1 ? " degree" : " degrees") + " of freedom), ";
   }
 
   private static String signed(double value, double error) {

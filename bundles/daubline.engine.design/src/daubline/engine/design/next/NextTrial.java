@@ -130,7 +130,24 @@ public record NextTrial(List<Suggestion> suggestions, List<Finding> findings) {
 
   private static Suggestion firstOf(Request request, double[] setting, int missing, int known) {
     return suggestion(request, Aim.AUGMENT, setting, 0, (missing == 1 ? "it is the one trial needed before all " : "it is the first of " + missing + " trials needed before all ")
-        + request.model.size() + " unknowns can be told apart; " + known + " are so far", "certain: counting columns", List.of());
+        + request.model.size() + " unknowns can be told apart; " + known + " are so far", "certain: counting columns", asMuch(request, setting));
+  }
+
+  /** Settings that add an unknown too, and as much of what is known least. */
+  private static List<double[]> asMuch(Request request, double[] setting) {
+    double most = information(request, setting);
+    return request.space.candidates(STEPS).stream().filter(s -> !java.util.Arrays.equals(s, setting) && information(request, s) > most + Math.log(1 - TIE)).limit(SHOWN_TIES).toList();
+  }
+
+  /** The logarithm of the determinant with one more trial; a grain on the diagonal stands for what is not known yet. */
+  private static double information(Request request, double[] setting) {
+    List<double[]> settings = new ArrayList<>(request.done.settings());
+    settings.add(setting);
+    double[][] m = daubline.engine.stats.Matrices.square(request.model.matrix(settings));
+    for (int i = 0; i < m.length; i++) {
+      m[i][i] += 1e-6;
+    }
+    return daubline.engine.stats.Cholesky.of(m).logDeterminant();
   }
 
   /** One more row multiplies the determinant by 1 + its variance of prediction: the setting known worst is burnt. */
@@ -165,9 +182,15 @@ public record NextTrial(List<Suggestion> suggestions, List<Finding> findings) {
 
   /** Expected separation of normal predictions, summed over pairs of reconstructions (Box &amp; Hill 1967). */
   private static void discriminate(Request request, List<Suggestion> suggestions, List<Finding> findings) {
-    if (request.rivals.size() < 2 || !(request.trialDeviation > 0)) {
-      findings.add(Finding.note("next.rivals", "the next trial", "fewer than two reconstructions predict an outcome, or the scatter "
-          + "between trials is unknown", "state a prediction for each surviving reconstruction"));
+    if (request.rivals.size() < 2) {
+      findings.add(Finding.note("next.rivals", "the next trial", request.rivals.isEmpty() ? "no surviving reconstruction predicts this outcome, so that none can be separated"
+          : "only " + request.rivals.get(0).name() + " predicts this outcome, so that nothing can be separated from it", "state a prediction for each surviving "
+          + "reconstruction, or ask about an outcome that the forecast tells, such as the bloom mass"));
+      return;
+    }
+    if (!(request.trialDeviation > 0)) {
+      findings.add(Finding.note("next.scatter", "the next trial", "the scatter between trials is unknown, so that it cannot be said how far predictions must lie apart",
+          "burn a repeat, or record the outcome of more trials"));
       return;
     }
     List<double[]> candidates = candidates(request);
@@ -219,8 +242,10 @@ public record NextTrial(List<Suggestion> suggestions, List<Finding> findings) {
 
   private static String apart(Request request, double[] setting) {
     List<Rival> by = request.rivals.stream().sorted(Comparator.comparingDouble(r -> r.prediction().applyAsDouble(setting))).toList();
-    return "it separates " + by.stream().map(r -> r.name() + " (predicts " + Printed.number(r.prediction().applyAsDouble(setting), 3) + ")")
-        .collect(java.util.stream.Collectors.joining(", "));
+    double total = by.stream().mapToDouble(Rival::probability).sum();
+    boolean alike = by.stream().mapToDouble(Rival::probability).distinct().count() == 1;
+    return "it separates " + by.stream().map(r -> r.name() + " (predicts " + Printed.number(r.prediction().applyAsDouble(setting), 3)
+        + (alike ? "" : ", holds " + Printed.fixed(100 * r.probability() / total, 0) + " % of the belief after the trials so far") + ")").collect(java.util.stream.Collectors.joining(", "));
   }
 
   /** The chance that the two believed most are told apart at one in twenty, if one of them is right. */

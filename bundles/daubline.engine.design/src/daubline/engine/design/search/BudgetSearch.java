@@ -28,17 +28,19 @@ public final class BudgetSearch {
    * The ways to spend the budget, best first: most information, or smallest variance of prediction.
    *
    * @param done trials burnt already, which count and stay
+   * @param perDay how many trials may share a day, each in another furnace, 1 or more
    * @throws IllegalArgumentException when no way lets the model be estimated
    */
   public static List<Option> search(Space space, Model model, Budget budget, Criterion criterion, Strata strata, List<Run> done,
-      int starts, long seed, Progress progress) {
+      int perDay, int starts, long seed, Progress progress) {
     List<Option> options = new ArrayList<>();
     String last = "the budget is smaller than the cost of one furnace and one trial";
     for (Budget.Split split : budget.splits()) {
       progress.check();
       try {
         SearchRequest request = SearchRequest.added(done, space, model, split.trials(), split.furnaces(), strata, seed);
-        options.add(new Option(split, CoordinateExchange.search(request.with(criterion).withStarts(starts), progress)));
+        SearchRequest dated = perDay > 1 ? request.sharingDays(perDay) : request;
+        options.add(new Option(split, CoordinateExchange.search(dated.with(criterion).withStarts(starts), progress)));
       } catch (IllegalArgumentException e) {
         // too few trials or furnaces for this model: another split may do
         last = e.getMessage();

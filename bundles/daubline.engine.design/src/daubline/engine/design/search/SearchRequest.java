@@ -80,6 +80,15 @@ public record SearchRequest(Space space, Model model, Criterion criterion, Strat
     return new SearchRequest(space, model, criterion, strata, done, furnaces, days, starts, seed, number, refine);
   }
 
+  /** The same request with so many trials a day at most, each in another furnace; furnaces that share a day share all of theirs. */
+  public SearchRequest sharingDays(int perDay) {
+    int first = IntStream.of(furnaces).min().orElse(0);
+    int day = done.stream().mapToInt(Run::day).max().orElse(-1) + 1;
+    int[] burns = new int[IntStream.of(furnaces).max().orElse(0) - first + 1];
+    int[] shared = IntStream.of(furnaces).map(f -> day + (f - first) / perDay * furnaces.length + burns[f - first]++).toArray();
+    return new SearchRequest(space, model, criterion, strata, done, furnaces, shared, starts, seed, steps, polish);
+  }
+
   /** The same request after these trials. */
   public SearchRequest after(List<Run> burnt) {
     return new SearchRequest(space, model, criterion, strata, burnt, furnaces, days, starts, seed, steps, polish);

@@ -76,7 +76,16 @@ public record Timetable(List<Bar> bars, int[] people, int personDays, int days) 
    * @param open whether work is done on a day; a season without any open day in ten years is taken as open
    */
   public static Timetable of(int[] furnaces, Work work, IntPredicate open) {
-    return new Scheduler(work, open).run(furnaces);
+    return of(furnaces, IntStream.range(0, furnaces.length).toArray(), work, open);
+  }
+
+  /**
+   * The timetable when trials next to each other share a day: they wait for each other as long as there are hands for all of them.
+   *
+   * @param days the day of each trial, by any numbers; equal ones next to each other are burnt together
+   */
+  public static Timetable of(int[] furnaces, int[] days, Work work, IntPredicate open) {
+    return new Scheduler(work, open).run(furnaces, days);
   }
 
   /** Places one piece after the other. */
@@ -92,24 +101,43 @@ public record Timetable(List<Bar> bars, int[] people, int personDays, int days) 
       this.open = day -> day > HORIZON || open.test(day);
     }
 
-    Timetable run(int[] furnaces) {
+    Timetable run(int[] furnaces, int[] days) {
       int most = IntStream.of(furnaces).max().orElse(-1) + 1;
       int[] ready = new int[most];
       java.util.Arrays.fill(ready, -1);
       int last = 0;
       int end = 0;
       for (int t = 0; t < furnaces.length; t++) {
-        int f = furnaces[t];
-        ready[f] = ready[f] < 0 ? prepare("build", f, 0, work.buildDays, work.buildPeople, work.dryDays)
-            : prepare("mend", f, ready[f], work.refitDays, work.refitPeople, work.refitDryDays);
-        Bar burn = place("burn", f, t, Math.max(ready[f], last), work.burnDays, work.burnPeople);
         // the order of the plan was drawn by lot and is kept
+        int together = t == 0 || days[t] != days[t - 1] ? together(days, t) : 0;
+        for (int k = t; k < t + together; k++) {
+          ready[furnaces[k]] = prepare(furnaces[k], ready[furnaces[k]]);
+          last = Math.max(last, together * work.burnPeople > work.team ? last : ready[furnaces[k]]);
+        }
+        if (together > 1 && together * work.burnPeople <= work.team) {
+          last = freeFrom(last, work.burnDays, together * work.burnPeople);
+        }
+        int f = furnaces[t];
+        Bar burn = place("burn", f, t, Math.max(ready[f], last), work.burnDays, work.burnPeople);
         last = burn.start;
         ready[f] = burn.start + burn.length;
         end = Math.max(end, ready[f]);
       }
       return new Timetable(List.copyOf(bars), load.stream().mapToInt(v -> v).toArray(),
           load.stream().mapToInt(v -> v).sum(), end);
+    }
+
+    private static int together(int[] days, int from) {
+      int until = from + 1;
+      while (until < days.length && days[until] == days[from]) {
+        until++;
+      }
+      return until - from;
+    }
+
+    private int prepare(int f, int ready) {
+      return ready < 0 ? prepare("build", f, 0, work.buildDays, work.buildPeople, work.dryDays)
+          : prepare("mend", f, ready, work.refitDays, work.refitPeople, work.refitDryDays);
     }
 
     private int prepare(String what, int furnace, int from, int days, int people, int dry) {
@@ -121,12 +149,8 @@ public record Timetable(List<Bar> bars, int[] people, int personDays, int days) 
     }
 
     private Bar place(String what, int furnace, int trial, int from, int days, int people) {
-      int start = from;
+      int start = freeFrom(from, days, people);
       int[] at = openDays(start, days);
-      while (days > 0 && (at[0] != start || !free(at, people))) {
-        start++;
-        at = openDays(start, days);
-      }
       for (int d : at) {
         while (load.size() <= d) {
           load.add(0);
@@ -138,6 +162,17 @@ public record Timetable(List<Bar> bars, int[] people, int personDays, int days) 
         bars.add(bar);
       }
       return bar;
+    }
+
+    /** The first day from which so many hands are free for so many open days. */
+    private int freeFrom(int from, int days, int people) {
+      int start = from;
+      int[] at = openDays(start, days);
+      while (days > 0 && (at[0] != start || !free(at, people))) {
+        start++;
+        at = openDays(start, days);
+      }
+      return start;
     }
 
     /** The next so many days on which work is done. */

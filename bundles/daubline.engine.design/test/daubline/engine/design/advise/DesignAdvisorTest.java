@@ -91,7 +91,7 @@ class DesignAdvisorTest {
     Space space = new Space(factors, List.of());
     Budget budget = new Budget(8, 2, (furnaces, trials) -> furnaces <= 4);
     assertThrows(IllegalArgumentException.class, () -> ask(space, Question.WHICH_MATTER, budget));
-    DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(space, Question.WHICH_MATTER, budget, Strata.USUAL, List.of(), true, 10, 1), Progress.NONE);
+    DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(space, Question.WHICH_MATTER, budget, Strata.USUAL, Extras.NONE, 1, List.of(), true, 10, 1), Progress.NONE);
     assertEquals(8, advice.recommended().design().size());
     assertEquals(4, advice.recommended().design().furnaceCount());
     var effects = advice.recommended().review().effects();
@@ -107,7 +107,7 @@ class DesignAdvisorTest {
     List<Run> done = List.of(Run.alone(0, 1, -1, -1), Run.alone(1, -1, 1, -1), Run.alone(2, -1, -1, 1), Run.alone(3, 1, 1, 1)).stream()
         .map(r -> new Run(r.setting(), r.furnace(), r.day(), true)).toList();
     DesignAdvisor.Advice advice = DesignAdvisor.recommend(new DesignAdvisor.Request(new Space(factors, List.of()), Question.HOW_MUCH, Budget.trials(4, 1), Strata.USUAL,
-        done, false, 20, 1), Progress.NONE);
+        Extras.NONE, 1, done, false, 20, 1), Progress.NONE);
     Design design = advice.recommended().design();
     assertEquals(8, design.size());
     for (Run run : design.runs().subList(4, 8)) {
