@@ -23,7 +23,10 @@ import org.eclipse.nebula.widgets.nattable.style.DisplayMode;
 import org.eclipse.nebula.widgets.nattable.style.Style;
 import org.eclipse.nebula.widgets.nattable.ui.binding.UiBindingRegistry;
 import org.eclipse.nebula.widgets.nattable.ui.matcher.IKeyEventMatcher;
+import org.eclipse.nebula.widgets.nattable.widget.NatCombo;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
 /** How cells are painted and edited. */
 final class GridConfiguration extends AbstractRegistryConfiguration {
@@ -109,6 +112,9 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   }
 
   private final class OnwardChoice extends ComboBoxCellEditor {
+    /** Whether a typed letter opened the cell: then the list stays shut at first, since it would take the keys that follow. */
+    private boolean isTyping;
+
     OnwardChoice() {
       super(new IComboBoxDataProvider() {
         @Override
@@ -116,6 +122,43 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
           return model.choices(column, row);
         }
       }, OFFERED);
+    }
+
+    @Override
+    protected Control activateCell(Composite parent, Object original) {
+      isTyping = original instanceof Character;
+      return super.activateCell(parent, original);
+    }
+
+    @Override
+    public NatCombo createEditorControl(Composite parent) {
+      NatCombo combo = new NatCombo(parent, cellStyle, maxVisibleItems, SWT.NONE, false) {
+        @Override
+        public void showDropdownControl(boolean focusOnText) {
+          if (!staysShut()) {
+            super.showDropdownControl(focusOnText);
+          }
+        }
+
+        @Override
+        public void showDropdownControl(boolean focusOnText, boolean focusOnFilter) {
+          if (!staysShut()) {
+            super.showDropdownControl(focusOnText, focusOnFilter);
+          }
+        }
+
+        private boolean staysShut() {
+          boolean stays = isTyping;
+          isTyping = false;
+          if (stays) {
+            text.forceFocus();
+            text.setSelection(text.getCharCount());
+          }
+          return stays;
+        }
+      };
+      addNatComboListener(combo);
+      return combo;
     }
 
     @Override
