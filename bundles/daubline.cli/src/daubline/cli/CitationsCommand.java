@@ -30,7 +30,7 @@ final class CitationsCommand implements Callable<Integer> {
       StudyRecord record = Snapshots.of(session).record();
       List<CitationData> citations = new Discretion(record.people()).citations(record.citations());
       Bibliography.write(citations, file);
-      Out.line("wrote %d citations into %s", citations.size(), file);
+      Out.line("wrote %s into %s", Out.count(citations.size(), "citation"), file);
       return Out.DONE;
     }
   }

@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.base.FileFault;
 import daubline.intake.IntakeException;
 import daubline.session.StudyException;
 import java.io.IOException;

@@ -42,7 +42,7 @@ final class DesignDeviations implements Callable<Integer> {
         return Out.DONE;
       }
       found.forEach(d -> Out.line("%-24s %-24s planned %s; %s%s", d.trial(), d.what(), d.planned(), d.done(), d.because().isBlank() ? " – no reason noted" : " – " + d.because()));
-      Out.line("%d deviations from the plan frozen %s", found.size(), data.planning().plans().get(data.planning().plans().size() - 1).frozenAt());
+      Out.line("%s from the plan frozen %s", Out.count(found.size(), "deviation"), data.planning().plans().get(data.planning().plans().size() - 1).frozenAt());
       return Out.DONE;
     });
   }

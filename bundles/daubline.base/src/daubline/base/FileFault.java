@@ -1,4 +1,4 @@
-package daubline.cli;
+package daubline.base;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -10,12 +10,13 @@ import java.nio.file.NotDirectoryException;
 import java.util.Objects;
 
 /** What went wrong with a file, in words for people: what, where, and how to mend it. */
-final class FileFault {
+public final class FileFault {
 
   private FileFault() {
   }
 
-  static String of(IOException fault) {
+  /** One sentence about a file that could not be read or written, without the name of a fault of the program. */
+  public static String of(IOException fault) {
     return switch (fault) {
       case NoSuchFileException f -> "“" + f.getFile() + "” cannot be found or written: there is no such file or folder – check the name, and make the folder first";
       case AccessDeniedException f -> "“" + f.getFile() + "” may not be read or written – check the rights of the file and its folder";
