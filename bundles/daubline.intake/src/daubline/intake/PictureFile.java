@@ -84,7 +84,7 @@ public final class PictureFile {
       }
       return KeptFile.of(session.folder(), FOLDER, file.getFileName().toString(), Files.readAllBytes(file));
     } catch (IOException e) {
-      throw refused("picture.unreadable", file, FileFault.of(e), "check its name and rights");
+      throw refused("picture.unreadable", file, FileFault.what(e), "check its name and rights");
     }
   }
 

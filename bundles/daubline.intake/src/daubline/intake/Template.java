@@ -53,7 +53,7 @@ final class Template {
         return List.of(file, text);
       }
     } catch (IOException e) {
-      throw new IntakeException(List.of(Finding.error("template.write", file.toString(), FileFault.of(e),
+      throw new IntakeException(List.of(Finding.error("template.write", file.toString(), FileFault.what(e),
           "choose a name that is not taken, in a folder that may be written")));
     }
     throw new IntakeException(List.of(Finding.error("template.name", file.toString(),

@@ -104,7 +104,7 @@ final class StudyDocument {
 
   static StudyException unreachable(Path place, IOException e) {
     return new StudyException(Finding.error("study.unreachable", place.toString(),
-        FileFault.of(e),
+        FileFault.what(e),
         "check that the folder is there, that the disk is not full and that you may write to it"), e);
   }
 

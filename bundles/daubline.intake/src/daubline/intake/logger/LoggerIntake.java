@@ -78,7 +78,7 @@ public final class LoggerIntake {
     try {
       return Optional.of(KeptFile.of(folder, "logs", file.getFileName().toString(), Files.readAllBytes(file)));
     } catch (IOException e) {
-      findings.add(Finding.error("file.unreachable", file.toString(), FileFault.of(e),
+      findings.add(Finding.error("file.unreachable", file.toString(), FileFault.what(e),
           "check that you may read it"));
       return Optional.empty();
     }

@@ -34,7 +34,7 @@ public final class RawFiles {
       return read(name, Files.readAllBytes(file), options);
     } catch (IOException e) {
       return RawFile.refused(name, Finding.error("file.unreachable", file.toString(),
-          FileFault.of(e),
+          FileFault.what(e),
           "check that you may read the file and that no other program holds it"));
     }
   }
