@@ -50,6 +50,11 @@ public record ComparisonOptions(boolean withDemonstrations, List<String> trials,
     return new ComparisonOptions(withDemonstrations, trials, sheets, draws, seed, threads, against, wanted);
   }
 
+  /** Whether results under other options say the same of a trial and a sheet that both ask for: threads, and which are asked for, change nothing. */
+  public boolean isLike(ComparisonOptions other) {
+    return draws == other.draws && seed == other.seed && against == other.against && repeatsAsTolerance == other.repeatsAsTolerance;
+  }
+
   /** The settings of the engine for a study under these options. */
   public ComparisonSettings settingsOf(StudySnapshot snapshot) {
     ComparisonSettings settings = snapshot.settings().with(draws, seed, threads);

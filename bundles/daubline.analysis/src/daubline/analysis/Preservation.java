@@ -83,6 +83,6 @@ public final class Preservation {
     }
     String why = seen.kind() == ValueKind.NOT_PRESERVED ? "above it nothing could be seen, so it counts as not preserved" : "it may have gone on above, so it counts as a lower limit";
     return new Statement(s.id(), seen, s.samplingFraction(), s.preservationLimit(), s.picked(),
-        Trail.of("Could be seen up to " + Printed.number(1000 * s.preservationLimit()) + " mm: " + why, "", s.trail()));
+        Trail.of("Could be seen up to " + Printed.millimetres(s.preservationLimit()) + ": " + why, "", s.trail()));
   }
 }

@@ -87,7 +87,7 @@ public final class Snapshots {
     SheetData found = remains == null ? new SheetData(trial.getId(), name(trial), Double.NaN, Map.of(), List.of(), analyses(trial.getAnalyses()))
         : sheet(remains, trial.getId(), name(trial), trial.getAnalyses());
     return new TrialData(trial.getId(), name(trial), name(series), Optional.ofNullable(trial.getKind()).orElse(TrialKind.EXPERIMENT),
-        Optional.ofNullable(trial.getStatus()).orElse(TrialStatus.PLANNED),
+        TrialStatus.of(trial.getStatus()),
         trial.getRepeatOf() == null ? "" : trial.getRepeatOf().getId(), trial.isExcluded(), text(trial.getExcludedBecause()), values, found);
   }
 

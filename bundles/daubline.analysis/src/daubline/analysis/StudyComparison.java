@@ -39,16 +39,16 @@ public final class StudyComparison {
   /**
    * The same after an edit: what two sheets that did not change say of each other is taken from before.
    *
-   * @param before results of the same study with the same options, if there are any
+   * @param before results of the same study, if there are any; those with other options are not used
    */
   public static StudyResults of(StudySnapshot snapshot, List<Finding> checks, ComparisonOptions options, Optional<StudyResults> before,
       Progress progress) {
     ComparisonSettings settings = options.settingsOf(snapshot);
     List<SheetData> targets = options.targets(snapshot).stream().map(Target::sheet).toList();
-    Unchanged unchanged = before.filter(b -> options.settingsOf(b.snapshot()).equals(settings)).map(b -> Unchanged.of(b, options)).orElse(Unchanged.NOTHING);
+    Unchanged unchanged = before.filter(b -> b.options().isLike(options)).filter(b -> options.settingsOf(b.snapshot()).equals(settings)).map(b -> Unchanged.of(b, options)).orElse(Unchanged.NOTHING);
     List<Comparison> comparisons = new ComparisonEngine(Criteria.all(), settings).compare(options.trialsOf(snapshot), targets, unchanged::comparison, progress)
         .stream().filter(c -> !c.trial().equals(c.sheet())).toList();
-    return new StudyResults(snapshot, comparisons, checks);
+    return new StudyResults(snapshot, options, comparisons, checks);
   }
 
   /** Earlier comparisons with the sheets that they were made of. */

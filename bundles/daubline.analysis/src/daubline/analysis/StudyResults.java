@@ -10,10 +10,11 @@ import java.util.Optional;
  * What was worked out from one snapshot; tables and figures are made of it.
  *
  * @param snapshot the study as it stood
+ * @param options what was compared, and how exactly
  * @param comparisons every compared trial against every evidence sheet
  * @param checks what the integrity checks found
  */
-public record StudyResults(StudySnapshot snapshot, List<Comparison> comparisons, List<Finding> checks) {
+public record StudyResults(StudySnapshot snapshot, ComparisonOptions options, List<Comparison> comparisons, List<Finding> checks) {
 
   public StudyResults {
     comparisons = List.copyOf(comparisons);

@@ -42,7 +42,7 @@ final class Trails {
       from.add(calculated(claim));
     }
     if (reading instanceof Claim claim && claim.getPreservationLimit() != null) {
-      from.add(Trail.of("could be seen up to", join(Printed.number(1000 * claim.getPreservationLimit()) + " mm", claim.getLimitBecause())));
+      from.add(Trail.of("could be seen up to", join(Printed.millimetres(claim.getPreservationLimit()), claim.getLimitBecause())));
     }
     origin(reading, from);
     return new Trail(what, variable.map(v -> Printed.withUnit(Readings.amount(reading), v.unit())).orElseGet(() -> bare(reading)),

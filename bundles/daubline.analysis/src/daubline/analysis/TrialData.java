@@ -38,7 +38,6 @@ public record TrialData(String id, String name, String series, TrialKind kind, T
 
   /** Whether it takes part in comparison when demonstrations are left out. */
   public boolean isCompared(boolean withDemonstrations) {
-    return !excluded && status != TrialStatus.PLANNED && status != TrialStatus.ABANDONED && status != TrialStatus.READY
-        && (withDemonstrations || kind != TrialKind.DEMONSTRATION);
+    return !excluded && status.isBurnt() && (withDemonstrations || kind != TrialKind.DEMONSTRATION);
   }
 }

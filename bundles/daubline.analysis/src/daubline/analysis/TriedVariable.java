@@ -11,7 +11,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -29,7 +28,6 @@ public record TriedVariable(Variable variable, Map<String, Double> numbers, Map<
 
   /** A scale that spans this factor or more is one of factors rather than of differences. */
   private static final double WIDE = 6;
-  private static final Set<TrialStatus> BURNT = Set.of(TrialStatus.FIRED, TrialStatus.RECORDED, TrialStatus.FAILED);
 
   public TriedVariable {
     numbers = Map.copyOf(numbers);
@@ -65,7 +63,7 @@ public record TriedVariable(Variable variable, Map<String, Double> numbers, Map<
     List<String> plannedWords = new ArrayList<>();
     for (Recipe recipe : recipes) {
       TrialStatus status = snapshot.trial(recipe.trial()).orElseThrow().status();
-      boolean burnt = BURNT.contains(status);
+      boolean burnt = status.isBurnt();
       Double number = recipe.numbers().get(variable.id());
       String word = recipe.words().get(variable.id());
       if (number != null && burnt) {

@@ -83,6 +83,11 @@ public record Amount(ValueKind kind, double value, double low, double high, doub
     return kind.isNumber();
   }
 
+  /** Whether its number may be reckoned with as the value itself; a bound may not. */
+  public boolean isEstimate() {
+    return kind.isEstimate();
+  }
+
   /** Whether it says why nothing is known. */
   public boolean isMissing() {
     return kind.isMissing();

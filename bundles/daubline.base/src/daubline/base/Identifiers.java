@@ -1,5 +1,7 @@
 package daubline.base;
 
+import java.util.Optional;
+
 /** The standard numbers of publications, as far as their form can be checked without asking anybody. */
 public final class Identifiers {
 
@@ -32,6 +34,18 @@ public final class Identifiers {
   /** Whether a text has the form of a digital object identifier (ISO 26324; DOI Handbook, 2.2): 10., registrant, slash, suffix. */
   public static boolean isDoi(String text) {
     return text.matches("(?i)(https?://(dx\\.)?doi\\.org/|doi:\\s*)?10\\.\\d{4,9}(\\.\\d+)*/\\S+");
+  }
+
+  /** What is wrong with the DOI of a citation; nothing when it states none. */
+  public static Optional<Finding> doiFinding(String text) {
+    return text == null || text.isBlank() || isDoi(text.strip()) ? Optional.empty() : Optional.of(Finding.warning("doi.form", "",
+        "“" + text + "” does not have the form of a DOI", "it begins with 10. and has a slash, such as 10.3390/met13050984"));
+  }
+
+  /** What is wrong with the ISBN of a citation; nothing when it states none. */
+  public static Optional<Finding> isbnFinding(String text) {
+    return text == null || text.isBlank() || isIsbn(text) ? Optional.empty() : Optional.of(Finding.warning("isbn.form", "",
+        "“" + text + "” is no ISBN, or its check digit is wrong", "compare it with the book: 10 or 13 digits"));
   }
 
   /** The identifier itself, without an address or mark before it, in lower case: letters do not differ by case. */

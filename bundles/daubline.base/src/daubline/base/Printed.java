@@ -11,6 +11,7 @@ import java.math.RoundingMode;
 public final class Printed {
 
   private static final int DIGITS = 4;
+  private static final Unit MILLIMETRE = Units.find(Quantity.LENGTH, "mm").orElseThrow();
 
   private Printed() {
   }
@@ -83,5 +84,15 @@ public final class Printed {
   public static String withUnit(Amount amount, Unit unit) {
     String text = amount(amount, unit);
     return amount.isNumber() && !unit.symbol().isEmpty() ? text + "\u00A0" + unit.symbol() : text;
+  }
+
+  /** A length in metres as millimetres with their unit. */
+  public static String millimetres(double metres) {
+    return millimetres(metres, DIGITS);
+  }
+
+  /** The same to so many significant digits. */
+  public static String millimetres(double metres, int digits) {
+    return number(MILLIMETRE.fromCanonical(metres), digits) + " " + MILLIMETRE.symbol();
   }
 }

@@ -21,6 +21,21 @@ public enum TrialStatus {
     this.word = word;
   }
 
+  /** A status, or planned where none was chosen yet. */
+  public static TrialStatus of(TrialStatus chosen) {
+    return chosen == null ? PLANNED : chosen;
+  }
+
+  /** Whether it was lit and is over, to the end or not. */
+  public boolean isBurnt() {
+    return this == FIRED || this == RECORDED || this == FAILED;
+  }
+
+  /** Whether it is still to be lit. */
+  public boolean isToCome() {
+    return this == PLANNED || this == READY;
+  }
+
   /** The word that tables and screens print. */
   public String word() {
     return word;

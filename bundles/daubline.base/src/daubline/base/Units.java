@@ -18,6 +18,9 @@ public final class Units {
   private static final double FOOT3 = Math.pow(12 * INCH, 3);
   private static final double GRAVITY = 9.80665;
 
+  /** The ice point in kelvin (SI Brochure, 9th edition, 2.3.1: t/°C = T/K - 273.15). */
+  public static final double ZERO_CELSIUS = 273.15;
+
   private static final List<Unit> ALL = List.of(
       unit("", Quantity.NUMBER, 1, "1", "-", "count", "number", "ratio"),
       unit("", Quantity.FRACTION, 1, "1", "fraction", "kg/kg"),
@@ -38,7 +41,7 @@ public final class Units {
       unit("h", Quantity.TIME, 3600, "hr", "hour", "hours"), unit("d", Quantity.TIME, 86400, "day", "days"),
       unit("°C", Quantity.TEMPERATURE, 1, "C", "degC", "deg C", "ºC"),
       new Unit("°F", Quantity.TEMPERATURE, 5.0 / 9.0, -32 * 5.0 / 9.0, List.of("F", "degF", "deg F")),
-      new Unit("K", Quantity.TEMPERATURE, 1, -273.15, List.of("kelvin")),
+      new Unit("K", Quantity.TEMPERATURE, 1, -ZERO_CELSIUS, List.of("kelvin")),
       unit("Pa", Quantity.PRESSURE, 1), unit("kPa", Quantity.PRESSURE, 1e3), unit("hPa", Quantity.PRESSURE, 100),
       unit("mbar", Quantity.PRESSURE, 100), unit("bar", Quantity.PRESSURE, 1e5),
       unit("mmH2O", Quantity.PRESSURE, GRAVITY, "mmH₂O", "mm H2O", "mmWC", "mm WC"),

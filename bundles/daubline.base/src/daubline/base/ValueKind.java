@@ -61,6 +61,11 @@ public enum ValueKind {
     return shape == Shape.NUMBER;
   }
 
+  /** Whether its number may be reckoned with as the value itself; a bound, such as "at least" or "below limit", may not. */
+  public boolean isEstimate() {
+    return this == EXACT || this == PLUS_MINUS || this == RANGE;
+  }
+
   /** Whether it says that nothing is known, and why. */
   public boolean isMissing() {
     return shape == Shape.MISSING;

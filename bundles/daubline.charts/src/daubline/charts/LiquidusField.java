@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.base.Units;
 import daubline.engine.process.balance.Analysis;
 import daubline.engine.process.balance.Oxide;
 import daubline.engine.process.slag.Liquidus;
@@ -21,7 +22,6 @@ final class LiquidusField {
 
   private static final List<Integer> LEVELS = List.of(1100, 1200, 1300, 1400);
   private static final int STEPS = 90;
-  private static final double ZERO_C = 273.15;
 
   private LiquidusField() {
   }
@@ -30,8 +30,17 @@ final class LiquidusField {
   record Contour(int celsius, List<OxideShares> points) {
   }
 
+  /** Worked out when the first figure needs them; they are the same for every study. */
+  private static final class Once {
+    static final List<Contour> CONTOURS = List.copyOf(worked());
+  }
+
   /** Every line long enough to be drawn. */
   static List<Contour> contours() {
+    return Once.CONTOURS;
+  }
+
+  private static List<Contour> worked() {
     double[][] field = field();
     List<Contour> contours = new ArrayList<>();
     for (int level : LEVELS) {
@@ -53,7 +62,7 @@ final class LiquidusField {
 
   private static double celsius(double feo, double sio2) {
     Liquidus liquidus = Liquidus.of(new Analysis(Map.of(Oxide.FEO, feo, Oxide.SIO2, sio2, Oxide.AL2O3, Math.max(0, 1 - feo - sio2))));
-    return liquidus.sigma() <= WORST_SIGMA ? liquidus.temperature() - ZERO_C : Double.NaN;
+    return liquidus.sigma() <= WORST_SIGMA ? liquidus.temperature() - Units.ZERO_CELSIUS : Double.NaN;
   }
 
   private static List<OxideShares[]> crossings(double[][] field, int level) {

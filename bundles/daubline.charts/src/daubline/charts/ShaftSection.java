@@ -3,6 +3,7 @@ package daubline.charts;
 import daubline.analysis.forecast.FurnaceShape;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.base.Printed;
+import daubline.base.Units;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.shaft.ShaftParameter;
@@ -23,7 +24,6 @@ import java.util.function.ToDoubleFunction;
 public final class ShaftSection implements Figure {
 
   private static final double MM = 1000;
-  private static final double ZERO_C = 273.15;
   private static final double HOTTEST = 1800;
   private static final double HEAD = 26;
   private static final double FOOT = 28;
@@ -161,8 +161,8 @@ public final class ShaftSection implements Figure {
       pen.color(pen.palette().color(1)).line(0.7f, 8, 2, 2, 2).line(at, heat.getY(), at, heat.getMaxY());
       pen.textOnPaper("slag liquid", at, heat.getY() - 3, Pen.SMALL, Pen.At.CENTRE);
     }
-    curve(pen, 0, 1.5f, heat, HOTTEST, l -> l.solid() - ZERO_C, floor, scale, "charge");
-    curve(pen, 2, 0.9f, heat, HOTTEST, l -> l.gas() - ZERO_C, floor, scale, "gas");
+    curve(pen, 0, 1.5f, heat, HOTTEST, l -> l.solid() - Units.ZERO_CELSIUS, floor, scale, "charge");
+    curve(pen, 2, 0.9f, heat, HOTTEST, l -> l.gas() - Units.ZERO_CELSIUS, floor, scale, "gas");
     curve(pen, 0, 1.2f, gas, 100, l -> 100 * l.coShare(), floor, scale, "");
   }
 

@@ -8,12 +8,15 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** Scalable Vector Graphics: text stays text, with a title and a description for programs that read aloud. */
 public final class SvgWriter implements FigureWriter {
@@ -45,6 +48,15 @@ public final class SvgWriter implements FigureWriter {
     // the standard advises against a document type: some readers would fetch it
     writer.write(text.toString().replaceFirst("<!DOCTYPE[^>]*>\\s*", ""));
     writer.flush();
+  }
+
+  /** The words that stand inside a figure, a space between two pieces of lettering. */
+  public static String lettering(Figure figure) {
+    double width = FigureWriter.points(figure.widthMm());
+    SVGGraphics2D g = graphics();
+    PngWriter.paint(figure, g, width, figure.height(width), Palette.PRINT);
+    NodeList texts = g.getRoot().getElementsByTagNameNS(SVG, "text");
+    return IntStream.range(0, texts.getLength()).mapToObj(i -> texts.item(i).getTextContent()).collect(Collectors.joining(" "));
   }
 
   private static SVGGraphics2D graphics() {

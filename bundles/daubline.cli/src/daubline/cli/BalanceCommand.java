@@ -3,10 +3,12 @@ package daubline.cli;
 import daubline.analysis.balance.SlagSources;
 import daubline.analysis.balance.TrialBalance;
 import daubline.base.Printed;
+import daubline.base.Units;
 import daubline.engine.process.balance.ElementBalance;
 import daubline.engine.process.balance.ForwardBalance;
 import daubline.engine.process.balance.Oxide;
 import daubline.engine.process.slag.SlagBehaviour;
+import daubline.export.Discretion;
 import daubline.session.StudySession;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +46,7 @@ final class BalanceCommand implements Callable<Integer> {
     try (StudySession session = study.read()) {
       List<TrialBalance> balances = TrialBalance.of(session, wanted, draws, seed);
       if (json) {
-        BalanceJson.write(balances, System.out);
+        BalanceJson.write(balances, new Discretion(session.study()), System.out);
       } else {
         balances.forEach(BalanceCommand::print);
       }
@@ -90,7 +92,7 @@ final class BalanceCommand implements Callable<Integer> {
   private static void slag(TrialBalance.HotSlag s) {
     SlagBehaviour b = s.behaviour();
     Out.line("  slag analysed, at %s °C, the hottest charge by the shaft model: wholly liquid above %s ± %s °C; %s %% solid; density %s kg/m³", Printed.fixed(s.celsius(), 0),
-        Printed.fixed(b.liquidus().temperature() - 273.15, 0), Printed.fixed(b.liquidus().sigma(), 0), Printed.fixed(100 * b.solids(), 0), Printed.fixed(b.density(), 0));
+        Printed.fixed(b.liquidus().temperature() - Units.ZERO_CELSIUS, 0), Printed.fixed(b.liquidus().sigma(), 0), Printed.fixed(100 * b.solids(), 0), Printed.fixed(b.density(), 0));
     Out.line("  viscosity of its liquid, Pa·s: %s; with the solids %s", b.viscosity().entrySet().stream().map(e -> e.getKey().label() + " " + Printed.number(e.getValue(), 2))
         .collect(Collectors.joining(", ")), Double.isInfinite(b.effective()) ? "stiff" : Printed.number(b.effective(), 2));
     Out.line("  phases it can form: %s; in FeO–SiO2–Al2O3: %s, %s, %s %%", s.phases(), Printed.fixed(100 * b.position().feo(), 0), Printed.fixed(100 * b.position().silica(), 0),

@@ -3,12 +3,14 @@ package daubline.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import daubline.analysis.balance.SlagSources;
 import daubline.analysis.balance.TrialBalance;
+import daubline.base.Units;
 import daubline.engine.process.balance.ElementBalance;
 import daubline.engine.process.balance.ForwardBalance;
 import daubline.engine.process.balance.Oxide;
 import daubline.engine.process.balance.Portion;
 import daubline.engine.process.slag.Norm;
 import daubline.engine.process.slag.ViscosityModel;
+import daubline.export.Discretion;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -23,8 +25,8 @@ final class BalanceJson {
     this.json = json;
   }
 
-  static void write(List<TrialBalance> balances, OutputStream out) throws IOException {
-    JsonOut.write(out, json -> {
+  static void write(List<TrialBalance> balances, Discretion discretion, OutputStream out) throws IOException {
+    JsonOut.write(out, discretion, json -> {
       json.writeStartObject();
       json.writeArrayFieldStart("balances");
       for (TrialBalance balance : balances) {
@@ -140,7 +142,7 @@ final class BalanceJson {
   private void slag(TrialBalance.HotSlag s) throws IOException {
     json.writeObjectFieldStart("slagInTheHeat");
     number("celsius", s.celsius());
-    number("liquidus", s.behaviour().liquidus().temperature() - 273.15);
+    number("liquidus", s.behaviour().liquidus().temperature() - Units.ZERO_CELSIUS);
     number("liquidusSigma", s.behaviour().liquidus().sigma());
     number("solids", s.behaviour().solids());
     number("density", s.behaviour().density());

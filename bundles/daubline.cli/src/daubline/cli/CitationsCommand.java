@@ -2,6 +2,8 @@ package daubline.cli;
 
 import daubline.analysis.Snapshots;
 import daubline.analysis.record.CitationData;
+import daubline.analysis.record.StudyRecord;
+import daubline.export.Discretion;
 import daubline.export.format.Bibliography;
 import daubline.session.StudySession;
 import java.nio.file.Path;
@@ -25,9 +27,10 @@ final class CitationsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     try (StudySession session = study.read()) {
-      List<CitationData> citations = Snapshots.of(session).record().citations();
+      StudyRecord record = Snapshots.of(session).record();
+      List<CitationData> citations = new Discretion(record.people()).citations(record.citations());
       Bibliography.write(citations, file);
-      Out.line("wrote %d citations into %s", citations.size(), file);
+      Out.line("wrote %s into %s", Out.count(citations.size(), "citation"), file);
       return Out.DONE;
     }
   }

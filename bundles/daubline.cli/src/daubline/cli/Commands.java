@@ -1,8 +1,10 @@
 package daubline.cli;
 
+import daubline.base.FileFault;
 import daubline.intake.IntakeException;
 import daubline.session.StudyException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import picocli.CommandLine;
 
 /** Runs commands and turns what goes wrong into a message and an exit code. */
@@ -19,7 +21,8 @@ final class Commands {
         case StudyException study -> System.err.println(study.finding());
         case IntakeException intake -> intake.findings().forEach(System.err::println);
         case IllegalArgumentException argument -> System.err.println("error: " + argument.getMessage());
-        case IOException file -> System.err.println("error: " + file + " – check the name, the space and the rights of the file");
+        case IOException file -> System.err.println("error: " + FileFault.of(file));
+        case UncheckedIOException file -> System.err.println("error: " + FileFault.of(file.getCause()));
         default -> failure.printStackTrace();
       }
       return Out.WRONG;

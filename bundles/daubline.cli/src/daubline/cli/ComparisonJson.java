@@ -13,7 +13,7 @@ import java.io.IOException;
 import java.util.List;
 
 /** A comparison with every trail as JSON. */
-final class ComparisonJson implements ResultJson.Body {
+final class ComparisonJson implements JsonOut.Body {
 
   private final StudyResults results;
   private final ComparisonSettings settings;

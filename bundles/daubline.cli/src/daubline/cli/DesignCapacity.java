@@ -8,6 +8,7 @@ import daubline.charts.Figure;
 import daubline.charts.TimetableFigure;
 import daubline.engine.design.stock.Capacity;
 import daubline.engine.design.stock.Timetable;
+import daubline.export.Discretion;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
@@ -33,7 +34,7 @@ final class DesignCapacity implements Callable<Integer> {
     return series.read((session, snapshot, data) -> {
       Season season = Season.of(data);
       if (json) {
-        Json.write(DesignJson.season(season), System.out);
+        Json.write(DesignJson.season(season), new Discretion(session.study()), System.out);
       } else {
         print(snapshot, data);
       }

@@ -1,6 +1,7 @@
 package daubline.cli;
 
 import daubline.analysis.design.Deviation;
+import daubline.export.Discretion;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -37,11 +38,11 @@ final class DesignDeviations implements Callable<Integer> {
       }
       List<Deviation> found = Deviation.of(snapshot, data);
       if (json) {
-        Json.write(found.stream().map(d -> Json.map("trial", d.trial(), "what", d.what(), "planned", d.planned(), "done", d.done(), "because", d.because())).toList(), System.out);
+        Json.write(found.stream().map(d -> Json.map("trial", d.trial(), "what", d.what(), "planned", d.planned(), "done", d.done(), "because", d.because())).toList(), new Discretion(session.study()), System.out);
         return Out.DONE;
       }
       found.forEach(d -> Out.line("%-24s %-24s planned %s; %s%s", d.trial(), d.what(), d.planned(), d.done(), d.because().isBlank() ? " – no reason noted" : " – " + d.because()));
-      Out.line("%d deviations from the plan frozen %s", found.size(), data.planning().plans().get(data.planning().plans().size() - 1).frozenAt());
+      Out.line("%s from the plan frozen %s", Out.count(found.size(), "deviation"), data.planning().plans().get(data.planning().plans().size() - 1).frozenAt());
       return Out.DONE;
     });
   }

@@ -1,6 +1,7 @@
 package daubline.cli;
 
 import daubline.analysis.design.Proposal;
+import daubline.export.Discretion;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +25,7 @@ final class DesignPropose implements Callable<Integer> {
     return series.read((session, snapshot, data) -> {
       Proposal proposal = arguments.propose(session, snapshot, data);
       if (json) {
-        Json.write(DesignJson.proposal(proposal), System.out);
+        Json.write(DesignJson.proposal(proposal), new Discretion(session.study()), System.out);
       } else {
         DesignText.print(proposal);
       }

@@ -7,6 +7,7 @@ import daubline.charts.CorrelationFigure;
 import daubline.engine.design.Design;
 import daubline.engine.design.Model;
 import daubline.engine.design.judge.DesignReview;
+import daubline.export.Discretion;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -55,7 +56,7 @@ final class DesignReviewing implements Callable<Integer> {
       Model model = brief.question().model(brief.factors());
       DesignReview review = DesignReview.of(design, model, brief.space(), arguments.strata(data));
       if (json) {
-        Json.write(DesignJson.review(review), System.out);
+        Json.write(DesignJson.review(review), new Discretion(session.study()), System.out);
       } else {
         DesignText.print(design, review);
       }

@@ -6,6 +6,7 @@ import daubline.analysis.design.Outcome;
 import daubline.analysis.design.SeriesEffects;
 import daubline.base.Finding;
 import daubline.charts.EffectFigures;
+import daubline.export.Discretion;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,7 @@ final class EffectsCommand implements Callable<Integer> {
       }
       SeriesEffects effects = SeriesEffects.of(snapshot, brief, burnt, asked.get(), terms, confidence / 100, seed);
       if (json) {
-        Json.write(EffectsText.json(effects), System.out);
+        Json.write(EffectsText.json(effects), new Discretion(session.study()), System.out);
       } else {
         EffectsText.print(effects);
       }

@@ -7,6 +7,7 @@ import daubline.engine.process.BurnForecast;
 import daubline.engine.process.Forecast;
 import daubline.engine.process.NextMeasurement;
 import daubline.engine.process.shaft.ShaftSolution;
+import daubline.export.Discretion;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -19,8 +20,8 @@ final class ForecastJson {
   private ForecastJson() {
   }
 
-  static void write(Map<String, List<TrialForecast>> all, OutputStream out) throws IOException {
-    JsonOut.write(out, json -> {
+  static void write(Map<String, List<TrialForecast>> all, Discretion discretion, OutputStream out) throws IOException {
+    JsonOut.write(out, discretion, json -> {
       json.writeStartObject();
       json.writeArrayFieldStart("predictions");
       for (Map.Entry<String, List<TrialForecast>> tried : all.entrySet()) {

@@ -1,7 +1,7 @@
 package daubline.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import daubline.export.Discretion;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Collection;
@@ -27,13 +27,9 @@ final class Json {
     return map;
   }
 
-  /** Writes a value and a line end to a stream, which stays open. */
-  static void write(Object value, OutputStream out) throws IOException {
-    try (JsonGenerator json = new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).useDefaultPrettyPrinter()) {
-      new Json(json).value(value);
-    }
-    out.write('\n');
-    out.flush();
+  /** Writes a value and a line end to a stream, which stays open; people who did not consent are not named in it. */
+  static void write(Object value, Discretion discretion, OutputStream out) throws IOException {
+    JsonOut.write(out, discretion, json -> new Json(json).value(value));
   }
 
   private void value(Object value) throws IOException {

@@ -2,8 +2,10 @@ package daubline.cli;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.JsonGeneratorDelegate;
 import daubline.base.Finding;
 import daubline.base.Trail;
+import daubline.export.Discretion;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -19,13 +21,30 @@ final class JsonOut {
   private JsonOut() {
   }
 
-  /** Writes to a stream, which stays open. */
-  static void write(OutputStream out, Body body) throws IOException {
-    try (JsonGenerator json = new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).useDefaultPrettyPrinter()) {
+  /** Writes to a stream, which stays open; people who did not consent are not named in it. */
+  static void write(OutputStream out, Discretion discretion, Body body) throws IOException {
+    JsonGenerator plain = new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).useDefaultPrettyPrinter();
+    try (JsonGenerator json = new Discreet(plain, discretion)) {
       body.write(json);
     }
     out.write('\n');
     out.flush();
+  }
+
+  /** Replaces names in every text, wherever a command writes one. */
+  private static final class Discreet extends JsonGeneratorDelegate {
+
+    private final Discretion discretion;
+
+    Discreet(JsonGenerator json, Discretion discretion) {
+      super(json);
+      this.discretion = discretion;
+    }
+
+    @Override
+    public void writeString(String text) throws IOException {
+      super.writeString(text == null ? null : discretion.text(text));
+    }
   }
 
   /** Findings under their name. */

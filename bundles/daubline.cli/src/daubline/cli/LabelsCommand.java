@@ -34,7 +34,7 @@ final class LabelsCommand implements Callable<Integer> {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       Labels.write(samples, paper.words(), paper.paper(), out);
       Files.write(paper.out(), out.toByteArray());
-      Out.line("wrote %d labels into %s", samples.size(), paper.out());
+      Out.line("wrote %s into %s", Out.count(samples.size(), "label"), paper.out());
       return Out.DONE;
     }
   }

@@ -41,9 +41,9 @@ final class LoggerCommand implements Callable<Integer> {
   }
 
   private static void print(LoggerLayout layout, LoggerSeries series, String start) {
-    Out.line("%d rows, first at %s, data below row %d, times in column %d as %s, decimal %s, %d gaps", series.size(), start,
+    Out.line("%s, first at %s, data below row %d, times in column %d as %s, decimal %s, %s", Out.count(series.size(), "row"), start,
         layout.headerRows(), layout.timeColumn(), layout.time().text(), layout.decimal().name().toLowerCase(java.util.Locale.ROOT),
-        series.gaps().size());
+        Out.count(series.gaps().size(), "gap"));
     for (int i = 0; i < layout.channels().size(); i++) {
       ChannelLayout channel = layout.channels().get(i);
       Out.line("  column %d, %s [%s] → %s; states: %s", channel.column(), channel.name(), channel.unitText(),

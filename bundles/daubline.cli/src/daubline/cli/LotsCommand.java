@@ -8,6 +8,7 @@ import daubline.base.Quantity;
 import daubline.base.Units;
 import daubline.model.Lot;
 import daubline.model.Study;
+import daubline.model.Treatment;
 import daubline.session.StudySession;
 import daubline.session.store.LotFindings;
 import daubline.session.store.LotMass;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -42,10 +44,15 @@ final class LotsCommand implements Callable<Integer> {
       List<List<String>> rows = new ArrayList<>(List.of(List.of("lot", "material", "held", "charged", "put into lots", "left", "water (wet)", "water (dry)", "dry mass")));
       session.study().getLots().forEach(l -> rows.add(row(session.study(), l)));
       Page.table(0, 2, rows);
-      List<Finding> findings = session.study().getLots().stream().flatMap(l -> java.util.stream.Stream.concat(LotFindings.of(session.study(), l).stream(),
-          java.util.stream.Stream.concat(l.getTreatments().stream().flatMap(t -> LotFindings.of(t).stream()), LotMoisture.finding(l).stream())).map(f -> f.at(l.getName()))).toList();
+      List<Finding> findings = session.study().getLots().stream().flatMap(l -> Stream.concat(LotFindings.of(session.study(), l).stream(),
+          Stream.concat(l.getTreatments().stream().flatMap(LotsCommand::step), LotMoisture.finding(l).stream())).map(f -> f.at(l.getName()))).toList();
       return findings.isEmpty() ? Out.DONE : Out.findings(findings);
     }
+  }
+
+  /** What is wrong with a step and its sieve bands. */
+  private static Stream<Finding> step(Treatment step) {
+    return Stream.concat(LotFindings.of(step).stream(), step.getBands().stream().flatMap(b -> LotFindings.of(b).stream()));
   }
 
   private static List<String> row(Study study, Lot lot) {

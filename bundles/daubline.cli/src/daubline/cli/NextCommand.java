@@ -12,6 +12,7 @@ import daubline.engine.design.Factor;
 import daubline.engine.design.Progress;
 import daubline.engine.design.Strata;
 import daubline.engine.design.next.NextTrial;
+import daubline.export.Discretion;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -51,7 +52,7 @@ final class NextCommand implements Callable<Integer> {
       Foreseen foreseen = Foreseen.of(session, SeriesSetup.find(session, data.id()), brief.factors());
       NextSteps steps = NextSteps.of(new NextSteps.Request(snapshot, effects, arguments.agreement(snapshot, burnt).values(), foreseen, new Strata(ratio, 0), seed), Progress.NONE);
       if (json) {
-        Json.write(json(brief, steps), System.out);
+        Json.write(json(brief, steps), new Discretion(session.study()), System.out);
       } else {
         print(brief, steps);
       }

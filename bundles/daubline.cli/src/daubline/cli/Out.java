@@ -21,6 +21,11 @@ final class Out {
     System.out.println(values.length == 0 ? format : String.format(java.util.Locale.ROOT, format, values));
   }
 
+  /** A number of things, such as "1 error" or "2 errors". */
+  static String count(int number, String thing) {
+    return number + " " + thing + (number == 1 ? "" : "s");
+  }
+
   /** Prints findings, errors first as they come, and a closing count; the exit code says whether there was an error. */
   static int findings(List<Finding> findings) {
     Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
@@ -28,8 +33,8 @@ final class Out {
       counts.merge(finding.severity(), 1, Integer::sum);
       line(finding.toString());
     }
-    line("%d errors, %d warnings, %d notes", counts.getOrDefault(Severity.ERROR, 0), counts.getOrDefault(Severity.WARNING, 0),
-        counts.getOrDefault(Severity.NOTE, 0));
+    line("%s, %s, %s", count(counts.getOrDefault(Severity.ERROR, 0), "error"), count(counts.getOrDefault(Severity.WARNING, 0), "warning"),
+        count(counts.getOrDefault(Severity.NOTE, 0), "note"));
     return counts.containsKey(Severity.ERROR) ? WRONG : DONE;
   }
 }

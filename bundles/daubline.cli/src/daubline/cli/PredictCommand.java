@@ -4,6 +4,7 @@ import daubline.analysis.forecast.Overlay;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.analysis.forecast.TrialPlans;
+import daubline.export.Discretion;
 import daubline.session.StudySession;
 import daubline.session.StudyVariables;
 import java.util.ArrayList;
@@ -57,7 +58,7 @@ final class PredictCommand implements Callable<Integer> {
     try (StudySession session = study.read()) {
       Map<String, List<TrialForecast>> all = forecasts(session);
       if (json) {
-        ForecastJson.write(all, System.out);
+        ForecastJson.write(all, new Discretion(session.study()), System.out);
       } else if (vary.isEmpty()) {
         ForecastText.print(all.get(""), used);
       } else {

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Rankings as JSON. */
-final class RanksJson implements ResultJson.Body {
+final class RanksJson implements JsonOut.Body {
 
   private final StudySnapshot snapshot;
   private final List<Ranking> rankings;

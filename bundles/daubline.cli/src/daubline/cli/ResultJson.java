@@ -1,10 +1,10 @@
 package daubline.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import daubline.analysis.ComparisonOptions;
 import daubline.analysis.StudySnapshot;
 import daubline.base.Version;
+import daubline.export.Discretion;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
@@ -12,18 +12,12 @@ import java.util.Locale;
 /** Writes results as JSON: the same head for all, then a body. Names and meanings stay; what is added comes at new names. */
 final class ResultJson {
 
-  /** What follows the head. */
-  interface Body {
-    void write(JsonGenerator json) throws IOException;
-  }
-
   private ResultJson() {
   }
 
   /** Writes to a stream, which stays open. */
-  static void write(OutputStream out, String format, StudySnapshot snapshot, ComparisonOptions options, Body body) throws IOException {
-    JsonFactory factory = new JsonFactory();
-    try (JsonGenerator json = factory.createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).useDefaultPrettyPrinter()) {
+  static void write(OutputStream out, String format, StudySnapshot snapshot, ComparisonOptions options, JsonOut.Body body) throws IOException {
+    JsonOut.write(out, new Discretion(snapshot.record().people()), json -> {
       json.writeStartObject();
       json.writeStringField("format", format);
       json.writeStringField("study", snapshot.name());
@@ -39,9 +33,7 @@ final class ResultJson {
       json.writeEndObject();
       body.write(json);
       json.writeEndObject();
-    }
-    out.write('\n');
-    out.flush();
+    });
   }
 
   /** JSON has no NaN: what there is no number for is null. */

@@ -2,6 +2,7 @@ package daubline.cli;
 
 import daubline.analysis.StudyComparison;
 import daubline.analysis.StudyResults;
+import daubline.export.Discretion;
 import daubline.export.Style;
 import daubline.export.Table;
 import daubline.export.TableSpec;
@@ -44,7 +45,7 @@ final class TableCommand implements Callable<Integer> {
     }
     try (StudySession session = study.read()) {
       StudyResults results = StudyComparison.of(session, arguments.options());
-      Table table = spec.get().build(results, tables.options());
+      Table table = new Discretion(results.snapshot().record().people()).table(spec.get().build(results, tables.options()));
       Out.line("%s", csv ? new ArchiveCsv().text(table).stripTrailing() : new TerminalText(Style.PLAIN).text(table).stripTrailing());
       return Out.DONE;
     }

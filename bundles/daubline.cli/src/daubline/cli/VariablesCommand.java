@@ -34,7 +34,7 @@ final class VariablesCommand implements Callable<Integer> {
         explain(variable);
       }
     }
-    Out.line("%d variables", shown.size());
+    Out.line("%s", Out.count(shown.size(), "variable"));
     return shown.isEmpty() ? Out.WRONG : Out.DONE;
   }
 

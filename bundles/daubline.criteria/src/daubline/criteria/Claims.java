@@ -58,7 +58,7 @@ record Claims(List<Statement> usable, List<Statement> all, Side side) {
     }
     if (side == Side.EVIDENCE && !isRecoverable()) {
       OptionalDouble limit = all.stream().mapToDouble(Statement::preservationLimit).filter(l -> !Double.isNaN(l)).max();
-      return limit.isPresent() ? "above " + Printed.number(1000 * limit.getAsDouble()) + " mm nothing of it is preserved, nobody could have recovered it"
+      return limit.isPresent() ? "above " + Printed.millimetres(limit.getAsDouble()) + " nothing of it is preserved, nobody could have recovered it"
           : "it is not preserved, nobody could have recovered it";
     }
     return side.word() + " says: " + all.stream().map(s -> s.amount().kind().word()).distinct().collect(Collectors.joining(", "));

@@ -117,14 +117,7 @@ final class CitationsForm implements Form {
   }
 
   private static void checkNumbers(Row row) {
-    String doi = row.text("doi");
-    if (!doi.isEmpty() && !Identifiers.isDoi(doi)) {
-      row.warning("doi.form", "doi", "“" + doi + "” does not have the form of a DOI",
-          "it begins with 10. and has a slash, such as 10.3390/met13050984");
-    }
-    String isbn = row.text("isbn");
-    if (!isbn.isEmpty() && !Identifiers.isIsbn(isbn)) {
-      row.warning("isbn.form", "isbn", "“" + isbn + "” is no ISBN, or its check digit is wrong", "compare it with the book: 10 or 13 digits");
-    }
+    Identifiers.doiFinding(row.text("doi")).ifPresent(f -> row.warning(f.code(), "doi", f.what(), f.remedy()));
+    Identifiers.isbnFinding(row.text("isbn")).ifPresent(f -> row.warning(f.code(), "isbn", f.what(), f.remedy()));
   }
 }

@@ -23,8 +23,13 @@ import java.util.Optional;
  */
 public final class KeptFile {
 
-  private static final Map<String, String> MEDIA_TYPES = Map.of("xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", "jpg", "image/jpeg",
-      "jpeg", "image/jpeg", "png", "image/png", "tif", "image/tiff", "tiff", "image/tiff", "gif", "image/gif", "bmp", "image/bmp", "pdf", "application/pdf");
+  private static final Map<String, String> MEDIA_TYPES = Map.ofEntries(Map.entry("csv", "text/csv"), Map.entry("tsv", "text/tab-separated-values"),
+      Map.entry("txt", "text/plain"), Map.entry("xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"),
+      Map.entry("bib", "application/x-bibtex"), Map.entry("ris", "application/x-research-info-systems"), Map.entry("jpg", "image/jpeg"),
+      Map.entry("jpeg", "image/jpeg"), Map.entry("png", "image/png"), Map.entry("tif", "image/tiff"), Map.entry("tiff", "image/tiff"),
+      Map.entry("gif", "image/gif"), Map.entry("bmp", "image/bmp"), Map.entry("pdf", "application/pdf"));
+  /** What is not known by its name is said to be no more than bytes. */
+  private static final String UNKNOWN = "application/octet-stream";
 
   private final byte[] content;
   private final String sha256;
@@ -88,8 +93,7 @@ public final class KeptFile {
       }
     } catch (IOException e) {
       throw new IntakeException(List.of(Finding.error("file.keep", target.toString(),
-          "the file cannot be kept in the study: " + e.getClass().getSimpleName()
-          + " " + e.getMessage(), "check that the study's folder may be written and the disk is not full")));
+          "the file cannot be kept in the study", "check that the study's folder may be written and the disk is not full")));
     }
   }
 
@@ -116,6 +120,6 @@ public final class KeptFile {
     entry.setSha256(sha256);
     entry.setBytes((long) content.length);
     entry.setKind(kind);
-    entry.setMediaType(MEDIA_TYPES.getOrDefault(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT), "text/csv"));
+    entry.setMediaType(MEDIA_TYPES.getOrDefault(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT), UNKNOWN));
   }
 }

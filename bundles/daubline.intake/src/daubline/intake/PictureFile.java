@@ -1,5 +1,6 @@
 package daubline.intake;
 
+import daubline.base.FileFault;
 import daubline.base.Finding;
 import daubline.model.DataFile;
 import daubline.model.ModelFactory;
@@ -83,7 +84,7 @@ public final class PictureFile {
       }
       return KeptFile.of(session.folder(), FOLDER, file.getFileName().toString(), Files.readAllBytes(file));
     } catch (IOException e) {
-      throw refused("picture.unreadable", file, "the file cannot be read: " + e.getMessage(), "check its name and rights");
+      throw refused("picture.unreadable", file, FileFault.what(e), "check its name and rights");
     }
   }
 

@@ -1,5 +1,6 @@
 package daubline.intake;
 
+import daubline.base.FileFault;
 import daubline.base.Finding;
 import daubline.base.Variables;
 import de.siegmar.fastcsv.writer.CsvWriter;
@@ -52,8 +53,7 @@ final class Template {
         return List.of(file, text);
       }
     } catch (IOException e) {
-      throw new IntakeException(List.of(Finding.error("template.write", file.toString(), "it cannot be written: "
-          + e.getClass().getSimpleName() + " " + e.getMessage(),
+      throw new IntakeException(List.of(Finding.error("template.write", file.toString(), FileFault.what(e),
           "choose a name that is not taken, in a folder that may be written")));
     }
     throw new IntakeException(List.of(Finding.error("template.name", file.toString(),

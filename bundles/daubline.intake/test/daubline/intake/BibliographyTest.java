@@ -151,4 +151,37 @@ class BibliographyTest {
     assertTrue(Identifiers.isDoi("10.1000/182") && Identifiers.isDoi("doi:10.1234.5/x") && Identifiers.isDoi("https://doi.org/10.3390/met13050984"));
     assertFalse(Identifiers.isDoi("10.1000") || Identifiers.isDoi("11.1000/1") || Identifiers.isDoi("10.1000/a b"));
   }
+
+  @Test
+  void theNumberOfAJournalIsSaidNotToBeTaken() throws Exception {
+    try (StudySession session = StudySession.create(folder.resolve("issn"), "")) {
+      Preview preview = preview(session, "issn.ris", "TY  - JOUR\nID  - a-1\nTI  - Slags\nSN  - 1234-567X\nER  - \n");
+      assertTrue(preview.findings().stream().anyMatch(f -> f.code().equals("bib.unread") && f.what().contains("ISSN")), preview.findings().toString());
+    }
+  }
+
+  @Test
+  void linesAreCountedOnce() throws Exception {
+    StringBuilder many = new StringBuilder();
+    for (int i = 0; i < 20_000; i++) {
+      many.append("@misc{k").append(i).append(",\n title = {T").append(i).append("},\n year = 1990\n}\n\n");
+    }
+    many.append("@misc{broken, title = {x\n");
+    long before = System.nanoTime();
+    try (StudySession session = StudySession.create(folder.resolve("many"), "")) {
+      preview(session, "many.bib", many.toString());
+    }
+    double seconds = (System.nanoTime() - before) / 1e9;
+    assertTrue(seconds < 5, "20 000 entries took " + seconds + " s");
+  }
+
+  @Test
+  void keptFilesSayWhatTheyAre() throws Exception {
+    for (String[] pair : new String[][] {{"a.bib", "application/x-bibtex"}, {"a.ris", "application/x-research-info-systems"}, {"a.CSV", "text/csv"}, {"a.dat", "application/octet-stream"}}) {
+      daubline.model.DataFile entry = daubline.model.ModelFactory.eINSTANCE.createDataFile();
+      KeptFile.of(folder, "lab", pair[0], new byte[] {1}).describe(entry, "table");
+      assertEquals(pair[1], entry.getMediaType());
+    }
+  }
+
 }

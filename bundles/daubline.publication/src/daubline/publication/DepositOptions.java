@@ -1,5 +1,6 @@
 package daubline.publication;
 
+import daubline.base.Identifiers;
 import java.util.List;
 
 /**
@@ -24,7 +25,7 @@ public record DepositOptions(List<String> creators, String publisher, int year, 
     if (year < EARLIEST || year > LATEST) {
       throw new IllegalArgumentException("The year of publication is a year of four digits, not " + year);
     }
-    if (!doi.isEmpty() && !doi.matches("10\\.[0-9]{4,9}/\\S+")) {
+    if (!doi.isEmpty() && !Identifiers.isDoi(doi)) {
       throw new IllegalArgumentException("A DOI begins with 10. and a number, then a slash, such as 10.1234/abc; not " + doi);
     }
   }

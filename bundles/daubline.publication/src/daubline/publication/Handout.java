@@ -12,20 +12,18 @@ import daubline.base.TrialStatus;
 import daubline.charts.NamedFigure;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.Verdict;
-import daubline.export.Cell;
 import daubline.export.Discretion;
 import daubline.export.Provenance;
 import daubline.export.Style;
-import daubline.export.Table;
 import daubline.export.format.Html;
 import daubline.export.format.WordWriter;
+import daubline.export.tables.TrialMasses;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -38,14 +36,12 @@ final class Handout {
 
   private final StudyResults results;
   private final Discretion discretion;
-  private final List<Table> tables;
   private final Optional<NamedFigure> drawing;
   private final Provenance provenance;
 
-  Handout(StudyResults results, Discretion discretion, List<Table> tables, List<NamedFigure> figures, Provenance provenance) {
+  Handout(StudyResults results, Discretion discretion, List<NamedFigure> figures, Provenance provenance) {
     this.results = results;
     this.discretion = discretion;
-    this.tables = tables;
     this.drawing = figures.stream().filter(f -> f.id().equals(DRAWING)).findFirst();
     this.provenance = provenance;
   }
@@ -78,7 +74,7 @@ final class Handout {
   }
 
   private List<String> fires() {
-    List<TrialData> burnt = results.snapshot().trials().stream().filter(t -> isBurnt(t)).toList();
+    List<TrialData> burnt = results.snapshot().trials().stream().filter(t -> t.status().isBurnt()).toList();
     List<String> sentences = new ArrayList<>();
     if (!burnt.isEmpty()) {
       long failed = burnt.stream().filter(t -> t.status() == TrialStatus.FAILED).count();
@@ -89,10 +85,6 @@ final class Handout {
     return sentences;
   }
 
-  private static boolean isBurnt(TrialData trial) {
-    return trial.status() == TrialStatus.FIRED || trial.status() == TrialStatus.RECORDED || trial.status() == TrialStatus.FAILED;
-  }
-
   private static String count(long number, String one, String many) {
     return number + " " + (number == 1 ? one : many);
   }
@@ -100,22 +92,18 @@ final class Handout {
   private String fire(TrialData trial) {
     String on = results.snapshot().record().trial(trial.id()).map(TrialRecord::on).filter(d -> !d.isBlank()).map(d -> " (" + d + ")").orElse("");
     List<String> facts = new ArrayList<>();
-    kilograms(trial, "ore").ifPresent(m -> facts.add(m + " kg of ore"));
-    kilograms(trial, "charcoal").ifPresent(m -> facts.add(m + " kg of charcoal"));
+    TrialMasses masses = results.snapshot().record().trial(trial.id()).map(r -> TrialMasses.of(trial, r)).orElse(TrialMasses.UNKNOWN);
+    kilograms(masses.ore()).ifPresent(m -> facts.add(m + " kg of ore"));
+    kilograms(masses.charcoal()).ifPresent(m -> facts.add(m + " kg of charcoal"));
     String went = facts.isEmpty() ? "" : " took " + String.join(" and ", facts);
-    String gave = kilograms(trial, "bloom").map(m -> (facts.isEmpty() ? " gave" : " and gave") + " a bloom of " + m + " kg").orElse("");
+    String gave = kilograms(masses.bloom()).map(m -> (facts.isEmpty() ? " gave" : " and gave") + " a bloom of " + m + " kg").orElse("");
     String kind = trial.kind() == TrialKind.DEMONSTRATION ? " It was a demonstration, and is left out of the comparison." : "";
     return trial.name() + on + (went.isEmpty() && gave.isEmpty() ? " was burnt" : went + gave) + "." + kind;
   }
 
-  /** A number of the table of yields in few digits, for one trial. */
-  private Optional<String> kilograms(TrialData trial, String column) {
-    Optional<Table> table = tables.stream().filter(t -> t.id().equals("yields")).findFirst();
-    return table.flatMap(t -> {
-      int c = IntStream.range(0, t.columns().size()).filter(i -> t.columns().get(i).id().equals(column)).findFirst().orElseThrow();
-      return t.rows().stream().filter(row -> row.get(0).text().equals(discretion.text(trial.name()))).map(row -> row.get(c)).filter(Cell::isPlainNumber)
-          .findFirst().map(cell -> Printed.number(cell.number(), 2));
-    });
+  /** A mass of one trial in few digits; empty when it is not known. */
+  private static Optional<String> kilograms(TrialMasses.Mass mass) {
+    return mass.isKnown() ? Optional.of(Printed.number(mass.value(), 2)) : Optional.empty();
   }
 
   private List<String> outcome() {

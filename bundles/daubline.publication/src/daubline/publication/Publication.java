@@ -138,11 +138,21 @@ public final class Publication {
     for (FigureSpec spec : Figures.all()) {
       step("figure " + spec.title());
       List<NamedFigure> drawn = spec.all(results);
-      figures.addAll(drawn);
+      drawn.stream().filter(this::isDiscreet).map(d -> d.reading(discretion::text)).forEach(figures::add);
       if (drawn.isEmpty()) {
         remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it");
       }
     }
+  }
+
+  /** Lettering inside a figure cannot be replaced once it is laid out: a figure that names somebody who did not consent is left out. */
+  private boolean isDiscreet(NamedFigure drawn) {
+    boolean discreet = !discretion.isNeeded() || !discretion.names(drawn.id().replace('-', ' ') + " · " + SvgWriter.lettering(drawn.figure()));
+    if (!discreet) {
+      remarks.add(discretion.text("Figure “" + drawn.title() + "” is left out: it shows the name of a person who did not consent to be named; "
+          + "take the name out of the name of the trial, furnace, lot or sheet"));
+    }
+    return discreet;
   }
 
   private void workbook() throws IOException {
@@ -167,7 +177,8 @@ public final class Publication {
   }
 
   private Provenance provenance() {
-    return new Provenance(discretion.text(results.snapshot().name()), results.snapshot().digest(), options.version(), options.printed(), options.when());
+    return new Provenance(discretion.text(results.snapshot().name()), results.snapshot().digest(), options.version(),
+        options.printed().stream().map(s -> new Provenance.Setting(s.name(), discretion.text(s.value()))).toList(), options.when());
   }
 
   private void tables() throws IOException {
@@ -195,7 +206,7 @@ public final class Publication {
   private void references() throws IOException {
     step("references");
     if (!results.snapshot().record().citations().isEmpty()) {
-      output.text("references.bib", BibTex.of(results.snapshot().record().citations()));
+      output.text("references.bib", BibTex.of(discretion.citations(results.snapshot().record().citations())));
     }
   }
 
@@ -247,7 +258,7 @@ public final class Publication {
 
   private void handout() throws IOException {
     step("handout");
-    Handout handout = new Handout(results, discretion, tables, figures, provenance());
+    Handout handout = new Handout(results, discretion, figures, provenance());
     output.text("handout.html", handout.html());
     try (OutputStream out = output.file("handout.docx")) {
       handout.word(out);

@@ -82,7 +82,7 @@ class DepositTest {
         hidden.forEach(name -> assertFalse(text.contains(name), name + " stands in " + file.getFileName()));
       }
     }
-    assertTrue(Files.readString(folder.resolve("d/README.md")).contains("Pictures without consent"));
+    assertTrue(Files.readString(folder.resolve("d/README.md")).contains("Pictures and scans without consent"));
   }
 
   @Test

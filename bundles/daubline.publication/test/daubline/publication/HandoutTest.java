@@ -69,4 +69,31 @@ class HandoutTest {
       }
     }
   }
+
+  @Test
+  void trialsOfOneNameKeepTheirOwnMasses() throws Exception {
+    try (daubline.session.StudySession session = daubline.session.StudySession.create(folder.resolve("twins"), "Twins")) {
+      session.edit("twins", () -> {
+        for (double bloom : new double[] {1.5, 3.5}) {
+          daubline.model.Series series = daubline.model.ModelFactory.eINSTANCE.createSeries();
+          daubline.model.Trial trial = daubline.model.ModelFactory.eINSTANCE.createTrial();
+          trial.setName("T1");
+          trial.setStatus(daubline.base.TrialStatus.RECORDED);
+          daubline.model.StagedValue value = daubline.model.ModelFactory.eINSTANCE.createStagedValue();
+          value.setStage(daubline.base.Stage.AS_FIRED);
+          value.setVariable("bloom_mass");
+          daubline.session.Readings.put(value, daubline.base.Amount.exact(bloom));
+          trial.getValues().add(value);
+          series.getTrials().add(trial);
+          session.study().getSeries().add(series);
+        }
+      });
+      StudyResults results = daubline.analysis.StudyComparison.of(session, daubline.analysis.ComparisonOptions.standard());
+      Publication.write(results, Optional.empty(), folder.resolve("twins-out"),
+          PublicationOptions.standard("0.0", List.of()).with(new FigureOptions(Set.of(), 300, Double.NaN)), Progress.NONE);
+      String text = Files.readString(folder.resolve("twins-out/handout.html"));
+      assertTrue(text.contains("bloom of 1.5 kg") && text.contains("bloom of 3.5 kg"), text.replaceAll("(?s).*What We Did", ""));
+    }
+  }
+
 }

@@ -146,7 +146,7 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
     columns.add(on(Columns.<Analysis, IronBasis>word(desk(), "ironBasis", 1, Literals.ANALYSIS__IRON_BASIS, IronBasis.values(), IronBasis::word), line ->
         Optional.ofNullable(line.steps().stream().reduce(line.analysis().getIronBasis(), (b, s) -> s.basis(b), (a, b) -> b)).map(IronBasis::word).orElse("")));
     symbols().forEach(s -> columns.add(component(s)));
-    columns.add(EntryColumn.<Line>shown("sum", 0.8, line -> line.parts().isEmpty() ? "" : Printed.fixed(100 * AnalysisStep.total(line.parts()), 2)).doubting(this::outside));
+    columns.add(EntryColumn.<Line>shown("sum", 0.8, line -> line.parts().isEmpty() ? "" : Columns.local(desk(), Printed.fixed(100 * AnalysisStep.total(line.parts()), 2))).doubting(this::outside));
     columns.add(total());
     for (String id : List.of("method", "instrument", "conditions", "standards", "accuracy")) {
       columns.add(on(Columns.<Analysis>text(id, 1.1, (org.eclipse.emf.ecore.EAttribute) Literals.ANALYSIS.getEStructuralFeature(id)), null));
@@ -239,7 +239,7 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
 
   /** The total as the laboratory printed it. */
   private EntryColumn<Line> total() {
-    return EntryColumn.<Line>typed("total", 0.8, line -> line.analysis().getTotal() == null ? "" : Printed.fixed(100 * line.analysis().getTotal(), 2), typed -> {
+    return EntryColumn.<Line>typed("total", 0.8, line -> line.analysis().getTotal() == null ? "" : Columns.local(desk(), Printed.fixed(100 * line.analysis().getTotal(), 2)), typed -> {
       Optional<Double> number = Numbers.parse(typed, desk().decimal().get()).filter(n -> n >= 0);
       return typed.isBlank() || number.isPresent() ? Entry.of(line -> {
         line.analysis().setTotal(number.map(n -> n / 100).orElse(null));

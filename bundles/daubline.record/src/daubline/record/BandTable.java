@@ -79,7 +79,7 @@ public final class BandTable extends ObjectTable<SizeBand> {
   private String share(SizeBand band) {
     Amount mass = Readings.amount(band);
     double whole = ((Treatment) band.eContainer()).getBands().stream().map(Readings::amount).filter(Amount::isNumber).mapToDouble(Amount::value).sum();
-    return mass.isNumber() && whole > 0 ? Printed.number(100 * mass.value() / whole, 3) + " %" : "";
+    return mass.isNumber() && whole > 0 ? Columns.local(desk(), Printed.number(100 * mass.value() / whole, 3)) + " %" : "";
   }
 
   /** The lot that a band was put into; an unknown name makes a lot, so that nothing is lost. */

@@ -71,12 +71,9 @@ final class Columns {
   }
 
   private static <T extends EObject> EntryColumn<T> length(Desk desk, String id, double share, EAttribute attribute, String unit, double metres) {
-    return EntryColumn.typed(id, share, t -> t.eGet(attribute) == null ? "" : daubline.base.Printed.number(steady((Double) t.eGet(attribute) / metres)), typed -> {
-      EnteredText parts = EnteredText.split(typed, daubline.base.Quantity.LENGTH);
-      Optional<daubline.base.Unit> known = Units.find(daubline.base.Quantity.LENGTH, parts.unit().isEmpty() ? unit : parts.unit());
-      Optional<Double> number = Numbers.parse(parts.value(), desk.decimal().get());
-      return typed.isBlank() || number.isPresent() && known.isPresent()
-          ? Entry.of(t -> t.eSet(attribute, typed.isBlank() ? null : (Object) steady(known.get().toCanonical(number.get()))))
+    return EntryColumn.typed(id, share, t -> t.eGet(attribute) == null ? "" : local(desk, daubline.base.Printed.number(steady((Double) t.eGet(attribute) / metres))), typed -> {
+      Optional<Double> number = number(desk, typed, Units.find(daubline.base.Quantity.LENGTH, unit).orElseThrow());
+      return typed.isBlank() || number.isPresent() ? Entry.of(t -> t.eSet(attribute, typed.isBlank() ? null : (Object) steady(number.get())))
           : Entry.wrong("length.form", "“" + typed + "” is no length", "write a number with or without its unit, such as 240 mm or 24 cm");
     });
   }
@@ -114,9 +111,14 @@ final class Columns {
     return unit.flatMap(u -> Numbers.parse(parts.value(), desk.decimal().get()).map(u::toCanonical));
   }
 
+  /** A printed number with the decimal sign of the desk. */
+  static String local(Desk desk, String printed) {
+    return printed.replace('.', desk.decimal().get().sign());
+  }
+
   /** A number as it is typed here. */
   static String plain(Desk desk, double number) {
-    return daubline.base.Printed.number(number, 6).replace('.', desk.decimal().get().sign());
+    return local(desk, daubline.base.Printed.number(number, 6));
   }
 
   /** One of some words that the study keeps in English, shown in the language of the desk; any other text is taken as it is. */

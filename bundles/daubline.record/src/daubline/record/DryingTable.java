@@ -114,7 +114,7 @@ public final class DryingTable extends ObjectTable<LogEntry> {
       return "";
     }
     double first = mass(weighings(Columns.text(entry.getText())).get(0)).orElseThrow().value();
-    return Printed.number(100 * (first - now.get().value()) / first, 3) + " %";
+    return Columns.local(desk(), Printed.number(100 * (first - now.get().value()) / first, 3)) + " %";
   }
 
   /** What is foreseen of each thing that is weighed. */

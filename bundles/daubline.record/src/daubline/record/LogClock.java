@@ -1,7 +1,6 @@
 package daubline.record;
 
 import daubline.base.ClockText;
-import daubline.base.EnteredText;
 import daubline.base.Finding;
 import daubline.base.Numbers;
 import daubline.base.Quantity;
@@ -41,7 +40,7 @@ final class LogClock {
       LocalTime time = at.get().toLocalTime();
       return about + (time.getSecond() == 0 ? time.withNano(0).toString() : ClockText.iso(time.withNano(0)));
     }
-    return entry.getElapsed() == null ? about : about + "+" + daubline.base.Printed.number(entry.getElapsed() / 60);
+    return entry.getElapsed() == null ? about : about + "+" + Columns.plain(desk, entry.getElapsed() / 60);
   }
 
   /** Wall time of an ISO text, without its offset. */
@@ -70,12 +69,11 @@ final class LogClock {
   }
 
   private Entry<LogEntry> elapsed(String text, boolean about) {
-    EnteredText parts = EnteredText.split(text, Quantity.TIME);
-    Optional<Double> number = Numbers.parse(parts.value(), desk.decimal().get());
+    Optional<Double> number = Columns.number(desk, text, Units.find(Quantity.TIME, "min").orElseThrow());
     if (number.isEmpty()) {
       return Entry.wrong(Numbers.complaint(text, desk.decimal().get()));
     }
-    double seconds = Units.find(Quantity.TIME, parts.unit().isEmpty() ? "min" : parts.unit()).orElseThrow().toCanonical(number.get());
+    double seconds = number.get();
     return Entry.of(entry -> put(entry, Alignment.lit(trial).map(s -> iso(s.plusSeconds(Math.round(seconds)))).orElse(null), seconds, about));
   }
 

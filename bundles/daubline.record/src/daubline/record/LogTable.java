@@ -81,7 +81,7 @@ public final class LogTable extends ObjectTable<LogEntry> {
     words(columns, "tap", "slag_tap_fluidity");
     words(columns, "level", "burden_level");
     columns.add(charged("flux", Material.FLUX).askedWhen(e -> false));
-    columns.add(incident("lasted", 0.8, i -> i.getDuration() == null ? "" : daubline.base.Printed.number(i.getDuration() / 60), this::lasted));
+    columns.add(incident("lasted", 0.8, i -> i.getDuration() == null ? "" : Columns.plain(desk(), i.getDuration() / 60), this::lasted));
     columns.add(incident("effect", 1.3, i -> Columns.text(i.getEffect()), typed -> Entry.of(i -> i.setEffect(typed.isBlank() ? null : typed))));
     columns.add(marks());
     columns.add(checked());

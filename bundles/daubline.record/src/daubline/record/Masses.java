@@ -28,6 +28,15 @@ final class Masses {
     return new Variable(id, name, "", ValueType.NUMBER, quantity, Units.canonical(quantity), 0, Double.NaN, Set.of(), List.of(), false, "", "", "");
   }
 
+  /** Masses are weighed and volumes measured; bare parts are neither. */
+  private static HowGot how(Quantity quantity) {
+    return switch (quantity) {
+      case MASS -> HowGot.WEIGHED;
+      case VOLUME -> HowGot.MEASURED;
+      default -> null;
+    };
+  }
+
   /** Reads a mass into the reading of a row. */
   static <R extends Reading> Entry<R> read(Desk desk, Variable mass, String typed) {
     return Columns.value(desk, mass, typed, (reading, change) -> {
@@ -37,7 +46,7 @@ final class Masses {
       } else {
         change.accept(reading);
         reading.setVariable(null);
-        reading.setHow(HowGot.WEIGHED);
+        reading.setHow(how(mass.quantity()));
       }
     });
   }

@@ -120,6 +120,6 @@ public final class MixTable extends ObjectTable<MixPart> {
     List<Optional<Double>> all = lot.getRecipe().stream().filter(p -> Readings.amount(p).isNumber()).map(p -> mass(p, dry)).toList();
     boolean known = problem().isEmpty() && all.stream().allMatch(Optional::isPresent) && mass(part, dry).isPresent();
     double whole = all.stream().flatMap(Optional::stream).mapToDouble(Double::doubleValue).sum();
-    return known && whole > 0 ? Printed.number(100 * mass(part, dry).orElseThrow() / whole, 3) + " %" : "";
+    return known && whole > 0 ? Columns.local(desk(), Printed.number(100 * mass(part, dry).orElseThrow() / whole, 3)) + " %" : "";
   }
 }

@@ -6,7 +6,6 @@ import daubline.model.ModelFactory;
 import daubline.model.ModelPackage.Literals;
 import daubline.model.Permission;
 import daubline.model.Study;
-import daubline.model.Trial;
 import daubline.session.team.Readiness;
 import java.time.LocalDate;
 import java.util.List;
@@ -45,27 +44,18 @@ public final class PermissionTable extends ObjectTable<Permission> {
   protected List<EntryColumn<Permission>> make() {
     return List.of(Columns.<Permission>text("name", 1.8, Literals.NAMED__NAME), Columns.<Permission>text("reference", 1.2, Literals.PERMISSION__REFERENCE),
         Columns.<Permission>text("issuer", 1.5, Literals.PERMISSION__ISSUER), Columns.<Permission>date("validFrom", 0.9, Literals.PERMISSION__VALID_FROM),
-        Columns.<Permission>date("validUntil", 0.9, Literals.PERMISSION__VALID_UNTIL).doubting(p -> expired(p).or(() -> turned(p))),
+        Columns.<Permission>date("validUntil", 0.9, Literals.PERMISSION__VALID_UNTIL).doubting(p -> expired(p).or(() -> Readiness.turned(p))),
         EntryColumn.shown("lacking", 1.4, this::lacking), Columns.<Permission>text("note", 1.6, Literals.NAMED__NOTE).askedWhen(p -> false));
   }
 
   /** Whether it ran out by today; one that does not hold yet is no fault. */
   private Optional<Finding> expired(Permission permission) {
-    return Readiness.of(permission, today.get().toString()).filter(f -> f.what().contains(" ends on "));
-  }
-
-  private static Optional<Finding> turned(Permission p) {
-    boolean turned = p.getValidFrom() != null && p.getValidUntil() != null && p.getValidFrom().compareTo(p.getValidUntil()) > 0;
-    return turned ? Optional.of(Finding.warning("permission.term", "", "it ends before it begins", "correct one of the days")) : Optional.empty();
+    return Readiness.ended(permission, today.get().toString());
   }
 
   private String lacking(Permission permission) {
-    return String.join(", ", study().getSeries().stream().flatMap(s -> s.getTrials().stream()).filter(PermissionTable::isToCome)
+    return String.join(", ", study().getSeries().stream().flatMap(s -> s.getTrials().stream()).filter(t -> TrialStatus.of(t.getStatus()).isToCome())
         .filter(t -> Readiness.isUncovered(study(), t, permission)).map(t -> Columns.text(t.getName())).toList());
-  }
-
-  private static boolean isToCome(Trial trial) {
-    return trial.getStatus() == null || trial.getStatus() == TrialStatus.PLANNED || trial.getStatus() == TrialStatus.READY;
   }
 
   @Override

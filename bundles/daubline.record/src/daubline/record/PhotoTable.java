@@ -2,7 +2,6 @@ package daubline.record;
 
 import daubline.base.Finding;
 import daubline.base.Numbers;
-import daubline.base.Printed;
 import daubline.model.DataFile;
 import daubline.model.ModelPackage.Literals;
 import java.io.IOException;
@@ -60,7 +59,7 @@ public final class PhotoTable extends ObjectTable<DataFile> {
   protected List<EntryColumn<DataFile>> make() {
     return List.of(Columns.<DataFile>text("name", 1.4, Literals.NAMED__NAME).doubting(this::state), Columns.<DataFile>text("caption", 2, Literals.DATA_FILE__CAPTION),
         Columns.<DataFile>date("captured", 1.2, Literals.DATA_FILE__CAPTURED_AT),
-        EntryColumn.<DataFile>typed("offset", 0.8, f -> f.getClockOffset() == null ? "" : Printed.number(f.getClockOffset()), this::readOffset),
+        EntryColumn.<DataFile>typed("offset", 0.8, f -> f.getClockOffset() == null ? "" : Columns.plain(desk(), f.getClockOffset()), this::readOffset),
         Columns.<DataFile>text("rights", 1.2, Literals.DATA_FILE__RIGHTS),
         EntryColumn.<DataFile>typed("consent", 0.8, f -> desk().words().of(f.isConsent() ? "photos.yes" : "photos.no"), this::readConsent)
             .offering(f -> List.of(desk().words().of("photos.yes"), desk().words().of("photos.no"))),

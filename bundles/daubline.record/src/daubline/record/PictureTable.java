@@ -84,8 +84,8 @@ public final class PictureTable extends ObjectTable<Measurement> {
     return List.of(
         EntryColumn.<Measurement>typed("property", 1.6, m -> m.isScale() ? desk().words().of("measured.scale") : property.print().apply(m), this::readProperty)
             .editing(m -> property.print().apply(m)).offering(m -> m != null && m.isScale() ? List.of() : property.choices().apply(m)).askedWhen(m -> m != null && !m.isScale()),
-        EntryColumn.<Measurement>typed("length", 1.1, PictureTable::printLength, typed -> readKnown(typed)).doubting(this::odd).askedWhen(m -> m != null && m.isScale()),
-        EntryColumn.<Measurement>typed("pointing", 0.8, m -> Printed.number(Pictures.line(m).pointing(), 3), this::readPointing).askedWhen(m -> m != null && m.isScale()),
+        EntryColumn.<Measurement>typed("length", 1.1, this::printLength, typed -> readKnown(typed)).doubting(this::odd).askedWhen(m -> m != null && m.isScale()),
+        EntryColumn.<Measurement>typed("pointing", 0.8, m -> Columns.local(desk(), Printed.number(Pictures.line(m).pointing(), 3)), this::readPointing).askedWhen(m -> m != null && m.isScale()),
         EntryColumn.shown("parts", 1.4, this::parts),
         EntryColumn.shown("points", 1.6, PictureTable::points),
         Columns.<Measurement>text("note", 1.2, Literals.READING__NOTE).askedWhen(m -> false));
@@ -98,9 +98,9 @@ public final class PictureTable extends ObjectTable<Measurement> {
     return m != null && super.isEditable(row, column) && (!id.equals("property") || !m.isScale()) && (!id.equals("length") || m.isScale());
   }
 
-  private static String printLength(Measurement m) {
+  private String printLength(Measurement m) {
     return m.isScale() ? m.getTyped() == null ? "" : Columns.print(m, KNOWN)
-        : Readings.amount(m).isNumber() ? Printed.withUnit(Readings.amount(m), MM) : "";
+        : Readings.amount(m).isNumber() ? Columns.local(desk(), Printed.withUnit(Readings.amount(m), MM)) : "";
   }
 
   private static String points(Measurement m) {
@@ -113,8 +113,8 @@ public final class PictureTable extends ObjectTable<Measurement> {
         .map(l -> desk().words().of("measured.parts.of", mm(l.fromKnown()), mm(l.fromScale()), mm(l.fromPoints()))).orElse("");
   }
 
-  private static String mm(double metres) {
-    return Printed.number(1000 * metres, 2);
+  private String mm(double metres) {
+    return Columns.local(desk(), Printed.number(MM.fromCanonical(metres), 2));
   }
 
   private Entry<Measurement> readProperty(String typed) {

@@ -71,7 +71,7 @@ public final class PieceTable extends ObjectTable<Piece> {
         parent(),
         stage(),
         mass(),
-        EntryColumn.<Piece>shown("lost", 0.8, PieceTable::lost)));
+        EntryColumn.<Piece>shown("lost", 0.8, this::lost)));
     for (String id : List.of("forging_heats", "mass_in_water", "displaced_volume", "water_temperature")) {
       columns.add(weighed(id));
     }
@@ -165,10 +165,10 @@ public final class PieceTable extends ObjectTable<Piece> {
     return piece.getPieces().stream().flatMap(p -> amount(massOf(p)).stream()).mapToDouble(Amount::value).sum();
   }
 
-  private static String lost(Piece piece) {
+  private String lost(Piece piece) {
     Optional<Amount> whole = amount(massOf(piece));
     boolean all = !piece.getPieces().isEmpty() && piece.getPieces().stream().allMatch(p -> amount(massOf(p)).isPresent());
-    return whole.isPresent() && all ? Printed.number(whole.get().value() - sum(piece), 3) + " kg" : "";
+    return whole.isPresent() && all ? Columns.local(desk(), Printed.number(whole.get().value() - sum(piece), 3)) + " kg" : "";
   }
 
   /** Parts that weigh more than the whole, beyond the uncertainty of the scale. */

@@ -76,7 +76,7 @@ public final class ReadingTable extends ObjectTable<Claim> {
   }
 
   private String fraction(Claim claim) {
-    return claim.getSamplingFraction() == null ? "" : daubline.base.Printed.number(100 * claim.getSamplingFraction()) + " %";
+    return claim.getSamplingFraction() == null ? "" : Columns.plain(desk(), 100 * claim.getSamplingFraction()) + " %";
   }
 
   private Entry<Claim> readFraction(String typed) {

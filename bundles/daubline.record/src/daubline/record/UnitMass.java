@@ -20,7 +20,7 @@ public record UnitMass(double mean, double shared, double spread, int weighings)
    * keeps the uncertainty that was typed with it.
    */
   public static UnitMass of(Measure measure) {
-    return of(measure.getWeighings().stream().map(Readings::amount).filter(Amount::isNumber).toList());
+    return of(measure.getWeighings().stream().map(Readings::amount).filter(Amount::isEstimate).toList());
   }
 
   static UnitMass of(List<Amount> weighings) {

@@ -126,4 +126,34 @@ class TeamTablesTest {
   private List<String> obstacles(String today) {
     return Readiness.obstacles(desk.session().study(), trial, today).stream().map(Finding::code).toList();
   }
+
+  @Test
+  void aDayOnOneSideOfAReliefCountsForBoth() {
+    RoleTable table = new RoleTable(desk, series);
+    Desks.row(table, "role", "lead", "person", "Ann");
+    Desks.row(table, "role", "charger", "person", "Ben");
+    Desks.row(table, "role", "recorder", "person", "Cem");
+    Desks.row(table, "role", "safety watch", "person", "Dor");
+    Desks.row(table, "role", "bellows", "person", "Eve", "from", "2031-08-16 09:30", "until", "12:30");
+    Desks.row(table, "role", "bellows", "person", "Fay", "from", "12:30", "until", "2031-08-16 16:30");
+    assertEquals(List.of(), codes());
+    Desks.type(table, 5, "from", "13:00");
+    assertEquals(List.of("role.gap"), codes());
+    Desks.type(table, 5, "from", "12:00");
+    Desks.type(table, 5, "person", "Eve");
+    assertEquals(List.of("role.overlap"), codes());
+    Desks.type(table, 5, "from", "2031-08-17 09:00");
+    assertEquals("role.time", table.finding(5, 0).map(Finding::code).orElse(""), "the days are the wrong way round");
+    assertTrue(table.finding(5, 0).orElseThrow().what().contains("ends before it begins"));
+  }
+
+  @Test
+  void aTermThatEndsBeforeItBeginsIsNoPermission() {
+    PermissionTable table = new PermissionTable(desk, () -> LocalDate.of(2031, 6, 1));
+    Desks.row(table, "name", "Fire notice", "validFrom", "2031-09", "validUntil", "2031-08-15");
+    assertEquals("permission.term", table.finding(0, table.columns().indexOf("validUntil")).map(Finding::code).orElse(""));
+    assertEquals(List.of("permission.term"), Readiness.turned(desk.session().study().getPermissions().get(0)).stream().map(Finding::code).toList());
+    assertTrue(Readiness.ended(desk.session().study().getPermissions().get(0), "2031-08-15").isEmpty());
+  }
+
 }

@@ -4,20 +4,16 @@ import daubline.base.TrialStatus;
 import daubline.model.ModelFactory;
 import daubline.model.Prediction;
 import daubline.model.Trial;
-import java.util.EnumSet;
-import java.util.Set;
 
 /** What may still be done to what was stated before a fire: nothing once the fire has begun, except to state it anew beside it. */
 public final class Predictions {
-
-  private static final Set<TrialStatus> BEGUN = EnumSet.of(TrialStatus.FIRED, TrialStatus.RECORDED, TrialStatus.FAILED);
 
   private Predictions() {
   }
 
   /** Whether the fire of a trial has begun: its log has an entry, or its status says so. */
   public static boolean hasBegun(Trial trial) {
-    return !trial.getLog().isEmpty() || trial.getStatus() != null && BEGUN.contains(trial.getStatus());
+    return !trial.getLog().isEmpty() || TrialStatus.of(trial.getStatus()).isBurnt();
   }
 
   /** Whether a prediction can no longer be changed: its plan was frozen or its fire has begun. One without a value is not stated yet. */

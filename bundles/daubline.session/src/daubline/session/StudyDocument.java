@@ -1,5 +1,6 @@
 package daubline.session;
 
+import daubline.base.FileFault;
 import daubline.base.Finding;
 import daubline.model.Identified;
 import daubline.model.Study;
@@ -103,7 +104,7 @@ final class StudyDocument {
 
   static StudyException unreachable(Path place, IOException e) {
     return new StudyException(Finding.error("study.unreachable", place.toString(),
-        "the file system says: " + e.getClass().getSimpleName() + " " + e.getMessage(),
+        FileFault.what(e),
         "check that the folder is there, that the disk is not full and that you may write to it"), e);
   }
 

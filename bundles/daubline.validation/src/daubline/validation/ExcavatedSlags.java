@@ -1,6 +1,7 @@
 package daubline.validation;
 
 import daubline.base.Printed;
+import daubline.base.Units;
 import daubline.engine.process.balance.Analysis;
 import daubline.engine.process.balance.Oxide;
 import daubline.engine.process.balance.SlagIndices;
@@ -55,7 +56,7 @@ final class ExcavatedSlags implements Section {
       remarks.add(r.getField("note"));
     }
     return List.of("`" + r.getField("id") + "` " + r.getField("what"), Printed.fixed(total, 1), Double.isNaN(closure) ? "–" : Printed.fixed(closure, 2),
-        Printed.fixed(SlagIndices.reducibleIronIndex(printed), 2), Printed.fixed(liquidus.temperature() - 273.15, 0) + " ± " + Printed.fixed(liquidus.sigma(), 0),
+        Printed.fixed(SlagIndices.reducibleIronIndex(printed), 2), Printed.fixed(liquidus.temperature() - Units.ZERO_CELSIUS, 0) + " ± " + Printed.fixed(liquidus.sigma(), 0),
         Printed.number(ViscosityModel.CALIBRATED.of(slag, RUNNING), 2) + " (" + Printed.number(all[0], 2) + " – " + Printed.number(all[all.length - 1], 2) + ")",
         String.join("; ", remarks));
   }

@@ -39,7 +39,7 @@ record BalanceInputs(TrialPlan plan, Analysis slag, Optional<Analysis> flux, Map
     Map<String, Amount> fired = new HashMap<>();
     for (StagedValue value : trial.getValues()) {
       Amount amount = Readings.amount(value);
-      if (value.getStage() == Stage.AS_FIRED && value.getVariable() != null && amount.isNumber()) {
+      if (value.getStage() == Stage.AS_FIRED && value.getVariable() != null && amount.isEstimate()) {
         fired.putIfAbsent(value.getVariable(), amount);
       }
     }
@@ -54,7 +54,7 @@ record BalanceInputs(TrialPlan plan, Analysis slag, Optional<Analysis> flux, Map
     for (Piece piece : pieces) {
       for (Reading reading : piece.getValues()) {
         Amount amount = Readings.amount(reading);
-        if (reading.getVariable() != null && amount.isNumber()) {
+        if (reading.getVariable() != null && amount.isEstimate()) {
           sums.merge(reading.getVariable(), amount.value(), Double::sum);
         }
       }

@@ -1,6 +1,5 @@
 package daubline.analysis.checks;
 
-import daubline.base.Finding;
 import daubline.base.Identifiers;
 import daubline.model.Citation;
 
@@ -20,14 +19,8 @@ final class CitationCheck implements Check {
   @Override
   public void run(CheckedStudy study) {
     study.each(Citation.class, citation -> {
-      if (citation.getDoi() != null && !citation.getDoi().isBlank() && !Identifiers.isDoi(citation.getDoi().strip())) {
-        study.report(Finding.warning("doi.form", "", "“" + citation.getDoi() + "” does not have the form of a DOI",
-            "it begins with 10. and has a slash, such as 10.3390/met13050984"), citation, null);
-      }
-      if (citation.getIsbn() != null && !citation.getIsbn().isBlank() && !Identifiers.isIsbn(citation.getIsbn())) {
-        study.report(Finding.warning("isbn.form", "", "“" + citation.getIsbn() + "” is no ISBN, or its check digit is wrong",
-            "compare it with the book: 10 or 13 digits"), citation, null);
-      }
+      Identifiers.doiFinding(citation.getDoi()).ifPresent(f -> study.report(f, citation, null));
+      Identifiers.isbnFinding(citation.getIsbn()).ifPresent(f -> study.report(f, citation, null));
     });
   }
 }

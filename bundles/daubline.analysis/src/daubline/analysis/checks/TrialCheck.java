@@ -25,9 +25,8 @@ final class TrialCheck implements Check {
   }
 
   private void check(CheckedStudy study, Trial trial) {
-    TrialStatus status = trial.getStatus() == null ? TrialStatus.PLANNED : trial.getStatus();
-    boolean burnt = status == TrialStatus.FIRED || status == TrialStatus.RECORDED || status == TrialStatus.FAILED;
-    if (burnt && trial.getRemains() == null) {
+    TrialStatus status = TrialStatus.of(trial.getStatus());
+    if (status.isBurnt() && trial.getRemains() == null) {
       study.report(Finding.warning("trial.remains", "", "it was fired, but its remains are not recorded",
           "record the remains as though excavated; until then nothing of it can be compared"), trial, null);
     }

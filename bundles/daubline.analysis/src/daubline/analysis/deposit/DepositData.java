@@ -1,7 +1,6 @@
 package daubline.analysis.deposit;
 
 import daubline.base.Finding;
-import daubline.model.Person;
 import daubline.session.StudySession;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,9 +25,7 @@ public record DepositData(Path folder, List<Rows> tables, List<String> withheld,
   /** The public rows of an open study; the study is not changed. */
   public static DepositData of(StudySession session, Disclosure disclosure) {
     PublicCopy.Result copy = PublicCopy.of(session.study(), disclosure);
-    List<String> unnamed = session.study().getPeople().stream().filter(p -> !p.isMayPublishName()).map(Person::getName)
-        .filter(name -> name != null && !name.isBlank()).map(String::strip).toList();
-    return new DepositData(session.folder(), StudyRows.of(copy.study()), copy.withheld(), unnamed);
+    return new DepositData(session.folder(), StudyRows.of(copy.study()), copy.withheld(), HiddenNames.of(session.study()).spellings());
   }
 
   /**

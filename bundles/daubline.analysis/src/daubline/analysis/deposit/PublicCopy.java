@@ -10,15 +10,13 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
- * A copy of a study that may be published: without names of people who did not consent, without photographs that were
- * not released, without injuries, and with sensitive places coarsened. The study itself is not touched.
+ * A copy of a study that may be published: without names of people who did not consent, without pictures and scans
+ * that were not released, without injuries, and with sensitive places coarsened. The study itself is not touched.
  */
 public final class PublicCopy {
 
@@ -45,7 +43,7 @@ public final class PublicCopy {
   /** Makes the copy. */
   public static Result of(Study original, Disclosure disclosure) {
     PublicCopy copy = new PublicCopy(EcoreUtil.copy(original));
-    copy.withholdPhotographs();
+    copy.withholdPictures();
     copy.withholdInjuries();
     copy.withholdNames();
     copy.coarsen(disclosure);
@@ -63,17 +61,19 @@ public final class PublicCopy {
     return all;
   }
 
-  /** Whether a file shows people or places that somebody has to release first. */
-  private static boolean isPicture(DataFile file) {
+  /** Whether a file shows people, places or papers that somebody has to release first: pictures, films and scans, by kind, content or name. */
+  private static boolean isReleasedFirst(DataFile file) {
+    String kind = text(file.getKind()).toLowerCase(Locale.ROOT);
     String type = text(file.getMediaType()).toLowerCase(Locale.ROOT);
-    return text(file.getKind()).toLowerCase(Locale.ROOT).startsWith("photo") || type.startsWith("image") || type.startsWith("video")
-        || text(file.getPath()).toLowerCase(Locale.ROOT).matches(".*\\.(jpe?g|png|tiff?|heic|webp|mp4|mov)");
+    return kind.matches("(photo|picture|paper|scan).*") || type.startsWith("image/") || type.startsWith("video/") || type.startsWith("audio/")
+        || type.equals("application/pdf") || text(file.getPath()).toLowerCase(Locale.ROOT)
+            .matches(".*\\.(jpe?g|png|tiff?|gif|bmp|heic|heif|webp|svg|pdf|docx?|odt|mp4|m4v|mov|avi|webm|mp3|m4a|wav|ogg)");
   }
 
-  private void withholdPhotographs() {
-    List<DataFile> unreleased = all(DataFile.class).stream().filter(f -> isPicture(f) && !f.isConsent()).toList();
+  private void withholdPictures() {
+    List<DataFile> unreleased = all(DataFile.class).stream().filter(f -> isReleasedFirst(f) && !f.isConsent()).toList();
     unreleased.forEach(file -> EcoreUtil.delete(file, true));
-    say(unreleased.size(), "Pictures without consent to publish, left out");
+    say(unreleased.size(), "Pictures and scans without consent to publish, left out");
   }
 
   private void withholdInjuries() {
@@ -83,36 +83,26 @@ public final class PublicCopy {
   }
 
   private void withholdNames() {
+    HiddenNames names = HiddenNames.of(study);
     int hidden = 0;
     for (int i = 0; i < study.getPeople().size(); i++) {
       Person person = study.getPeople().get(i);
       if (!person.isMayPublishName()) {
-        String name = text(person.getName());
-        person.setId("person-without-name-" + (i + 1));
-        person.setName("Person " + (i + 1));
+        person.setId(HiddenNames.standInId(i));
+        person.setName(HiddenNames.standIn(i));
         person.setNote(null);
-        replace(name, "Person " + (i + 1));
         hidden++;
       }
     }
+    List<EObject> objects = new ArrayList<>(all(EObject.class));
+    objects.add(study);
+    objects.forEach(object -> object.eClass().getEAllAttributes().stream().filter(a -> !a.isID()).forEach(attribute -> replace(object, attribute, names)));
     say(hidden, "People who did not consent to be named, standing as Person with a number");
   }
 
-  private void replace(String name, String by) {
-    if (name.isBlank()) {
-      return;
-    }
-    Pattern whole = Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(name.strip()) + "(?![\\p{L}\\p{N}])",
-        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-    List<EObject> objects = new ArrayList<>(all(EObject.class));
-    objects.add(study);
-    objects.forEach(object -> object.eClass().getEAllAttributes().stream().filter(a -> !a.isID())
-        .forEach(attribute -> replace(object, attribute, whole, Matcher.quoteReplacement(by))));
-  }
-
-  private static void replace(EObject object, EAttribute attribute, Pattern name, String by) {
-    if (object.eGet(attribute) instanceof String text && name.matcher(text).find()) {
-      object.eSet(attribute, name.matcher(text).replaceAll(by));
+  private static void replace(EObject object, EAttribute attribute, HiddenNames names) {
+    if (object.eGet(attribute) instanceof String text && names.isIn(text)) {
+      object.eSet(attribute, names.replaced(text));
     }
   }
 

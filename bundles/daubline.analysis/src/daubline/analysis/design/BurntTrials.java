@@ -9,7 +9,6 @@ import daubline.base.Amount;
 import daubline.base.Finding;
 import daubline.base.Stage;
 import daubline.base.TrialKind;
-import daubline.base.TrialStatus;
 import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.base.ValueKind;
@@ -81,7 +80,7 @@ public record BurntTrials(List<TrialData> trials, Design design, List<Finding> f
     }
 
     private boolean isBurnt(TrialData trial) {
-      if (trial.status() == TrialStatus.PLANNED || trial.status() == TrialStatus.READY || trial.status() == TrialStatus.ABANDONED) {
+      if (!trial.status().isBurnt()) {
         return false;
       }
       String why = trial.excluded() ? "taken out of comparison" + (trial.excludedBecause().isBlank() ? "" : ": " + trial.excludedBecause())

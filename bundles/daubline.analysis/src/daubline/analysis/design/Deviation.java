@@ -109,7 +109,7 @@ public record Deviation(String trial, String what, String planned, String done, 
     }
 
     private boolean isBurnt(PlannedData run) {
-      return study.trial(run.trial()).filter(t -> t.status() == TrialStatus.FIRED || t.status() == TrialStatus.RECORDED || t.status() == TrialStatus.FAILED).isPresent();
+      return study.trial(run.trial()).filter(t -> t.status().isBurnt()).isPresent();
     }
 
     private String name(PlannedData run) {

@@ -67,7 +67,7 @@ public record RunSheet(String series, String trial, int place, int of, String fu
     }
     List<RunSheet> sheets = new ArrayList<>();
     for (String id : series.trials()) {
-      study.trial(id).filter(t -> all || t.status() == daubline.base.TrialStatus.PLANNED || t.status() == daubline.base.TrialStatus.READY)
+      study.trial(id).filter(t -> all || t.status().isToCome())
           .ifPresent(t -> sheets.add(sheet(study, series, t, frozen.get(id), plans.get(id), roles, stop)));
     }
     return sheets;

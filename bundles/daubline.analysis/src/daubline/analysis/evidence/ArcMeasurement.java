@@ -138,12 +138,12 @@ public record ArcMeasurement(ArcDiameter.Way way, Input first, Input second, Arc
   public List<String> lines() {
     Unit mm = Units.find(Quantity.LENGTH, "mm").orElseThrow();
     List<String> lines = new ArrayList<>(List.of(way.formula(), first.symbol() + " = " + first.text() + ", " + second.symbol() + " = " + second.text(),
-        "D = " + Printed.plusMinus(1000 * result.diameter(), 1000 * result.sigma()) + " mm, first order"));
+        "D = " + Printed.plusMinus(mm.fromCanonical(result.diameter()), mm.fromCanonical(result.sigma())) + " mm, first order"));
     if (result.sigma() > 0) {
-      lines.add("of the uncertainty: " + first.symbol() + " " + Printed.number(1000 * result.parts()[0], 2) + " mm, " + second.symbol() + " "
-          + Printed.number(1000 * result.parts()[1], 2) + " mm, squares added");
-      lines.add("95 % of drawn arcs: " + Printed.number(1000 * result.low()) + " to " + (Double.isInfinite(result.high()) ? "no limit"
-          : Printed.number(1000 * result.high()) + " mm"));
+      lines.add("of the uncertainty: " + first.symbol() + " " + Printed.millimetres(result.parts()[0], 2) + ", " + second.symbol() + " "
+          + Printed.millimetres(result.parts()[1], 2) + ", squares added");
+      lines.add("95 % of drawn arcs: " + Printed.number(mm.fromCanonical(result.low())) + " to " + (Double.isInfinite(result.high()) ? "no limit"
+          : Printed.millimetres(result.high())));
     }
     lines.add("the claim: " + Printed.withUnit(amount(), mm));
     return lines;

@@ -44,7 +44,7 @@ final class ChargeRate {
 
   private static Fill fill(Charge charge) {
     double mass = charge.getItems().stream().filter(i -> i.getMaterial() == Material.CHARCOAL).map(Readings::amount)
-        .filter(Amount::isNumber).mapToDouble(Amount::value).sum();
+        .filter(Amount::isEstimate).mapToDouble(Amount::value).sum();
     return new Fill(charge.getElapsed(), mass, charge.getItems().stream().anyMatch(i -> i.getMaterial() == Material.ORE));
   }
 

@@ -4,6 +4,7 @@ import daubline.base.Amount;
 import daubline.base.Finding;
 import daubline.base.Material;
 import daubline.base.Trail;
+import daubline.base.Units;
 import daubline.base.Variables;
 import daubline.engine.process.BurnInputs;
 import daubline.engine.process.Spread;
@@ -101,7 +102,7 @@ final class ForecastInputs {
 
   private void put(ShaftParameter parameter, Amount typed) {
     // temperatures are kept in °C and reckoned in K
-    Amount amount = parameter == ShaftParameter.AMBIENT ? Amount.exact(typed.value() + 273.15) : typed;
+    Amount amount = parameter == ShaftParameter.AMBIENT ? Amount.exact(typed.value() + Units.ZERO_CELSIUS) : typed;
     if (findings.range(parameter, amount.value())) {
       furnace.put(parameter, Spreads.of(amount));
     }

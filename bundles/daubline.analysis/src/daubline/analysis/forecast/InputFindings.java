@@ -3,6 +3,7 @@ package daubline.analysis.forecast;
 import daubline.base.Amount;
 import daubline.base.Finding;
 import daubline.base.Printed;
+import daubline.base.Units;
 import daubline.engine.process.balance.Oxide;
 import daubline.engine.process.shaft.ShaftParameter;
 import daubline.model.Trial;
@@ -100,7 +101,7 @@ final class InputFindings {
       case "m" -> Printed.number(value * 100) + " cm";
       case "m³/s" -> Printed.number(value * 60_000) + " L/min";
       case "1" -> p == ShaftParameter.ORE_RATIO ? Printed.number(value) : Printed.number(100 * value) + " %";
-      case "K" -> Printed.number(value - 273.15) + " °C";
+      case "K" -> Printed.number(value - Units.ZERO_CELSIUS) + " °C";
       default -> Printed.number(value) + " " + p.unit();
     };
   }

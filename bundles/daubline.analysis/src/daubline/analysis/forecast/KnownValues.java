@@ -72,7 +72,7 @@ final class KnownValues {
     }
     if (reading.getVariable() != null && Readings.amount(reading).kind() == ValueKind.CATEGORY) {
       words.putIfAbsent(reading.getVariable(), Readings.amount(reading).category());
-    } else if (reading.getVariable() != null && Readings.amount(reading).isNumber() && readings.putIfAbsent(reading.getVariable(), reading) == null) {
+    } else if (reading.getVariable() != null && Readings.amount(reading).isEstimate() && readings.putIfAbsent(reading.getVariable(), reading) == null) {
       places.put(reading.getVariable(), place);
     }
   }

@@ -53,7 +53,7 @@ final class Outcomes {
   private Optional<Amount> value(String variable) {
     Stream<? extends Reading> fired = trial.getValues().stream().filter(v -> v.getStage() == Stage.AS_FIRED);
     Stream<? extends Reading> found = trial.getRemains() == null ? Stream.empty() : trial.getRemains().getClaims().stream();
-    return Stream.concat(fired, found).filter(v -> variable.equals(v.getVariable())).map(Readings::amount).filter(Amount::isNumber).findFirst();
+    return Stream.concat(fired, found).filter(v -> variable.equals(v.getVariable())).map(Readings::amount).filter(Amount::isEstimate).findFirst();
   }
 
   private void burnRate() {
@@ -80,7 +80,7 @@ final class Outcomes {
 
   private void bloom(Optional<BurnInputs> inputs) {
     List<Amount> pieces = trial.getPieces().stream().flatMap(p -> p.getValues().stream()).filter(v -> "bloom_mass".equals(v.getVariable()))
-        .map(Readings::amount).filter(Amount::isNumber).toList();
+        .map(Readings::amount).filter(Amount::isEstimate).toList();
     Optional<Amount> bloom = value("bloom_mass").or(() -> pieces.isEmpty() ? Optional.empty()
         : Optional.of(Amount.exact(pieces.stream().mapToDouble(Amount::value).sum())));
     if (bloom.isEmpty()) {
@@ -103,7 +103,7 @@ final class Outcomes {
     if (trial.getRemains() != null) {
       for (ResidueMass residue : trial.getRemains().getResidues()) {
         Amount amount = Readings.amount(residue);
-        if (amount.isNumber() && residue.getResidueClass() != null && SLAG_CLASSES.contains(residue.getResidueClass().getId())) {
+        if (amount.isEstimate() && residue.getResidueClass() != null && SLAG_CLASSES.contains(residue.getResidueClass().getId())) {
           mass += amount.value();
           variance += Math.pow(amount.sigmaOr(0), 2);
         }

@@ -41,7 +41,7 @@ public record TrialPlan(String trial, String name, String series, TrialStatus st
 
   /** Whether it was lit and is over. */
   public boolean isBurnt() {
-    return status == TrialStatus.FIRED || status == TrialStatus.RECORDED || status == TrialStatus.FAILED;
+    return status.isBurnt();
   }
 
   /** Whether its own charge log replaces the guessed burn rate unless somebody asks otherwise: while it burns, not once it is over. */

@@ -61,8 +61,7 @@ public final class TrialPlans {
   }
 
   private static boolean isBurnt(Trial trial) {
-    TrialStatus status = trial.getStatus();
-    return status == TrialStatus.FIRED || status == TrialStatus.RECORDED || status == TrialStatus.FAILED;
+    return TrialStatus.of(trial.getStatus()).isBurnt();
   }
 
   private static TrialPlan plan(Series series, Trial trial, Variables variables, Overlay overlay, List<Double> before) {
@@ -70,7 +69,7 @@ public final class TrialPlans {
     Optional<BurnInputs> inputs = make.build().map(in -> in.withOwnRecoveries(before));
     Outcomes outcomes = new Outcomes(trial, inputs);
     return new TrialPlan(String.valueOf(trial.getId()), nameOf(trial.getName(), trial.getId()), nameOf(series.getName(), series.getId()),
-        Optional.ofNullable(trial.getStatus()).orElse(TrialStatus.PLANNED), inputs, ChargeRate.of(trial), make.shape(),
+        TrialStatus.of(trial.getStatus()), inputs, ChargeRate.of(trial), make.shape(),
         isBurnt(trial) ? outcomes.all() : Map.of(), make.used(), make.findings());
   }
 

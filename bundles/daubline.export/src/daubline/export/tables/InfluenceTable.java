@@ -41,6 +41,6 @@ public final class InfluenceTable extends Spec {
   @Override
   List<String> notes(StudyResults results) {
     return List.of("The shares of one sheet sum to 100 %; a negative one works against the others.",
-        "A criterion cannot tell trials apart when they differ by less than each of them is uncertain.");
+        "A criterion cannot tell trials apart when they differ by less than each of them is uncertain.", RankedTrials.note(results));
   }
 }

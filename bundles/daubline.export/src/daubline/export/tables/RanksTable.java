@@ -68,6 +68,6 @@ public final class RanksTable extends Spec {
   List<String> notes(StudyResults results) {
     return List.of("Ahead of next: probability of a higher agreement than the trial of the next place. First at best weights: how often the trial comes first "
         + "under the weights that suit it best; empty when it never does.",
-        "Trials with the same recipe number count as one recipe; recipes with different numbers agree equally well and the evidence cannot tell them apart.");
+        "Trials with the same recipe number count as one recipe; recipes with different numbers agree equally well and the evidence cannot tell them apart.", RankedTrials.note(results));
   }
 }

@@ -4,12 +4,10 @@ import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.analysis.record.PieceData;
 import daubline.analysis.record.TrialRecord;
-import daubline.base.Amount;
-import daubline.base.Material;
-import daubline.base.Stage;
 import daubline.engine.process.balance.Yield;
 import daubline.export.Cell;
 import daubline.export.Column;
+import daubline.export.tables.TrialMasses.Mass;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -31,9 +29,10 @@ public final class YieldsTable extends RecordTable {
 
   @Override
   Stream<List<Cell>> rows(StudyResults results, TrialData trial, TrialRecord record) {
-    Mass ore = charged(trial, record, "ore_total", Material.ORE);
-    Mass charcoal = charged(trial, record, "charcoal_total", Material.CHARCOAL);
-    Mass bloom = bloom(trial, record);
+    TrialMasses masses = TrialMasses.of(trial, record);
+    Mass ore = masses.ore();
+    Mass charcoal = masses.charcoal();
+    Mass bloom = masses.bloom();
     if (!ore.isKnown() && !charcoal.isKnown() && !bloom.isKnown()) {
       return Stream.empty();
     }
@@ -47,55 +46,17 @@ public final class YieldsTable extends RecordTable {
         .filter(y -> y.yield() == yield).map(y -> Cell.fixed(y.value() * scale, scale == 1 ? 2 : 1)).findFirst().orElse(Cell.EMPTY);
   }
 
-  /** A mass in kilograms with its standard uncertainty; NaN when not known. */
-  private record Mass(double value, double sigma) {
-
-    static Mass of(Amount amount) {
-      return amount.isNumber() ? new Mass(amount.value(), Values.sigma(amount)) : new Mass(Double.NaN, 0);
-    }
-
-    boolean isKnown() {
-      return !Double.isNaN(value);
-    }
-
-    Cell cell() {
-      return Cell.plusMinus(value, sigma);
-    }
-
-    /** The ratio of two independent masses (JCGM 100:2008, 5.1.6). */
-    Cell over(Mass other, double scale) {
-      if (!isKnown() || !(other.value > 0)) {
-        return Cell.number(Double.NaN);
-      }
-      double ratio = value / other.value;
-      double relative = value > 0 ? Math.hypot(sigma / value, other.sigma / other.value) : 0;
-      return Cell.plusMinus(ratio * scale, ratio * relative * scale);
-    }
-  }
-
-  private static Mass charged(TrialData trial, TrialRecord record, String variable, Material material) {
-    Charges charges = Charges.of(record);
-    Amount stated = Values.number(trial.at(Stage.AS_FIRED, variable));
-    return stated.isNumber() || charges.mass(material) <= 0 ? Mass.of(stated) : new Mass(charges.mass(material), charges.sigma(material));
-  }
-
-  private static Mass bloom(TrialData trial, TrialRecord record) {
-    List<Amount> masses = record.pieces().stream().filter(p -> p.depth() == 0).map(p -> mass(p, "bloom_mass")).filter(Amount::isNumber).toList();
-    return masses.isEmpty() ? Mass.of(Values.number(trial.at(Stage.AS_FIRED, "bloom_mass")))
-        : new Mass(masses.stream().mapToDouble(Amount::value).sum(), Math.sqrt(masses.stream().mapToDouble(a -> Math.pow(Values.sigma(a), 2)).sum()));
-  }
-
   /** Mass of the pieces of one stage over the mass of the pieces they were made of. */
   private static Cell forged(TrialRecord record, String variable) {
     List<PieceData> pieces = record.pieces();
     Mass made = new Mass(0, 0);
     Mass from = new Mass(0, 0);
     for (int i = 0; i < pieces.size(); i++) {
-      Mass piece = Mass.of(mass(pieces.get(i), variable));
-      Mass parent = Mass.of(mass(parent(pieces, i), variable.equals("bar_mass") ? "billet_mass" : "bloom_mass"));
+      Mass piece = Mass.of(TrialMasses.mass(pieces.get(i), variable));
+      Mass parent = Mass.of(TrialMasses.mass(parent(pieces, i), variable.equals("bar_mass") ? "billet_mass" : "bloom_mass"));
       if (piece.isKnown() && parent.isKnown()) {
-        made = new Mass(made.value + piece.value, Math.hypot(made.sigma, piece.sigma));
-        from = new Mass(from.value + parent.value, Math.hypot(from.sigma, parent.sigma));
+        made = new Mass(made.value() + piece.value(), Math.hypot(made.sigma(), piece.sigma()));
+        from = new Mass(from.value() + parent.value(), Math.hypot(from.sigma(), parent.sigma()));
       }
     }
     return made.over(from, 100);
@@ -108,10 +69,6 @@ public final class YieldsTable extends RecordTable {
       }
     }
     return pieces.get(child);
-  }
-
-  private static Amount mass(PieceData piece, String variable) {
-    return Values.number(piece.values().getOrDefault(variable, List.of()));
   }
 
   @Override

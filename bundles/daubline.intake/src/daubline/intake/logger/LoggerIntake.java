@@ -1,5 +1,6 @@
 package daubline.intake.logger;
 
+import daubline.base.FileFault;
 import daubline.base.Finding;
 import daubline.intake.IntakeOptions;
 import daubline.intake.KeptFile;
@@ -77,7 +78,7 @@ public final class LoggerIntake {
     try {
       return Optional.of(KeptFile.of(folder, "logs", file.getFileName().toString(), Files.readAllBytes(file)));
     } catch (IOException e) {
-      findings.add(Finding.error("file.unreachable", file.toString(), "the file cannot be read: " + e.getMessage(),
+      findings.add(Finding.error("file.unreachable", file.toString(), FileFault.what(e),
           "check that you may read it"));
       return Optional.empty();
     }

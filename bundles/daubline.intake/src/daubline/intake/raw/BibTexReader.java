@@ -2,12 +2,14 @@ package daubline.intake.raw;
 
 import daubline.base.Finding;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Reads BibTeX: entries, abbreviations defined by string, values in braces or quotation marks, joined by #. What cannot be
@@ -21,6 +23,7 @@ final class BibTexReader {
   private final Map<String, String> abbreviations = new HashMap<>();
   private final Map<String, Map<String, String>> byKey = new HashMap<>();
   private final List<Map<String, String>> contents = new ArrayList<>();
+  private int[] lineEnds = {};
   private String text = "";
   private int at;
   private int start;
@@ -43,6 +46,7 @@ final class BibTexReader {
 
   List<BibEntry> read(String whole) {
     text = whole;
+    lineEnds = IntStream.range(0, whole.length()).filter(i -> whole.charAt(i) == '\n').toArray();
     List<BibEntry> entries = new ArrayList<>();
     BibTexFields fields = new BibTexFields(unread, byKey);
     for (at = text.indexOf('@'); at >= 0 && at < text.length(); at = text.indexOf('@', at)) {
@@ -82,8 +86,10 @@ final class BibTexReader {
     return text.length();
   }
 
+  /** The line of a position, found among the line ends, which are looked for once. */
   private int line(int position) {
-    return 1 + (int) text.substring(0, Math.max(0, position)).chars().filter(c -> c == '\n').count();
+    int before = Arrays.binarySearch(lineEnds, position);
+    return 1 + (before < 0 ? -before - 1 : before);
   }
 
   /** The fields of an entry with its type and key; null for what is no entry. */

@@ -1,5 +1,6 @@
 package daubline.intake.raw;
 
+import daubline.base.FileFault;
 import daubline.base.Finding;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,7 +34,7 @@ public final class RawFiles {
       return read(name, Files.readAllBytes(file), options);
     } catch (IOException e) {
       return RawFile.refused(name, Finding.error("file.unreachable", file.toString(),
-          "the file system says: " + e.getClass().getSimpleName() + " " + e.getMessage(),
+          FileFault.what(e),
           "check that you may read the file and that no other program holds it"));
     }
   }

@@ -100,7 +100,13 @@ final class RisReader {
       case "PY", "Y1" -> entry.put("year", text.matches("\\d{4}/(\\d\\d)?/.*") ? text.substring(0, 4) : text);
       case "SP" -> entry.put("pages", text);
       case "EP" -> entry.parts().merge("pages", text.strip(), (from, to) -> from.contains("-") || from.contains("–") ? from : from + "-" + to);
-      case "SN" -> entry.put(text.strip().matches("\\d{4}-?\\d{3}[\\dXx]") ? "issn" : "isbn", text);
+      case "SN" -> {
+        if (text.strip().matches("(?i)(issn:?\\s*)?\\d{4}-?\\d{3}[\\dX].*")) {
+          unread.add("SN (ISSN)");
+        } else {
+          entry.put("isbn", text);
+        }
+      }
       default -> {
         String column = COLUMNS.getOrDefault(known, "");
         if (column.isEmpty() || entry.parts().containsKey(column) && !entry.get(column).equals(text.strip())) {

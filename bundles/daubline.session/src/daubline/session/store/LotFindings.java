@@ -79,7 +79,9 @@ public final class LotFindings {
         "look for a charge with the wrong lot, or a step that is missing")));
     LotStep.giving(lot).stream().filter(LotStep.SPLIT::is).map(t -> String.valueOf(t.getOn())).distinct().forEach(day -> split(study, lot, day).ifPresent(findings::add));
     merged(lot).ifPresent(findings::add);
-    if (LotTrace.of(study, lot).stream().filter(l -> l.thing() != lot).anyMatch(l -> l.thing() instanceof Lot other && l.kind() == LotTrace.Kind.ORIGIN && other.getFrom().contains(lot))) {
+    if (lot.getFrom().contains(lot)) {
+      findings.add(Finding.error("lot.round", "", "it is made of itself", "mend what it was made of"));
+    } else if (LotTrace.of(study, lot).stream().filter(l -> l.thing() != lot).anyMatch(l -> l.thing() instanceof Lot other && l.kind() == LotTrace.Kind.ORIGIN && other.getFrom().contains(lot))) {
       findings.add(Finding.error("lot.round", "", "it is made of lots that are made of it", "mend what it was made of"));
     }
     return findings;

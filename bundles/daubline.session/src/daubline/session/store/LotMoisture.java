@@ -30,7 +30,7 @@ public final class LotMoisture {
 
   /** The water in a lot; empty when there is no number, no basis, or one that cannot be. */
   public static Optional<Moisture> of(Lot lot) {
-    return reading(lot).flatMap(r -> MoistureBasis.find(lot.getMoistureBasis()).filter(b -> complaint(r, b).isEmpty())
+    return reading(lot).filter(r -> Readings.amount(r).isEstimate()).flatMap(r -> MoistureBasis.find(lot.getMoistureBasis()).filter(b -> complaint(r, b).isEmpty())
         .map(b -> Moisture.of(Readings.amount(r).value(), Readings.amount(r).sigma(), b)));
   }
 
@@ -38,7 +38,7 @@ public final class LotMoisture {
    * The amount of a reading as the catalogue defines its variable: water of a lot on the wet basis, everything else as it
    * stands.
    *
-   * @return empty when it is water of a lot that states no basis
+   * @return empty when it is water of a lot that states no basis, or only a bound of it
    */
   public static Optional<Amount> amount(Reading reading) {
     Amount amount = Readings.amount(reading);
@@ -46,7 +46,7 @@ public final class LotMoisture {
       return Optional.of(amount);
     }
     Optional<MoistureBasis> basis = MoistureBasis.find(lot.getMoistureBasis());
-    return basis.filter(b -> complaint(reading, b).isEmpty())
+    return basis.filter(b -> amount.isEstimate() && complaint(reading, b).isEmpty())
         .map(b -> b == MoistureBasis.WET ? amount : Moisture.of(amount.value(), amount.sigma(), b).on(MoistureBasis.WET));
   }
 
@@ -55,6 +55,9 @@ public final class LotMoisture {
     Optional<Reading> reading = reading(lot);
     if (reading.isEmpty()) {
       return Optional.empty();
+    }
+    if (!Readings.amount(reading.get()).isEstimate()) {
+      return Optional.of(Finding.note("moisture.bound", "", "only a bound of its water is known; it is not used as a value", "weigh a sample before and after drying"));
     }
     Optional<MoistureBasis> basis = MoistureBasis.find(lot.getMoistureBasis());
     return basis.isEmpty() ? Optional.of(Finding.warning("moisture.basis", "", "water is given without saying of which mass it is a share; it is not used",

@@ -57,7 +57,7 @@ public final class LotTrace {
   public static List<Lot> deliveries(Lot lot) {
     List<Line> lines = new ArrayList<>();
     origins(lot, 1, new HashSet<>(Set.of(lot)), lines);
-    return Stream.concat(Stream.of(lot), lines.stream().map(l -> (Lot) l.thing())).filter(l -> l.getFrom().isEmpty()).distinct().toList();
+    return Stream.concat(Stream.of(lot), lines.stream().map(l -> (Lot) l.thing())).filter(l -> l.getFrom().isEmpty() || l.getFrom().equals(List.of(l))).distinct().toList();
   }
 
   private static void origins(Lot lot, int depth, Set<Lot> seen, List<Line> lines) {

@@ -56,14 +56,30 @@ public final class Readiness {
 
   /** What is wrong with a permission on a day; days are compared as far as they are written. */
   public static Optional<Finding> of(Permission permission, String day) {
-    String name = "the permission “" + (text(permission.getName()).isEmpty() ? text(permission.getReference()) : permission.getName()) + "”";
-    if (!day.isEmpty() && isBefore(permission.getValidUntil(), day)) {
-      return Optional.of(Finding.error("trial.permission", "", name + " ends on " + permission.getValidUntil() + ", before " + day,
-          "renew it, or choose another day; local rules decide"));
+    String name = name(permission);
+    Optional<Finding> ended = ended(permission, day);
+    if (ended.isPresent()) {
+      return ended;
     }
     boolean early = !day.isEmpty() && !text(permission.getValidFrom()).isEmpty() && isBefore(day, permission.getValidFrom());
     return early ? Optional.of(Finding.error("trial.permission", "", name + " holds from " + permission.getValidFrom() + " only, after " + day,
         "ask for an earlier one, or choose another day; local rules decide")) : Optional.empty();
+  }
+
+  /** Whether a permission has ended by a day; one that does not hold yet is no fault. */
+  public static Optional<Finding> ended(Permission permission, String day) {
+    return !day.isEmpty() && isBefore(permission.getValidUntil(), day) ? Optional.of(Finding.error("trial.permission", "", name(permission) + " ends on "
+        + permission.getValidUntil() + ", before " + day, "renew it, or choose another day; local rules decide")) : Optional.empty();
+  }
+
+  /** Whether the term of a permission ends before it begins. */
+  public static Optional<Finding> turned(Permission permission) {
+    return isBefore(permission.getValidUntil(), text(permission.getValidFrom()))
+        ? Optional.of(Finding.warning("permission.term", "", name(permission) + " ends before it begins", "correct one of the days")) : Optional.empty();
+  }
+
+  private static String name(Permission permission) {
+    return "the permission “" + (text(permission.getName()).isEmpty() ? text(permission.getReference()) : permission.getName()) + "”";
   }
 
   /** What is wrong with a line of the risk assessment on a day: no control and no reason, no owner, or a review that is due. */

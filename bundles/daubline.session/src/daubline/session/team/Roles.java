@@ -19,7 +19,7 @@ import java.util.Optional;
 
 /**
  * Roles and reliefs of a series. Times are of the clock ("09:30") or with their day ("2031-08-16T09:30"); a relief that
- * ends before it begins goes on past midnight; without times a role is held all day.
+ * ends before it begins goes on past midnight; a day written on one side counts for both; without times a role is held all day.
  */
 public final class Roles {
 
@@ -64,8 +64,12 @@ public final class Roles {
     if (role.getPerson() == null) {
       return Optional.of(Finding.warning("role.empty", "", "nobody is planned as " + role.getRole() + times(role), "name somebody, or take the line out"));
     }
+    Slot slot = slot(role);
+    if (slot.until.isBefore(slot.from)) {
+      return Optional.of(Finding.warning("role.time", "", role.getRole() + times(role) + " ends before it begins", "correct one of the days"));
+    }
     boolean unread = !text(role.getFrom()).isEmpty() && !isTime(role.getFrom()) || !text(role.getUntil()).isEmpty() && !isTime(role.getUntil());
-    boolean nothing = time(role.getFrom()).isPresent() && time(role.getFrom()).equals(time(role.getUntil()));
+    boolean nothing = slot.from.equals(slot.until);
     return unread || nothing ? Optional.of(Finding.warning("role.time", "", role.getRole() + times(role) + " is no stretch of time", "write times of the clock as 09:30, from and until")) : Optional.empty();
   }
 
@@ -123,7 +127,21 @@ public final class Roles {
   private static Slot slot(RoleAssignment role) {
     LocalDateTime from = time(role.getFrom()).orElse(LocalDateTime.MIN);
     LocalDateTime until = time(role.getUntil()).orElse(LocalDateTime.MAX);
-    return new Slot(role, from, until.isBefore(from) ? until.plusDays(1) : until);
+    boolean open = from.equals(LocalDateTime.MIN) || until.equals(LocalDateTime.MAX);
+    if (open || isDated(from) && isDated(until)) {
+      return new Slot(role, from, until);
+    }
+    if (isDated(until)) {
+      LocalDateTime on = until.toLocalDate().atTime(from.toLocalTime());
+      return new Slot(role, on.isAfter(until) ? on.minusDays(1) : on, until);
+    }
+    LocalDateTime on = from.toLocalDate().atTime(until.toLocalTime());
+    return new Slot(role, from, on.isBefore(from) ? on.plusDays(1) : on);
+  }
+
+  /** Whether a time was written with its day. */
+  private static boolean isDated(LocalDateTime time) {
+    return !time.toLocalDate().equals(ANY_DAY);
   }
 
   private static boolean is(RoleAssignment role, String name) {

@@ -209,4 +209,24 @@ class LotMovesTest {
     session.edit("Fines", () -> Readings.put(sieving.getBands().get(1), Amount.exact(19.5)));
     assertEquals(Optional.empty(), LotFindings.of(sieving));
   }
+
+  @Test
+  void aBoundOfWaterIsNotItsValue() {
+    for (String bound : java.util.List.of("< 5", "at least 5", "at most 5")) {
+      session.edit("Bound", () -> {
+        raw.setMoistureBasis(MoistureBasis.WET.word());
+        raw.getValues().set(0, water(bound));
+      });
+      assertFalse(LotMoisture.of(raw).isPresent() || LotMoisture.dryMass(raw).isPresent() || LotMoisture.amount(raw.getValues().get(0)).isPresent(), bound);
+      assertEquals("moisture.bound", LotMoisture.finding(raw).map(Finding::code).orElse(""), bound);
+    }
+  }
+
+  @Test
+  void aLotMadeOfItselfIsFlagged() {
+    session.edit("Round", () -> raw.getFrom().add(raw));
+    assertTrue(codes().contains("lot.round"), codes().toString());
+    assertEquals(List.of(raw), daubline.session.store.LotTrace.deliveries(raw));
+  }
+
 }

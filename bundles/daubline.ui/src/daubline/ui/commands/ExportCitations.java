@@ -1,6 +1,7 @@
 package daubline.ui.commands;
 
 import daubline.analysis.Snapshots;
+import daubline.export.Discretion;
 import daubline.export.format.Bibliography;
 import daubline.ui.Words;
 import daubline.ui.study.Notices;
@@ -35,7 +36,7 @@ public final class ExportCitations extends StudyHandler {
   /** Writes them; says what went wrong when it cannot. */
   public static void write(OpenStudy study, Path file) {
     try {
-      Bibliography.write(Snapshots.of(study.session()).record().citations(), file);
+      Bibliography.write(new Discretion(study.session().study()).citations(Snapshots.of(study.session()).record().citations()), file);
     } catch (IOException | IllegalArgumentException e) {
       Notices.show(Words.of("citations.failed", file), e.getMessage());
     }

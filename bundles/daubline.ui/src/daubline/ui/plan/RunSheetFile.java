@@ -5,6 +5,7 @@ import daubline.analysis.StudySnapshot;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.RunSheet;
 import daubline.analysis.design.RunSheets;
+import daubline.base.FileFault;
 import daubline.charts.Figure;
 import daubline.charts.PdfWriter;
 import daubline.charts.RunSheetPage;
@@ -53,7 +54,7 @@ public final class RunSheetFile {
       try (OutputStream out = Files.newOutputStream(file)) {
         new PdfWriter(Instant.EPOCH).pages(pages, Words.of("plan.sheets.of", data.name()), RunSheetPage.WIDTH_MM, out);
       } catch (IOException e) {
-        Display.getDefault().asyncExec(() -> Notices.show(Words.of("plan.sheets.failed", file), e.toString()));
+        Display.getDefault().asyncExec(() -> Notices.show(Words.of("plan.sheets.failed", file), FileFault.of(e)));
       }
       return Status.OK_STATUS;
     }).schedule();

@@ -84,7 +84,7 @@ final class PreviewPage extends WizardPage {
     Style style = form.options(daubline.analysis.ComparisonOptions.standard()).style();
     Discretion discretion = new Discretion(results.get().snapshot().record().people());
     Tables.all().forEach(spec -> table(discretion.table(spec.build(results.get(), form.tables())), style));
-    Figures.all().forEach(spec -> figures(spec.title(), spec.all(results.get())));
+    Figures.all().forEach(spec -> figures(spec.title(), spec.all(results.get()).stream().map(f -> f.reading(discretion::text)).toList()));
     list.select(0);
     list.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
   }

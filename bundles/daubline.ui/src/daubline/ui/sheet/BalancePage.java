@@ -5,6 +5,7 @@ import daubline.analysis.forecast.TrialPlans;
 import daubline.base.Finding;
 import daubline.base.Printed;
 import daubline.base.Severity;
+import daubline.base.Units;
 import daubline.engine.process.slag.SlagBehaviour;
 import daubline.model.Trial;
 import daubline.ui.Words;
@@ -124,7 +125,7 @@ final class BalancePage implements Page {
 
   private static String heatWords(TrialBalance.HotSlag s) {
     SlagBehaviour b = s.behaviour();
-    return Words.of("balance.heat.words", fixed(s.celsius(), 0), fixed(b.liquidus().temperature() - 273.15, 0), fixed(b.liquidus().sigma(), 0), fixed(100 * b.solids(), 0),
+    return Words.of("balance.heat.words", fixed(s.celsius(), 0), fixed(b.liquidus().temperature() - Units.ZERO_CELSIUS, 0), fixed(b.liquidus().sigma(), 0), fixed(100 * b.solids(), 0),
         Double.isInfinite(b.effective()) ? Words.of("balance.heat.stiff") : number(b.effective(), 2)) + " " + Words.of("balance.heat.more", number(b.lowest(), 2), number(b.highest(), 2),
         fixed(b.density(), 0), s.phases());
   }

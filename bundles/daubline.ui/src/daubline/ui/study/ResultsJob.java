@@ -90,7 +90,7 @@ final class ResultsJob extends Job {
     } catch (IllegalArgumentException e) {
       List<Finding> all = new ArrayList<>(checks);
       all.add(0, Finding.error("comparison.settings", copy.folder().toString(), String.valueOf(e.getMessage()), Words.of("job.settings.remedy")));
-      StudyResults none = new StudyResults(snapshot, List.of(), all);
+      StudyResults none = new StudyResults(snapshot, asked, List.of(), all);
       return new Outcome(none, new Compared(none, asked, List.of(), snapshot.settings()));
     }
   }

@@ -83,7 +83,7 @@ public final class SafetyView extends StudyPart {
     Pages.heading(page, Words.of("safety.permissions"));
     List<Permission> permissions = study.session().study().getPermissions();
     String today = LocalDate.now().toString();
-    permissions.forEach(p -> flagged(page, Words.of("safety.permission", OpenStudy.nameOf(p), text(p.getReference()), text(p.getValidUntil())), Readiness.of(p, today)));
+    permissions.forEach(p -> flagged(page, Words.of("safety.permission", OpenStudy.nameOf(p), text(p.getReference()), text(p.getValidUntil())), Readiness.ended(p, today)));
     if (hazards.isEmpty() && permissions.isEmpty()) {
       Pages.text(page, Words.of("safety.none"), Fonts.PLAIN.font(), WRAP);
     }

@@ -1,6 +1,7 @@
 package daubline.engine.process.slag;
 
 import daubline.base.Finding;
+import daubline.base.Units;
 import daubline.engine.process.balance.Analysis;
 import daubline.engine.process.balance.Oxide;
 import java.util.ArrayList;
@@ -63,12 +64,12 @@ public record SlagBehaviour(Liquidus liquidus, double solids, Map<ViscosityModel
     double others = 1 - TernaryPosition.of(slag).told();
     range(findings, "oxides besides FeO, SiO2 and Al2O3", others, 0, .15, "viscosity calibration and liquidus");
     if (t < 1473 || t > 1773) {
-      findings.add(Finding.note("slag.range.temperature", "slag", "temperature " + Math.round(t - 273.15)
+      findings.add(Finding.note("slag.range.temperature", "slag", "temperature " + Math.round(t - Units.ZERO_CELSIUS)
           + " °C lies outside the 1200–1500 °C of the measured melts", "read the viscosity as an order of size"));
     }
     if (t < liquidus.temperature()) {
       findings.add(Finding.note("slag.partly-solid", "slag", "below its estimated liquidus of "
-          + Math.round(liquidus.temperature() - 273.15) + " ± " + Math.round(liquidus.sigma()) + " °C",
+          + Math.round(liquidus.temperature() - Units.ZERO_CELSIUS) + " ± " + Math.round(liquidus.sigma()) + " °C",
           "expect crystals in the slag, which thicken it"));
     }
     double total = a.total();

@@ -1,5 +1,7 @@
 package daubline.engine.process.thermo;
 
+import daubline.base.Units;
+
 /** Physical constants and molar masses. */
 public final class Constants {
 
@@ -10,7 +12,7 @@ public final class Constants {
   /** Reference temperature of the enthalpies, K. */
   public static final double T0 = 298.15;
   /** Ice point, K. */
-  public static final double ZERO_C = 273.15;
+  public static final double ZERO_C = Units.ZERO_CELSIUS;
   /** Temperature to which blower volumes refer here, 20 °C in K. */
   public static final double BLOWER_T = 293.15;
   /** Mole share of oxygen in dry air. Source: US Standard Atmosphere 1976 (rounded). */
