@@ -17,7 +17,7 @@ import java.util.List;
 public record Palette(Color paper, Color ink, Color quiet, List<Color> series) {
 
   /** Black on white for print. */
-  public static final Palette PRINT = new Palette(Color.WHITE, new Color(0x1A233D), new Color(0x8A8578),
+  public static final Palette PRINT = new Palette(Color.WHITE, new Color(0x1A233D), new Color(0x6F6A5E),
       List.of(new Color(0x1A233D), new Color(0x9D6400), new Color(0x1B6659), new Color(0x512005), new Color(0x8871AC), new Color(0x739E7F)));
 
   /** For a dark window. */

@@ -1,5 +1,6 @@
 package daubline.intake.logger;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The values of one column of a logger's file in time. */
@@ -45,5 +46,24 @@ public final class ChannelSeries {
   /** The states that occur, in the order of their first row. */
   public List<String> states() {
     return words;
+  }
+
+  /**
+   * The stretches in which the sensor said one and the same word.
+   *
+   * @param seconds times of the rows, s
+   */
+  public List<StateRun> runs(double[] seconds) {
+    List<StateRun> runs = new ArrayList<>();
+    for (int row = 0; row < states.length; row++) {
+      int first = row;
+      while (states[first] != NUMBER && row + 1 < states.length && states[row + 1] == states[first]) {
+        row++;
+      }
+      if (states[first] != NUMBER) {
+        runs.add(new StateRun(seconds[first], seconds[row], words.get(states[first] - 1)));
+      }
+    }
+    return runs;
   }
 }

@@ -48,6 +48,7 @@ import daubline.record.SpreadTable;
 import daubline.record.StepTable;
 import daubline.record.TraceTable;
 import daubline.record.VisitTable;
+import daubline.record.WordTable;
 import daubline.record.ZoneTable;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
@@ -129,7 +130,8 @@ public final class RecordPages {
       case FurnaceBuild build -> List.of(new Kind("record.drying", (p, s) -> new RecordPage(p, new DryingTable(desk(s), build))));
       case Series series -> List.of(new Kind("record.roles", (p, s) -> new RecordPage(p, new RoleTable(desk(s), series))));
       case Study study -> List.of(new Kind("record.hazards", (p, s) -> new RecordPage(p, new HazardTable(desk(s), LocalDate::now))),
-          new Kind("record.permissions", (p, s) -> new RecordPage(p, new PermissionTable(desk(s), LocalDate::now))));
+          new Kind("record.permissions", (p, s) -> new RecordPage(p, new PermissionTable(desk(s), LocalDate::now))),
+          new Kind("record.words", (p, s) -> new RecordPage(p, new WordTable(desk(s)))));
       default -> List.of();
     };
   }

@@ -4,7 +4,10 @@ import daubline.intake.logger.ChannelSeries;
 import daubline.intake.logger.Envelope;
 import daubline.intake.logger.Gap;
 import daubline.intake.logger.LoggerSeries;
+import daubline.intake.logger.StateRun;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +19,24 @@ final class Trace {
   private static final double SHORTEST = 10;
   private static final double STEPS_JOINED = 5;
 
+  /** From the lowest to the highest value that a strip has room for, canonical unit. */
+  record Scale(double low, double high) {
+
+    private Scale over(Scale other) {
+      return new Scale(Math.min(low, other.low), Math.max(high, other.high));
+    }
+
+    double span() {
+      return high > low ? high - low : 1;
+    }
+  }
+
   private final LoggerSeries series;
   private final double[] seconds;
   private final double longestStep;
   private final Map<String, List<ChannelSeries>> strips = new LinkedHashMap<>();
+  private final Map<ChannelSeries, List<StateRun>> states = new HashMap<>();
+  private final Map<String, Scale> scales = new HashMap<>();
   private OptionalDouble lit;
   private double from;
   private double until;
@@ -38,6 +55,7 @@ final class Trace {
     for (ChannelSeries channel : series.channels()) {
       String unit = channel.layout().unit().map(u -> u.symbol()).orElse(channel.layout().unitText());
       strips.computeIfAbsent(unit, u -> new ArrayList<>()).add(channel);
+      states.put(channel, channel.runs(seconds));
     }
     whole();
   }
@@ -47,7 +65,7 @@ final class Trace {
     for (int i = 0; i < steps.length; i++) {
       steps[i] = seconds[i + 1] - seconds[i];
     }
-    java.util.Arrays.sort(steps);
+    Arrays.sort(steps);
     return steps.length == 0 ? 1 : Math.max(1e-3, steps[steps.length / 2]);
   }
 
@@ -56,6 +74,7 @@ final class Trace {
   }
 
   void whole() {
+    scales.clear();
     from = 0;
     until = end();
   }
@@ -77,8 +96,24 @@ final class Trace {
     return series.gaps();
   }
 
-  double[] seconds() {
-    return seconds;
+  /** The stretches in which a channel's sensor said something other than numbers. */
+  List<StateRun> states(ChannelSeries channel) {
+    return states.get(channel);
+  }
+
+  /** The number of a channel in the file, from 1. */
+  int number(ChannelSeries channel) {
+    return series.channels().indexOf(channel) + 1;
+  }
+
+  /**
+   * The scale of a strip: it has room for what is in view, and while the view only moves it keeps the room it had, so that
+   * the curves do not jump.
+   */
+  Scale scale(String strip, List<Envelope> inView) {
+    double low = inView.stream().flatMapToDouble(e -> Arrays.stream(e.low())).filter(v -> !Double.isNaN(v)).min().orElse(Double.NaN);
+    double high = inView.stream().flatMapToDouble(e -> Arrays.stream(e.high())).filter(v -> !Double.isNaN(v)).max().orElse(Double.NaN);
+    return Double.isNaN(low) ? scales.getOrDefault(strip, new Scale(0, 1)) : scales.merge(strip, new Scale(low, high), Scale::over);
   }
 
   Envelope envelope(ChannelSeries channel, int columns) {
@@ -95,6 +130,7 @@ final class Trace {
 
   /** Makes the view longer or shorter about a time. */
   void zoom(double factor, double about) {
+    scales.clear();
     double length = Math.max(SHORTEST, Math.min(end(), (until - from) * factor));
     double share = (about - from) / (until - from);
     from = Math.max(0, Math.min(end() - length, about - share * length));
@@ -125,7 +161,7 @@ final class Trace {
     if (Double.isNaN(cursor) || seconds.length == 0) {
       return -1;
     }
-    int found = java.util.Arrays.binarySearch(seconds, cursor);
+    int found = Arrays.binarySearch(seconds, cursor);
     int after = found >= 0 ? found : Math.min(seconds.length - 1, -found - 1);
     return after > 0 && cursor - seconds[after - 1] < seconds[after] - cursor ? after - 1 : after;
   }
