@@ -20,7 +20,7 @@ record DrawnAir(double flow, ShaftInputs shaft, ShaftSolution solution) {
 
   /** Gas of a stack in full fire, K, to begin with, and where no hot shaft is found (common practice, no source). */
   private static final double HOT = 1100;
-  private static final double AGREED = .01;
+  private static final double AGREED = .02;
   private static final int TURNS = 6;
 
   /**
@@ -37,20 +37,22 @@ record DrawnAir(double flow, ShaftInputs shaft, ShaftSolution solution) {
     double through = 1 - planned.get(ShaftParameter.LEAK);
     DoubleUnaryOperator gas = z -> HOT;
     double flow = draught.flow(gas, through, pull);
-    DrawnAir found = solve(planned, flow);
+    ShaftSolver solver = new ShaftSolver();
+    ShaftInputs shaft = blowing(planned, flow);
+    DrawnAir found = new DrawnAir(flow, shaft, solver.solve(shaft));
     for (int turn = 0; turn < TURNS && found.solution.converged(); turn++) {
       double next = draught.flow(found.solution::gas, through, pull);
       if (Math.abs(next - flow) < AGREED * flow) {
         break;
       }
       flow = next;
-      found = solve(planned, flow);
+      shaft = blowing(planned, flow);
+      found = new DrawnAir(flow, shaft, solver.solveNear(found.solution, shaft));
     }
     return found;
   }
 
-  private static DrawnAir solve(ShaftInputs planned, double flow) {
-    ShaftInputs shaft = planned.with(ShaftParameter.AIR, Math.clamp(flow, ShaftParameter.AIR.low(), ShaftParameter.AIR.high()));
-    return new DrawnAir(flow, shaft, new ShaftSolver().solve(shaft));
+  private static ShaftInputs blowing(ShaftInputs planned, double flow) {
+    return planned.with(ShaftParameter.AIR, Math.clamp(flow, ShaftParameter.AIR.low(), ShaftParameter.AIR.high()));
   }
 }
