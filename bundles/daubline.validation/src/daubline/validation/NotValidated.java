@@ -19,7 +19,9 @@ final class NotValidated implements Section {
             + "lie where practitioners measure them, which is no validation.",
         "**The chance of no bloom** rests on one published low-blast smelt.",
         "**When slag reaches the air inlet**: no published smelt tells room, slag and time together.",
+        "**Air that a furnace without bellows draws**: hydrostatics and Ergun's law are checked, no measured natural draught of a bloomery was at hand.",
+        "**Carbon of the bloom**: equilibrium and diffusion are checked against published values, the tendency against no bloom.",
         "**Work at the bellows** rests on common practice.",
-        "**Outside small charcoal furnaces** (inside diameter 10 cm to 1 m, stack 15 cm to 2.5 m, 40 to 2500 L/min) nothing is claimed; natural draught is only estimated."));
+        "**Outside small charcoal furnaces** (inside diameter 10 cm to 1 m, stack 15 cm to 2.5 m, 40 to 2500 L/min) nothing is claimed."));
   }
 }

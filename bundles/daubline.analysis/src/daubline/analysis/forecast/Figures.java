@@ -16,7 +16,8 @@ public final class Figures {
 
   /** The units in which people read each canonical one. */
   private static final Map<String, Shown> SHOWN = Map.of("s", new Shown(Quantity.TIME, "h"), "kg/s", new Shown(Quantity.MASS_FLOW, "kg/h"),
-      "m", new Shown(Quantity.LENGTH, "cm"), "m/s", new Shown(Quantity.SPEED, "m/s"), "1", new Shown(Quantity.FRACTION, "%"));
+      "m", new Shown(Quantity.LENGTH, "cm"), "m/s", new Shown(Quantity.SPEED, "m/s"),
+      "m³/s", new Shown(Quantity.VOLUME_FLOW, "L/min"), "1", new Shown(Quantity.FRACTION, "%"));
 
   private Figures() {
   }

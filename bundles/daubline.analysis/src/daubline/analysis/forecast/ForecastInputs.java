@@ -23,6 +23,12 @@ import java.util.stream.Stream;
 final class ForecastInputs {
 
   private static final double USUAL_BORE = 0.025;
+  /** Opening of a furnace without bellows where none is stated, m (common practice, no source). */
+  private static final double USUAL_OPENING = 0.05;
+  /** Share of drawn air that passes along the wall; no bellows lose any (common practice, no source). */
+  private static final Spread PAST_THE_CHARGE = Spread.even(0, 0.2);
+  /** Error of a size by sieve bands (common practice, no source). */
+  private static final double SIEVE_DOUBT = 0.1;
 
   /** Parameters that are variables as they stand; in the order of the parameters, which is printed. */
   private static final Map<ShaftParameter, String> DIRECT = new EnumMap<>(Map.ofEntries(
@@ -36,7 +42,7 @@ final class ForecastInputs {
   private final Trial trial;
   private final KnownValues known;
   private final InputFindings findings;
-  private final List<Trail> analyses = new ArrayList<>();
+  private final List<Trail> traced = new ArrayList<>();
   private final Map<ShaftParameter, Spread> furnace = new EnumMap<>(ShaftParameter.class);
 
   ForecastInputs(Trial trial, Variables variables, Overlay overlay) {
@@ -47,27 +53,39 @@ final class ForecastInputs {
 
   /** The inputs; empty when ore, charcoal, diameter or air is not known or cannot be, with findings that say so. */
   Optional<BurnInputs> build() {
-    DIRECT.forEach((parameter, variable) -> known.number(variable).ifPresent(amount -> put(parameter, amount)));
+    boolean drawn = isDrawn();
+    DIRECT.forEach((parameter, variable) -> {
+      if (!drawn || parameter != ShaftParameter.AIR) {
+        known.number(variable).ifPresent(amount -> put(parameter, amount));
+      }
+    });
     stackFromHeight();
-    airFromBellows();
+    if (drawn) {
+      furnace.put(ShaftParameter.LEAK, PAST_THE_CHARGE);
+    } else {
+      airFromBellows();
+    }
     charcoalSize();
     oreSize();
     Analysis ore = ore();
     Optional<Amount> oreMass = mass("ore_total", "the ore to be charged");
     Optional<Amount> charcoal = known.number("charcoal_main").or(() -> known.number("charcoal_total"));
     charcoal.ifPresentOrElse(a -> findings.positive("the charcoal to be burnt", a), () -> findings.missing("the charcoal to be burnt"));
-    Stream.of(ShaftParameter.DIAMETER, ShaftParameter.AIR).filter(p -> !furnace.containsKey(p) && !findings.hasRefused(p.label()))
+    Stream.of(ShaftParameter.DIAMETER, drawn ? ShaftParameter.STACK : ShaftParameter.AIR).filter(p -> !furnace.containsKey(p) && !findings.hasRefused(p.label()))
         .forEach(p -> findings.missing(p.label()));
-    double bore = size("inlet_bore", "the bore of the air inlet", USUAL_BORE);
+    double bore = size("inlet_bore", "the bore of the air inlet", drawn ? USUAL_OPENING : USUAL_BORE);
     int inlets = (int) Math.max(1, Math.round(size("inlet_count", "the number of air inlets", 1)));
     if (findings.hasErrors() || oreMass.isEmpty() || charcoal.isEmpty()) {
       return Optional.empty();
     }
     ratioAndOre(ore, oreMass.get(), charcoal.get());
+    if (drawn) {
+      findings.drawn(known.word("air_device").isPresent(), known.number("inlet_bore").isPresent() && known.number("inlet_count").isPresent(), bore, inlets);
+    }
     findings.fromTheFire(known.fromTheFire());
     return Optional.of(new BurnInputs(furnace, ore, or(analysis(Material.LINING, Material.CLAY), BurnInputs.USUAL_LINING),
         or(analysis(Material.ASH), BurnInputs.USUAL_ASH), Spreads.of(oreMass.get()), Spreads.of(charcoal.get()),
-        new BurnInputs.Inlets(bore, inlets, Math.clamp(delivered(), 0.1, 1)), Shapes.slagRoom(known), Optional.empty(), List.of()));
+        new BurnInputs.Inlets(bore, inlets, Math.clamp(delivered(), 0.1, 1), !drawn), Shapes.slagRoom(known), Optional.empty(), List.of()));
   }
 
   private static Analysis or(Analysis known, Analysis usual) {
@@ -84,7 +102,7 @@ final class ForecastInputs {
   }
 
   List<Trail> used() {
-    return Stream.concat(known.used().stream(), analyses.stream()).toList();
+    return Stream.concat(known.used().stream(), traced.stream()).toList();
   }
 
   private Optional<Amount> mass(String variable, String what) {
@@ -116,6 +134,17 @@ final class ForecastInputs {
     }
   }
 
+  /** Whether the furnace draws its air: so it is said and no flow is known, or neither bellows nor flow are known of a shaft of known height. */
+  private boolean isDrawn() {
+    Optional<Amount> flow = known.number("air_flow");
+    if (known.word("air_device").isPresent()) {
+      return known.word("air_device").filter("natural draught"::equals).isPresent() && flow.map(Amount::value).orElse(0.0) == 0;
+    }
+    boolean bellows = Stream.of("bellows_stroke_volume", "bellows_strokes_per_minute", "bellows_operators").anyMatch(v -> known.number(v).isPresent());
+    boolean shaft = Stream.of("height_above_inlet", "furnace_height").anyMatch(v -> known.number(v).isPresent());
+    return flow.isEmpty() && !bellows && shaft;
+  }
+
   private void airFromBellows() {
     if (furnace.containsKey(ShaftParameter.AIR) || findings.hasRefused(ShaftParameter.AIR.label())) {
       return;
@@ -134,8 +163,14 @@ final class ForecastInputs {
     return known.number("bellows_efficiency").map(Amount::value).orElse(BurnInputs.Inlets.USUAL_DELIVERED);
   }
 
+  /** Sieve bands of the lot come before a typed size, which comes before the ends of a grain. */
   private void charcoalSize() {
-    if (!furnace.containsKey(ShaftParameter.CHARCOAL_SIZE)) {
+    Optional<SieveBands> bands = SieveBands.of(trial.getLots().stream());
+    if (bands.isPresent() && findings.range(ShaftParameter.CHARCOAL_SIZE, bands.get().size())) {
+      furnace.put(ShaftParameter.CHARCOAL_SIZE, Spread.relative(bands.get().size(), SIEVE_DOUBT));
+      traced.add(bands.get().from());
+      known.forget("charcoal_size");
+    } else if (!furnace.containsKey(ShaftParameter.CHARCOAL_SIZE)) {
       between("charcoal_grain_low", "charcoal_grain_high", ShaftParameter.CHARCOAL_SIZE);
     }
   }
@@ -187,8 +222,8 @@ final class ForecastInputs {
       Optional<daubline.model.Analysis> found = lots().flatMap(lot -> lot.getAnalyses().stream()).filter(a -> a.getMaterial() == material).findFirst();
       if (found.isPresent()) {
         Trail trail = Trail.entry("Analysis of " + material.word(), String.valueOf(found.get().getName()), String.valueOf(found.get().getId()));
-        if (!analyses.contains(trail)) {
-          analyses.add(trail);
+        if (!traced.contains(trail)) {
+          traced.add(trail);
         }
         return Oxides.of(found.get());
       }

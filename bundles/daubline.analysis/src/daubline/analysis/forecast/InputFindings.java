@@ -74,6 +74,18 @@ final class InputFindings {
     return true;
   }
 
+  /** Says that the furnace draws its air, and what that was reckoned from. */
+  void drawn(boolean stated, boolean openings, double bore, int count) {
+    if (!stated) {
+      add(Finding.warning("forecast.drawn", place(), "neither air flow nor bellows are known: it is taken as a furnace that draws its own air",
+          "state the air device, and with bellows or a blower the air flow"));
+    }
+    if (!openings) {
+      add(Finding.warning("forecast.openings", place(), "bore and number of the openings are not both known: " + count + " of " + Printed.number(1000 * bore)
+          + " mm taken, and drawn air follows them", "state bore and number of the air inlets"));
+    }
+  }
+
   void fromTheFire(List<String> names) {
     if (!names.isEmpty()) {
       add(Finding.note("forecast.fired", place(), "known only from the fire itself, not from the plan: " + String.join(", ", names),

@@ -94,6 +94,14 @@ final class KnownValues {
     return Optional.of(amount);
   }
 
+  /** Takes a number back that something better was found for. */
+  void forget(String variable) {
+    Reading reading = readings.get(variable);
+    if (reading != null && asked.remove(variable)) {
+      used.removeIf(t -> t.what().equals(variables.get(variable).name() + ", " + places.get(variable)));
+    }
+  }
+
   /** A word of a list, such as the fill of a pit. */
   Optional<String> word(String variable) {
     return Optional.ofNullable(words.get(variable));

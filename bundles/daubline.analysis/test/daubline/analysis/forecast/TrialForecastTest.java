@@ -109,6 +109,57 @@ class TrialForecastTest {
         forecast.used().toString());
   }
 
+  private void planWithoutAir() {
+    planPublishedSmelt();
+    session.edit("No air", () -> trial.getValues().removeIf(v -> v.getVariable().equals("air_flow")));
+  }
+
+  /** Natural draught gets its air from the hot column, with openings as stated; bellows without numbers do not. */
+  @Test
+  void naturalDraughtIsReckonedAndBellowsAreAskedFor() {
+    planWithoutAir();
+    assertTrue(forecast().findings().stream().anyMatch(f -> f.code().equals("forecast.drawn")));
+    plan(Stage.PLANNED, "air_device", "natural draught", "");
+    plan(Stage.PLANNED, "inlet_bore", "60", "mm");
+    plan(Stage.PLANNED, "inlet_count", "4", "");
+    TrialForecast drawn = forecast();
+    assertTrue(drawn.findings().stream().noneMatch(f -> f.code().equals("forecast.drawn") || f.code().equals("forecast.openings")), drawn.findings().toString());
+    var air = drawn.get(BurnQuantity.AIR).orElseThrow();
+    assertTrue(air.low() < air.median() && air.median() < air.high() && air.median() < 650e-3 / 60, air.toString());
+    session.edit("Bellows", () -> trial.getValues().removeIf(v -> v.getVariable().equals("air_device")));
+    plan(Stage.PLANNED, "air_device", "bag bellows", "");
+    assertTrue(forecast().findings().stream().anyMatch(f -> f.code().equals("forecast.missing")));
+  }
+
+  /** 3 kg between 10 and 20 mm and 1 kg between 20 and 40: 4/(3·ln 2/10 + ln 2/20) = 16.5 mm, before the typed 30 mm. */
+  @Test
+  void sieveBandsOfTheCharcoalComeBeforeTheTypedSize() {
+    planPublishedSmelt();
+    plan(Stage.PLANNED, "charcoal_size", "30", "mm");
+    double typed = forecast().get(BurnQuantity.BED_PRESSURE).orElseThrow().central();
+    session.edit("Sieve", () -> {
+      var lot = NEW.createLot();
+      lot.setName("Oak");
+      lot.setMaterial(daubline.base.Material.CHARCOAL);
+      var sieving = NEW.createTreatment();
+      sieving.setStep("sieve");
+      for (double[] b : new double[][] {{.01, .02, 3}, {.02, .04, 1}}) {
+        var band = NEW.createSizeBand();
+        band.setMeshFrom(b[0]);
+        band.setMeshTo(b[1]);
+        Readings.put(band, daubline.base.Amount.exact(b[2]));
+        sieving.getBands().add(band);
+      }
+      lot.getTreatments().add(sieving);
+      session.study().getLots().add(lot);
+      trial.getLots().add(lot);
+    });
+    TrialForecast sieved = forecast();
+    assertTrue(sieved.get(BurnQuantity.BED_PRESSURE).orElseThrow().central() > 1.5 * typed);
+    assertTrue(sieved.used().stream().anyMatch(t -> t.what().contains("2 sieve bands of lot Oak") && t.value().startsWith("16.5")), sieved.used().toString());
+    assertTrue(sieved.used().stream().noneMatch(t -> t.what().startsWith("Charcoal size, planned")), sieved.used().toString());
+  }
+
   @Test
   void repeatsItself() {
     planPublishedSmelt();

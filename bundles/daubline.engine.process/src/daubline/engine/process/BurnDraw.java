@@ -5,6 +5,7 @@ import static daubline.engine.process.shaft.ShaftParameter.*;
 import daubline.engine.process.air.Bellows;
 import daubline.engine.process.air.Blast;
 import daubline.engine.process.air.Descent;
+import daubline.engine.process.air.Draught;
 import daubline.engine.process.air.PackedBed;
 import daubline.engine.process.balance.Analysis;
 import daubline.engine.process.balance.ForwardBalance;
@@ -37,9 +38,14 @@ final class BurnDraw {
   private static final double LEAST_SHARE = .4;
   private static final double ORE_SPREAD = .1;
   private static final double IRON_SPREAD = .015;
+  /** Spread of the draught by wind and of Ergun's law for a charge, in the logarithm (common practice, no source). */
+  private static final double DRAUGHT_SIGMA = .3;
 
   final ShaftInputs shaft;
   final ShaftSolution solution;
+  /** Carbon tendency of the iron; null without a shaft. */
+  CarbonTendency carbon;
+  private final double flow;
   private final BurnInputs in;
   private final RecoveryModel model;
   private final RandomStream random;
@@ -49,7 +55,8 @@ final class BurnDraw {
   /** What is drawn beside the furnace itself; each has its share of the spread as an input of the shaft has. */
   enum Guess {
     BURN_RATE("charcoal burnt per air"), RECOVERY("recovery, from smelt to smelt"), ORE_IRON("iron of the ore"), ORE_GANGUE("silica of the ore"),
-    ORE_MASS("weight of the ore"), CHARCOAL_MASS("weight of the charcoal"), LIQUIDUS("liquidus formula"), VISCOSITY("viscosity formula");
+    ORE_MASS("weight of the ore"), CHARCOAL_MASS("weight of the charcoal"), LIQUIDUS("liquidus formula"), VISCOSITY("viscosity formula"),
+    DRAUGHT("wind, and shape of the pieces");
 
     private final String label;
 
@@ -74,8 +81,11 @@ final class BurnDraw {
     guesses.put(Guess.CHARCOAL_MASS, charcoal);
     guesses.put(Guess.ORE_IRON, ore.iron());
     guesses.put(Guess.ORE_GANGUE, ore.share(Oxide.SIO2));
-    shaft = shaftInputs(ore, oreMass, charcoal);
-    solution = new ShaftSolver().solve(shaft);
+    ShaftInputs planned = shaftInputs(ore, oreMass, charcoal);
+    DrawnAir drawn = in.inlets().blown() ? null : drawnAir(planned);
+    shaft = drawn == null ? planned : drawn.shaft();
+    solution = drawn == null ? new ShaftSolver().solve(shaft) : drawn.solution();
+    flow = drawn == null ? get(AIR) : drawn.flow();
     air();
     double burn = burnRate();
     put(BurnQuantity.DURATION, charcoal / burn);
@@ -133,8 +143,13 @@ final class BurnDraw {
     return Math.clamp(value, p.low(), p.high());
   }
 
+  private DrawnAir drawnAir(ShaftInputs planned) {
+    guesses.put(Guess.DRAUGHT, Math.exp(DRAUGHT_SIGMA * normal()));
+    return DrawnAir.of(planned, in.inlets(), guess(Guess.DRAUGHT));
+  }
+
   private void air() {
-    double flow = get(AIR);
+    put(BurnQuantity.AIR, flow);
     double speed = Blast.inletSpeed(flow, in.inlets().diameter(), in.inlets().number());
     put(BurnQuantity.BLAST, Blast.perArea(flow, get(DIAMETER)));
     put(BurnQuantity.INLET_SPEED, speed);
@@ -144,7 +159,6 @@ final class BurnDraw {
 
   /** Share of the limit on the air as told; the share holds what leaks and what leaves as CO2 together. */
   private double burnRate() {
-    double flow = get(AIR);
     Blast.BurnBounds bounds = Blast.burnBounds(flow, get(FIXED_CARBON), get(CHARCOAL_MOISTURE));
     put(BurnQuantity.BURN_LEAST, bounds.allCarbonDioxide());
     put(BurnQuantity.BURN_MOST, bounds.allCarbonMonoxide());
@@ -165,28 +179,19 @@ final class BurnDraw {
     put(BurnQuantity.HOTTEST, h.hottestSolid() - Constants.ZERO_C);
     put(BurnQuantity.MOUTH_GAS, h.mouthGas() - Constants.ZERO_C);
     put(BurnQuantity.TOP_CO, h.topCoShare());
+    carbon = CarbonTendency.of(solution, value(BurnQuantity.RESIDENCE));
+    put(BurnQuantity.CARBON, carbon.carbon());
     put(BurnQuantity.HEIGHT_900, heightOf(900 + Constants.ZERO_C));
     double area = Math.PI * get(DIAMETER) * get(DIAMETER) / 4;
-    double flow = get(AIR) * (1 - get(LEAK));
-    double flux = flow * (Blast.density(Constants.BLOWER_T) + Combustion.carbonPerAir(1)) / area;
+    double flux = flow * (1 - get(LEAK)) * (Blast.density(Constants.BLOWER_T) + Combustion.carbonPerAir(1)) / area;
     PackedBed bed = new PackedBed(get(CHARCOAL_SIZE), get(SPHERICITY), get(VOIDAGE));
-    double drop = bed.drop(flux, get(STACK), this::gasAt);
+    double drop = bed.drop(flux, get(STACK), solution::gas);
     put(BurnQuantity.BED_PRESSURE, drop);
-    double power = new Bellows(get(AIR) / in.inlets().delivered(), 1, in.inlets().delivered()).power(value(BurnQuantity.INLET_PRESSURE) + drop);
+    put(BurnQuantity.DRAUGHT, Draught.pressure(get(STACK), solution::gas, get(AMBIENT)));
+    double strokes = in.inlets().blown() ? flow / in.inlets().delivered() : 0;
+    double power = new Bellows(strokes, 1, in.inlets().delivered()).power(value(BurnQuantity.INLET_PRESSURE) + drop);
     put(BurnQuantity.BELLOWS_POWER, power);
     put(BurnQuantity.PEOPLE, power / Bellows.PERSON_POWER);
-  }
-
-  private double gasAt(double height) {
-    List<ShaftSolution.Level> profile = solution.profile();
-    for (int i = 1; i < profile.size(); i++) {
-      ShaftSolution.Level b = profile.get(i);
-      if (b.height() >= height) {
-        ShaftSolution.Level a = profile.get(i - 1);
-        return a.gas() + (b.gas() - a.gas()) * (height - a.height()) / (b.height() - a.height());
-      }
-    }
-    return profile.getLast().gas();
   }
 
   /** Highest level at which the charge is this hot; 0 when it never is. */

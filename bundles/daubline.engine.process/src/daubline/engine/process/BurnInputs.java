@@ -39,13 +39,14 @@ public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Anal
    * @param diameter inner diameter of an air inlet, m
    * @param number number of air inlets
    * @param delivered share of the bellows' stroke that reaches the furnace, 0 to 1
+   * @param blown whether bellows or a blower move the air; otherwise the furnace draws it
    */
-  public record Inlets(double diameter, int number, double delivered) {
+  public record Inlets(double diameter, int number, double delivered, boolean blown) {
 
     /** Share of a stroke that hand bellows deliver when nobody measured it; 0.5 to 0.9 (from memory). */
     public static final double USUAL_DELIVERED = .7;
     /** One inlet of 25 mm. */
-    public static final Inlets USUAL = new Inlets(.025, 1, USUAL_DELIVERED);
+    public static final Inlets USUAL = new Inlets(.025, 1, USUAL_DELIVERED, true);
   }
 
   /**
@@ -81,6 +82,11 @@ public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Anal
   /** The same with a burn rate from the charge log, kg/s. */
   public BurnInputs withBurnRate(Spread rate) {
     return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, Optional.of(rate), ownRecoveries);
+  }
+
+  /** The same with other air inlets. */
+  public BurnInputs withInlets(Inlets others) {
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, others, slagRoom, burnRate, ownRecoveries);
   }
 
   /** The same with another place for the slag. */

@@ -6,6 +6,10 @@ import daubline.engine.process.slag.ViscosityModel;
 
 /** Something that a forecast tells, with its unit, its source and what its figure is worth. */
 public enum BurnQuantity {
+  /** Air going in. */
+  AIR("air going in", "m³/s", Standing.ESTIMATE, Source.derived("as planned, or from the bellows' strokes; without bellows, where the draught of the hot column "
+      + "equals what openings and charge resist: hydrostatics, and S. Ergun, Chem. Eng. Prog. 48 (1952) 89; wind and shape of the pieces by a factor of 1.6 either "
+      + "way (common practice, no source)")),
   /** Blast per hearth area. */
   BLAST("blast per hearth area", "m/s", Standing.EXACT, Source.derived("flow by cross section")),
   /** Air speed in the inlet. */
@@ -15,6 +19,8 @@ public enum BurnQuantity {
   /** Pressure lost in the bed. */
   BED_PRESSURE("pressure lost in the charge", "Pa", Standing.ESTIMATE,
       Source.published("S. Ergun, Chem. Eng. Prog. 48 (1952) 89, with the temperature at each height")),
+  /** Draught. */
+  DRAUGHT("draught of the hot column", "Pa", Standing.ESTIMATE, Source.derived("hydrostatics, with the gas temperature at each height")),
   /** Muscle power. */
   BELLOWS_POWER("muscle power at the bellows", "W", Standing.ESTIMATE,
       Source.derived("flow by pressure of inlet and charge; a third of the muscle's power ends up in the air (common "
@@ -56,6 +62,9 @@ public enum BurnQuantity {
   BLOOM("bloom", "kg", Standing.EXPERIENCE, RecoveryModel.SOURCE),
   /** Metal. */
   METAL("iron in the bloom", "kg", Standing.EXPERIENCE, RecoveryModel.SOURCE),
+  /** Carbon of the iron. */
+  CARBON("carbon that the gas gives the iron", "1", Standing.TENDENCY, Source.derived("CO and CO2 against the Boudouard equilibrium, carbon of austenite after "
+      + "S. Gunnarson 1967 (from memory), Fick's law in a piece of the ore's size, time from the descent")),
   /** Slag mass. */
   SLAG("slag", "kg", Standing.EXPERIENCE, Source.derived("oxide balance with the recovery above")),
   /** FeO of slag. */
@@ -96,6 +105,8 @@ public enum BurnQuantity {
     EXPERIENCE("no better than the trade's experience until your own trials are in"),
     /** The physics. */
     EXPLAINS("explains, not validated for yield"),
+    /** The physics of one part of the matter. */
+    TENDENCY("a tendency: not checked against blooms"),
     /** A formula used near the edge of its data. */
     ESTIMATE("estimate from a published formula"),
     /** One case. */

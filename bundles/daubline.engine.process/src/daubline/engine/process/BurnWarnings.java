@@ -3,6 +3,7 @@ package daubline.engine.process;
 import daubline.base.Finding;
 import daubline.engine.process.shaft.ShaftParameter;
 import daubline.engine.process.shaft.ShaftSolution;
+import daubline.engine.process.thermo.Constants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,7 +26,8 @@ final class BurnWarnings {
   static List<Finding> of(BurnInputs in, BurnDraw middle, List<Forecast> forecasts, double refused,
       RecoveryModel model) {
     BurnWarnings w = new BurnWarnings(forecasts);
-    w.air();
+    w.air(in);
+    w.carbon(middle, in);
     w.heat(middle.solution);
     w.slag(in);
     w.iron(in);
@@ -49,15 +51,19 @@ final class BurnWarnings {
     return String.format(Locale.ROOT, format, values);
   }
 
-  private void air() {
+  private void air(BurnInputs in) {
     double litres = 6 * of(BurnQuantity.BLAST);
+    boolean blown = in.inlets().blown();
+    if (!blown) {
+      drawn(in);
+    }
     if (litres < DEAD_BLAST) {
       warn("low-air", number("%.2f L/min of air per cm² of hearth: walls take so much of the heat that slag may not run "
-          + "and the iron does not gather", litres), "more air, or a narrower furnace");
+          + "and the iron does not gather", litres), blown ? "more air, or a narrower furnace" : "a taller shaft, coarser charcoal without fines, or more and larger openings");
     }
     double pressure = of(BurnQuantity.INLET_PRESSURE)
         + (Double.isNaN(of(BurnQuantity.BED_PRESSURE)) ? 0 : of(BurnQuantity.BED_PRESSURE));
-    if (pressure > HAND_PRESSURE) {
+    if (blown && pressure > HAND_PRESSURE) {
       warn("pressure", number("inlet and charge need about %.1f kPa, more than hand bellows give for long",
           pressure / 1000), "a wider inlet, or charcoal screened of fines");
     }
@@ -66,6 +72,26 @@ final class BurnWarnings {
       warn("people", number("by hand this air is the work of about %.0f people at once: power is flow by pressure, and leaks are pumped too", people),
           "a blower, a wider inlet, or less air in a narrower furnace");
     }
+  }
+
+  private void drawn(BurnInputs in) {
+    String pull = Double.isNaN(of(BurnQuantity.DRAUGHT)) ? "no hot column was found, so the air is that of a stack kept hot from outside"
+        : number("its hot column pulls %.1f Pa", of(BurnQuantity.DRAUGHT));
+    note("drawn", number("the furnace draws its own air, about %.0f L/min: %s, against charcoal of %.0f mm and %d openings of %.0f mm; a breeze of 3 m/s on the openings "
+        + "presses 5 Pa, as much again", 6e4 * of(BurnQuantity.AIR), pull, 1000 * in.spread(ShaftParameter.CHARCOAL_SIZE).median(), in.inlets().number(),
+        1000 * in.inlets().diameter()), "measure the air at an opening; yield and burn rate here come from smelts with bellows, none with drawn air was at hand");
+  }
+
+  private void carbon(BurnDraw middle, BurnInputs in) {
+    CarbonTendency c = middle.carbon;
+    if (c == null || Double.isNaN(of(BurnQuantity.CARBON))) {
+      return;
+    }
+    String physics = c.hot() > 0 ? number("where it forms, gas of %.1f %% CO at %.0f °C allows %.2f %%, at the inlet %.2f %%, and it takes %.0f min as pieces of %.0f mm to sink",
+        100 * c.coShare(), c.formed() - Constants.ZERO_C, 100 * c.aboveInlet(), 100 * c.atInlet(), c.hot() / 60, 1000 * in.spread(ShaftParameter.ORE_SIZE).median())
+        : "hardly any iron forms above the inlet where it is hot enough to take carbon";
+    note("carbon", number("by the gas alone the iron tends to %s, about %.2f %% carbon at the inlet: %s", c.word(), 100 * c.carbon(), physics),
+        "slower descent and a taller hot zone carburise, slag rich in FeO takes carbon away; test a piece of the bloom, none was there to check this against");
   }
 
   private void heat(ShaftSolution solution) {

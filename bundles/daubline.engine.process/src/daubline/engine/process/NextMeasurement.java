@@ -23,7 +23,8 @@ public record NextMeasurement(BurnQuantity about, String what, double share) {
   /** What can be measured, and which inputs it fixes. */
   private enum Measurement {
     LOG("log three charges with the clock", BurnDraw.Guess.BURN_RATE.label()),
-    AIR("measure the air at the inlet, bellows leaks included", ShaftParameter.AIR.label(), ShaftParameter.LEAK.label()),
+    AIR("measure the air at the inlet, leaks included", ShaftParameter.AIR.label(), ShaftParameter.LEAK.label(),
+        BurnDraw.Guess.DRAUGHT.label()),
     GAS("measure CO and CO2 at the mouth", ShaftParameter.ZONE_CO.label(), ShaftParameter.REACTIVITY.label()),
     WALL("measure the temperature at two heights of the shaft", ShaftParameter.WALL_LOSS.label(), ShaftParameter.CHARCOAL_CONDUCTIVITY.label()),
     SLAG("weigh all slag, and note when it reaches the inlet", ShaftParameter.LINING.label(), ShaftParameter.HEARTH_ROOM.label()),

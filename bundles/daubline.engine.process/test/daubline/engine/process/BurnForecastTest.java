@@ -86,6 +86,44 @@ class BurnForecastTest {
     assertEquals(0, f.get(BurnQuantity.BLOOM).median());
   }
 
+  /** A shaft of 2 m with coarse charcoal and many openings draws more than a low one; draught is 4 to 9 Pa a metre by hydrostatics. */
+  @Test
+  void withoutBellowsTheHotColumnDrawsTheAir() {
+    BurnForecast tall = drawn(2, .05);
+    BurnForecast low = drawn(.8, .05);
+    BurnForecast fine = drawn(2, .015);
+    Forecast air = tall.get(BurnQuantity.AIR);
+    assertTrue(air.central() > low.get(BurnQuantity.AIR).central() && air.central() > fine.get(BurnQuantity.AIR).central(), air.toString());
+    assertTrue(air.low() < air.central() && air.central() < air.high() && air.high() > 1.5 * air.low(), air.toString());
+    double pull = tall.get(BurnQuantity.DRAUGHT).central();
+    assertTrue(pull > 8 && pull < 18, "draught " + pull);
+    // in still air what it pulls is what openings and charge resist
+    assertEquals(pull, tall.get(BurnQuantity.INLET_PRESSURE).central() + tall.get(BurnQuantity.BED_PRESSURE).central(), .1 * pull);
+    assertEquals(0, tall.get(BurnQuantity.PEOPLE).central());
+    assertTrue(air.shares().containsKey("wind, and shape of the pieces"), air.shares().toString());
+    assertTrue(tall.findings().stream().anyMatch(x -> x.code().equals("burn.drawn")));
+  }
+
+  private static BurnForecast drawn(double stack, double charcoal) {
+    return BurnForecast.of(BurnInputs.of(Map.of(ShaftParameter.DIAMETER, Spread.exact(.5), ShaftParameter.STACK, Spread.exact(stack),
+        ShaftParameter.CHARCOAL_SIZE, Spread.exact(charcoal), ShaftParameter.LEAK, Spread.even(0, .2)), ORE, 60, 150)
+        .withInlets(new BurnInputs.Inlets(.06, 8, .7, false)), 100, 4);
+  }
+
+  /** A taller, slower shaft with fine ore gives the gas more time: the iron comes with more carbon; no more than graphite allows. */
+  @Test
+  void slowAndFineCarburisesMore() {
+    Map<ShaftParameter, Spread> slow = new java.util.EnumMap<>(compact().furnace());
+    slow.put(ShaftParameter.STACK, Spread.exact(1.2));
+    slow.put(ShaftParameter.ORE_SIZE, Spread.exact(.002));
+    slow.put(ShaftParameter.AIR, Spread.exact(450 / 6e4));
+    Forecast fast = BurnForecast.of(compact(), 100, 1).get(BurnQuantity.CARBON);
+    BurnForecast forecast = BurnForecast.of(BurnInputs.of(slow, ORE, 18, 34), 100, 1);
+    Forecast much = forecast.get(BurnQuantity.CARBON);
+    assertTrue(much.central() > fast.central() && fast.central() >= 0 && much.high() < .025, fast + " " + much);
+    assertTrue(forecast.findings().stream().anyMatch(x -> x.code().equals("burn.carbon")));
+  }
+
   @Test
   void shallowHearthChokesFirst() {
     Map<ShaftParameter, Spread> shallow = new java.util.EnumMap<>(compact().furnace());

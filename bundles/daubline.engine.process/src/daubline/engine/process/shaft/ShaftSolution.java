@@ -87,6 +87,18 @@ public record ShaftSolution(ShaftInputs inputs, Optional<String> refusal, List<L
     return new ShaftSolution(inputs, Optional.of(reason), List.of(), null, null, null, 0);
   }
 
+  /** Gas temperature at a height above the inlet in m, K; that of the mouth above it. */
+  public double gas(double height) {
+    for (int i = 1; i < profile.size(); i++) {
+      Level b = profile.get(i);
+      if (b.height() >= height) {
+        Level a = profile.get(i - 1);
+        return a.gas() + (b.gas() - a.gas()) * (height - a.height()) / (b.height() - a.height());
+      }
+    }
+    return profile.getLast().gas();
+  }
+
   /** Whether there is a solution. */
   public boolean converged() {
     return refusal.isEmpty();

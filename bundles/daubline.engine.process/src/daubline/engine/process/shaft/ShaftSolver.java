@@ -47,6 +47,23 @@ public final class ShaftSolver {
     return ShaftSolution.refused(inputs, ShaftOutputs.reason(shaft, c));
   }
 
+  /**
+   * Solves a furnace of the same height as the one solved just before, from that solution; from the start where this fails
+   * or where there was none.
+   */
+  public ShaftSolution solveNear(ShaftSolution before, ShaftInputs inputs) {
+    if (before.converged() && inputs.fault().isEmpty()) {
+      steps = 0;
+      ShaftEquations shaft = new ShaftEquations(inputs);
+      ShaftHearth hearth = new ShaftHearth(shaft);
+      lay(shaft, hearth);
+      if (converge()) {
+        return new ShaftOutputs(shaft, hearth, c).solution(steps);
+      }
+    }
+    return solve(inputs);
+  }
+
   private void lay(ShaftEquations shaft, ShaftHearth hearth) {
     c.use(shaft, hearth);
     ShaftGuess.mesh(shaft.in.get(ShaftParameter.STACK), c.z);

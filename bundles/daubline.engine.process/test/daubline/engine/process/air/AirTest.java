@@ -77,9 +77,13 @@ class AirTest {
   void draught() {
     assertEquals(8.6, Draught.pressure(1, z -> 1073, 293.15), .2);
     PackedBed bed = new PackedBed(.06, .7, .5);
-    double low = Draught.flow(bed, .4, .8, .006, z -> 1073, 293.15);
-    double high = Draught.flow(bed, .4, 1.6, .006, z -> 1073, 293.15);
+    double low = new Draught(bed, .4, .8, .006, 293.15).flow(z -> 1073, 1, 1);
+    double high = new Draught(bed, .4, 1.6, .006, 293.15).flow(z -> 1073, 1, 1);
     assertTrue(high > low && low > 0);
+    assertTrue(new Draught(new PackedBed(.02, .7, .5), .4, .8, .006, 293.15).flow(z -> 1073, 1, 1) < low, "fines let less through");
+    // what is drawn loses what it pulls: hydrostatics against Ergun and Bernoulli
+    double flux = low * (Blast.density(293.15) + .2092) / (Math.PI * .4 * .4 / 4);
+    assertEquals(Draught.pressure(.8, z -> 1073, 293.15), bed.drop(flux, .8, z -> 1073) + Blast.inletPressure(low / .006, 293.15), .01);
   }
 
   /** 25 cm by 50 cm at 7 kg/h: 53 min; 29 by 66 cm at 7.14 kg/h: 92 min, at 250 kg/m³, computed by hand. */
@@ -87,6 +91,49 @@ class AirTest {
   void residence() {
     assertEquals(53, Descent.residence(.25, .5, 250, 7 / 3600.0) / 60, 1);
     assertEquals(92, Descent.residence(.29, .66, 250, 7.14 / 3600) / 60, 2);
+  }
+
+  /**
+   * Austenite with graphite: F. Neumann 1965, C = 3.35e-4 t + 1.61e-6 t² - 0.435 per cent with t in °C (as printed in
+   * public code for austempered iron); the formula for the activity must give a = 1 there within 6 %.
+   */
+  @ParameterizedTest
+  @CsvSource({"750", "850", "950", "1050", "1150"})
+  void austeniteBesideGraphite(double t) {
+    assertEquals(3.35e-4 * t + 1.61e-6 * t * t - .435, 100 * Carburising.surface(1, t + 273.15), .06 * (3.35e-4 * t + 1.61e-6 * t * t - .435));
+  }
+
+  /** A gas in equilibrium with charcoal has the activity one; a gas with more CO2, or hotter with the same CO2, less. */
+  @Test
+  void activityOfCarbonInTheGas() {
+    double t = 1123.15;
+    double balanced = daubline.engine.process.thermo.Equilibria.boudouardCoShare(t, .34);
+    assertEquals(1, Carburising.activity(balanced, t), .05);
+    assertTrue(Carburising.activity(balanced - .1, t) < .5 && Carburising.activity(balanced, t + 200) < .3);
+    assertTrue(Carburising.surface(.2, t) < Carburising.surface(.8, t));
+  }
+
+  /**
+   * Mean uptake of a sphere: at D t/r² = 0.1 it has 77 % of what it can take, at 0.02 44 % (series of J. Crank, The Mathematics
+   * of Diffusion, summed to a thousand terms); stays when the surface drops for no time, and goes out as it came in.
+   */
+  @Test
+  void sphereTakesUpCarbon() {
+    for (double fourier : new double[] {.001, .02, .1, .5}) {
+      double series = 1;
+      for (int n = 1; n <= 1000; n++) {
+        series -= 6 / (n * n * Math.PI * Math.PI) * Math.exp(-n * n * Math.PI * Math.PI * fourier);
+      }
+      CarbonUptake piece = new CarbonUptake(.003);
+      piece.hold(.01, 9e-6, fourier / 2);
+      piece.hold(.01, 9e-6, fourier / 2);
+      assertEquals(series, piece.mean() / .01, fourier < .01 ? .02 : 1e-3, "D t/r² " + fourier);
+    }
+    CarbonUptake piece = new CarbonUptake(.003);
+    piece.hold(.01, 9e-6, .1);
+    double full = piece.mean();
+    piece.hold(0, 9e-6, .1);
+    assertTrue(piece.mean() < full / 2 && piece.mean() > 0);
   }
 
   /** W. D. Callister, Materials Science and Engineering 1994, example 5.2: 7.1 h at 950 °C. */
