@@ -188,5 +188,17 @@ class CommandsTest {
     Run validate = Run.of("validate", "--to", temporary.toString());
     assertEquals(0, validate.exit(), validate.err());
     assertEquals(Files.readString(Path.of("docs/validation.md")), Files.readString(temporary.resolve("validation.md")), "run releng/run validate and commit it");
+    for (String plot : new String[] {"duration-published", "recovery-of-recipes", "recovery-published", "viscosity-measured"}) {
+      assertEquals(Files.readString(Path.of("docs/validation", plot + ".svg")), Files.readString(temporary.resolve("validation/" + plot + ".svg")), plot);
+    }
+  }
+
+  /** A whole series says in one sentence which trial must be seen to first, with the reason. */
+  @Test
+  void aSeriesSaysWhichTrialChokesFirstAndWhy() {
+    Run predict = Run.of("predict", "seeds/aldervale", "--draws", "0");
+    assertEquals(0, predict.exit(), predict.err());
+    assertTrue(predict.out().lines().anyMatch(l -> l.startsWith("to be tapped first: Aldervale 2") && l.contains("because")), predict.out());
+    assertTrue(predict.out().lines().anyMatch(l -> l.contains("having no tap: Aldervale") && l.contains("kg of slag an hour")), predict.out());
   }
 }
