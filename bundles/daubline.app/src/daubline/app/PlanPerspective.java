@@ -12,9 +12,9 @@ public final class PlanPerspective extends DaublinePerspective {
     IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
     below.addView(Parts.RECONSTRUCTIONS);
+    below.addView(Parts.SAFETY);
     IFolderLayout right = beside(layout, 0.68f, layout.getEditorArea(), below);
     right.addView(Parts.WHERE_FROM);
-    right.addView(Parts.SAFETY);
     right.addView(Parts.FIGURES);
   }
 }
