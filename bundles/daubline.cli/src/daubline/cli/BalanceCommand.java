@@ -2,6 +2,7 @@ package daubline.cli;
 
 import daubline.analysis.balance.SlagSources;
 import daubline.analysis.balance.TrialBalance;
+import daubline.analysis.deposit.HiddenNames;
 import daubline.base.Printed;
 import daubline.base.Units;
 import daubline.engine.process.balance.ElementBalance;
@@ -46,7 +47,7 @@ final class BalanceCommand implements Callable<Integer> {
     try (StudySession session = study.read()) {
       List<TrialBalance> balances = TrialBalance.of(session, wanted, draws, seed);
       if (json) {
-        BalanceJson.write(balances, new Discretion(session.study()), System.out);
+        BalanceJson.write(balances, new Discretion(HiddenNames.of(session.study())), System.out);
       } else {
         balances.forEach(BalanceCommand::print);
       }

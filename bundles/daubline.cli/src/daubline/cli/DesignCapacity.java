@@ -1,6 +1,7 @@
 package daubline.cli;
 
 import daubline.analysis.StudySnapshot;
+import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.Season;
 import daubline.analysis.record.SeriesData;
@@ -34,7 +35,7 @@ final class DesignCapacity implements Callable<Integer> {
     return series.read((session, snapshot, data) -> {
       Season season = Season.of(data);
       if (json) {
-        Json.write(DesignJson.season(season), new Discretion(session.study()), System.out);
+        Json.write(DesignJson.season(season), new Discretion(HiddenNames.of(session.study())), System.out);
       } else {
         print(snapshot, data);
       }

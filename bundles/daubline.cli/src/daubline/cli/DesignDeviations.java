@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.design.Deviation;
 import daubline.export.Discretion;
 import java.util.List;
@@ -38,7 +39,7 @@ final class DesignDeviations implements Callable<Integer> {
       }
       List<Deviation> found = Deviation.of(snapshot, data);
       if (json) {
-        Json.write(found.stream().map(d -> Json.map("trial", d.trial(), "what", d.what(), "planned", d.planned(), "done", d.done(), "because", d.because())).toList(), new Discretion(session.study()), System.out);
+        Json.write(found.stream().map(d -> Json.map("trial", d.trial(), "what", d.what(), "planned", d.planned(), "done", d.done(), "because", d.because())).toList(), new Discretion(HiddenNames.of(session.study())), System.out);
         return Out.DONE;
       }
       found.forEach(d -> Out.line("%-24s %-24s planned %s; %s%s", d.trial(), d.what(), d.planned(), d.done(), d.because().isBlank() ? " – no reason noted" : " – " + d.because()));

@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.design.Proposal;
 import daubline.export.Discretion;
 import java.util.concurrent.Callable;
@@ -25,7 +26,7 @@ final class DesignPropose implements Callable<Integer> {
     return series.read((session, snapshot, data) -> {
       Proposal proposal = arguments.propose(session, snapshot, data);
       if (json) {
-        Json.write(DesignJson.proposal(proposal), new Discretion(session.study()), System.out);
+        Json.write(DesignJson.proposal(proposal), new Discretion(HiddenNames.of(session.study())), System.out);
       } else {
         DesignText.print(proposal);
       }

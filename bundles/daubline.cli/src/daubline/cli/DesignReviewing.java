@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.design.BurntTrials;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.FrozenDesign;
@@ -56,7 +57,7 @@ final class DesignReviewing implements Callable<Integer> {
       Model model = brief.question().model(brief.factors());
       DesignReview review = DesignReview.of(design, model, brief.space(), arguments.strata(data));
       if (json) {
-        Json.write(DesignJson.review(review), new Discretion(session.study()), System.out);
+        Json.write(DesignJson.review(review), new Discretion(HiddenNames.of(session.study())), System.out);
       } else {
         DesignText.print(design, review);
       }

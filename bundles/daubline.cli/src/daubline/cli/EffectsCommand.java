@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.design.BurntTrials;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.Outcome;
@@ -52,7 +53,7 @@ final class EffectsCommand implements Callable<Integer> {
       }
       SeriesEffects effects = SeriesEffects.of(snapshot, brief, burnt, asked.get(), terms, confidence / 100, seed);
       if (json) {
-        Json.write(EffectsText.json(effects), new Discretion(session.study()), System.out);
+        Json.write(EffectsText.json(effects), new Discretion(HiddenNames.of(session.study())), System.out);
       } else {
         EffectsText.print(effects);
       }

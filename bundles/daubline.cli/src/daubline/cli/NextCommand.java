@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.design.BurntTrials;
 import daubline.analysis.design.DesignBrief;
 import daubline.analysis.design.Foreseen;
@@ -52,7 +53,7 @@ final class NextCommand implements Callable<Integer> {
       Foreseen foreseen = Foreseen.of(session, SeriesSetup.find(session, data.id()), brief.factors());
       NextSteps steps = NextSteps.of(new NextSteps.Request(snapshot, effects, arguments.agreement(snapshot, burnt).values(), foreseen, new Strata(ratio, 0), seed), Progress.NONE);
       if (json) {
-        Json.write(json(brief, steps), new Discretion(session.study()), System.out);
+        Json.write(json(brief, steps), new Discretion(HiddenNames.of(session.study())), System.out);
       } else {
         print(brief, steps);
       }

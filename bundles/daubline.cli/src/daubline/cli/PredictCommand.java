@@ -1,5 +1,6 @@
 package daubline.cli;
 
+import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.forecast.Overlay;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.analysis.forecast.TrialPlan;
@@ -58,7 +59,7 @@ final class PredictCommand implements Callable<Integer> {
     try (StudySession session = study.read()) {
       Map<String, List<TrialForecast>> all = forecasts(session);
       if (json) {
-        ForecastJson.write(all, new Discretion(session.study()), System.out);
+        ForecastJson.write(all, new Discretion(HiddenNames.of(session.study())), System.out);
       } else if (vary.isEmpty()) {
         ForecastText.print(all.get(""), used);
       } else {

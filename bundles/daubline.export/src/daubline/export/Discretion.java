@@ -4,7 +4,6 @@ import daubline.analysis.deposit.HiddenNames;
 import daubline.analysis.record.CitationData;
 import daubline.analysis.record.PersonData;
 import daubline.base.Trail;
-import daubline.model.Study;
 import java.util.List;
 
 /**
@@ -21,9 +20,9 @@ public final class Discretion {
         people.stream().map(p -> p.mayPublishName() ? "" : p.id()).toList());
   }
 
-  /** For the people of a study. */
-  public Discretion(Study study) {
-    hidden = HiddenNames.of(study);
+  /** For names that are known already. */
+  public Discretion(HiddenNames hidden) {
+    this.hidden = hidden;
   }
 
   /** Whether there is anybody who must not be named. */

@@ -36,9 +36,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EAttribute;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -50,7 +48,6 @@ import org.junit.jupiter.api.io.TempDir;
 class MergeTest {
 
   private static final int ROUNDS = 40;
-  private static final int MEETING = 40;
   private static final Path SEED = Path.of("seeds/aldervale");
 
   @TempDir
@@ -96,7 +93,7 @@ class MergeTest {
   void whatOnlyOneChangedComesOutAsHeLeftIt() throws Exception {
     for (int round = 0; round < ROUNDS; round++) {
       Study changed = read();
-      change(changed, new Random(round), "a");
+      RandomMergeChanges.change(changed, new Random(round), "a");
       Study copy = EcoreUtil.copy(changed);
       StudyMerge nothing = StudyMerge.of(changed, base, base);
       assertEquals(List.of(), nothing.conflicts(), "round " + round);
@@ -117,8 +114,8 @@ class MergeTest {
     for (int round = 0; round < ROUNDS; round++) {
       Study a = read();
       Study b = read();
-      change(a, new Random(2L * round), "a");
-      change(b, new Random(2L * round + 1), "b");
+      RandomMergeChanges.change(a, new Random(2L * round), "a");
+      RandomMergeChanges.change(b, new Random(2L * round + 1), "b");
       Study intoA = EcoreUtil.copy(a);
       Study intoB = EcoreUtil.copy(b);
       StudyMerge first = StudyMerge.of(intoA, b, base);
@@ -147,8 +144,8 @@ class MergeTest {
     for (int round = 0; round < ROUNDS; round++) {
       Study a = read();
       Study b = read();
-      change(a, new Random(3L * round), "a");
-      change(b, new Random(3L * round + 1), "b");
+      RandomMergeChanges.change(a, new Random(3L * round), "a");
+      RandomMergeChanges.change(b, new Random(3L * round + 1), "b");
       Set<String> was = ids(base);
       Set<String> inA = ids(a);
       Set<String> inB = ids(b);
@@ -190,89 +187,6 @@ class MergeTest {
       lines.put(EcoreUtil.getID(o), String.join("; ", parts));
     });
     return lines;
-  }
-
-  /** Some random changes: fields, references, additions, deletions, moves, orders. */
-  private static void change(Study study, Random random, String who) {
-    int count = 5 + random.nextInt(40);
-    for (int i = 0; i < count; i++) {
-      List<EObject> all = new ArrayList<>();
-      study.eAllContents().forEachRemaining(all::add);
-      // half of the changes meet in a small part of the study
-      EObject object = all.get(random.nextInt(random.nextBoolean() ? Math.min(MEETING, all.size()) : all.size()));
-      switch (random.nextInt(8)) {
-        case 0, 1, 2 -> attribute(object, random, who);
-        case 3 -> reference(object, all, random);
-        case 4 -> add(object, random, who + i);
-        case 5 -> EcoreUtil.deleteAll(List.of(object), true);
-        case 6 -> move(object, all, random);
-        default -> reorder(object, random);
-      }
-    }
-  }
-
-  private static void attribute(EObject object, Random random, String who) {
-    List<EAttribute> all = object.eClass().getEAllAttributes().stream().filter(a -> !a.isID() && !a.isMany()).toList();
-    EAttribute attribute = all.get(random.nextInt(all.size()));
-    switch (attribute.getEAttributeType().getInstanceClassName()) {
-      case "java.lang.String" -> object.eSet(attribute, random.nextInt(5) == 0 ? null : who + random.nextInt(3));
-      case "java.lang.Double" -> object.eSet(attribute, (double) random.nextInt(3));
-      case "boolean" -> object.eSet(attribute, !(Boolean) object.eGet(attribute));
-      default -> {
-        // the others are of fixed words
-      }
-    }
-  }
-
-  @SuppressWarnings("unchecked")
-  private static void reference(EObject object, List<EObject> all, Random random) {
-    for (EReference reference : object.eClass().getEAllReferences()) {
-      List<EObject> fitting = all.stream().filter(o -> reference.getEReferenceType().isSuperTypeOf(o.eClass())).toList();
-      if (!reference.isContainment() && !fitting.isEmpty() && random.nextBoolean()) {
-        EObject target = fitting.get(random.nextInt(fitting.size()));
-        if (reference.isMany()) {
-          EList<EObject> list = (EList<EObject>) object.eGet(reference);
-          if (!list.remove(target)) {
-            list.add(random.nextInt(list.size() + 1), target);
-          }
-        } else {
-          object.eSet(reference, random.nextInt(4) == 0 ? null : target);
-        }
-        return;
-      }
-    }
-  }
-
-  @SuppressWarnings("unchecked")
-  private static void add(EObject object, Random random, String id) {
-    if (object.eContainingFeature().isMany()) {
-      EObject copy = EcoreUtil.copy(object);
-      int[] number = new int[1];
-      ((Identified) copy).setId(id);
-      copy.eAllContents().forEachRemaining(o -> ((Identified) o).setId(id + "." + number[0]++));
-      EList<EObject> list = (EList<EObject>) object.eContainer().eGet(object.eContainingFeature());
-      list.add(random.nextInt(list.size() + 1), copy);
-    }
-  }
-
-  @SuppressWarnings("unchecked")
-  private static void move(EObject object, List<EObject> all, Random random) {
-    EStructuralFeature feature = object.eContainingFeature();
-    List<EObject> places = all.stream().filter(o -> o.eClass().getEAllContainments().contains(feature) && !EcoreUtil.isAncestor(object, o)).toList();
-    if (feature.isMany() && !places.isEmpty()) {
-      EList<EObject> list = (EList<EObject>) places.get(random.nextInt(places.size())).eGet(feature);
-      if (!list.contains(object)) {
-        list.add(random.nextInt(list.size() + 1), object);
-      }
-    }
-  }
-
-  @SuppressWarnings("unchecked")
-  private static void reorder(EObject object, Random random) {
-    if (object.eContainingFeature().isMany()) {
-      EList<EObject> list = (EList<EObject>) object.eContainer().eGet(object.eContainingFeature());
-      list.move(random.nextInt(list.size()), object);
-    }
   }
 
   // ---- what a person meets
@@ -526,11 +440,11 @@ class MergeTest {
   void undoTakesARandomMergeBackToTheByte() throws Exception {
     for (int round = 0; round < 10; round++) {
       Study there = read();
-      change(there, new Random(100 + round), "t");
+      RandomMergeChanges.change(there, new Random(100 + round), "t");
       Path here = folder("undo" + round);
       try (StudySession session = StudySession.open(here)) {
         Random random = new Random(200 + round);
-        session.edit("work", () -> change(session.study(), random, "m"));
+        session.edit("work", () -> RandomMergeChanges.change(session.study(), random, "m"));
         String before = session.digest();
         StudyMerge merge = StudyMerge.of(session.study(), there, base);
         Map<String, Side> choices = new HashMap<>();

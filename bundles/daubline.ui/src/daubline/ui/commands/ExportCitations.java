@@ -1,6 +1,7 @@
 package daubline.ui.commands;
 
 import daubline.analysis.Snapshots;
+import daubline.analysis.deposit.HiddenNames;
 import daubline.export.Discretion;
 import daubline.export.format.Bibliography;
 import daubline.ui.Words;
@@ -36,7 +37,7 @@ public final class ExportCitations extends StudyHandler {
   /** Writes them; says what went wrong when it cannot. */
   public static void write(OpenStudy study, Path file) {
     try {
-      Bibliography.write(new Discretion(study.session().study()).citations(Snapshots.of(study.session()).record().citations()), file);
+      Bibliography.write(new Discretion(HiddenNames.of(study.session().study())).citations(Snapshots.of(study.session()).record().citations()), file);
     } catch (IOException | IllegalArgumentException e) {
       Notices.show(Words.of("citations.failed", file), e.getMessage());
     }
