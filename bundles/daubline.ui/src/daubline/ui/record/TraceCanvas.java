@@ -113,7 +113,7 @@ final class TraceCanvas extends Canvas {
   private Rectangle plot() {
     Rectangle all = getClientArea();
     int line = lineHeight();
-    int names = Math.min(all.width / 4, 14 * line);
+    int names = Math.min(all.width / 3, 14 * line);
     return new Rectangle(4 * line, line, Math.max(10, all.width - 4 * line - names), Math.max(10, all.height - 3 * line));
   }
 

@@ -9,6 +9,7 @@ import daubline.intake.logger.StateRun;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,8 @@ final class TracePainter {
   private final Trace trace;
   private final Rectangle plot;
   private final int line;
+  private final List<ChannelSeries> named = new ArrayList<>();
+  private final List<Integer> places = new ArrayList<>();
 
   TracePainter(GC gc, Trace trace, Rectangle plot) {
     this.gc = gc;
@@ -54,6 +57,7 @@ final class TracePainter {
       strip(strip.getKey(), strip.getValue(), new Rectangle(plot.x, top + PAD, plot.width, Math.max(4, tall - 2 * PAD)));
       top += tall;
     }
+    names();
     times();
     charges(charges);
     cursor();
@@ -104,7 +108,8 @@ final class TracePainter {
     for (int i = 0; i < channels.size(); i++) {
       ink(channels.get(i));
       curve(envelopes.get(i), scale, curves);
-      name(channels.get(i), area, i);
+      named.add(channels.get(i));
+      places.add(area.y + i * line);
     }
     for (int i = 0; i < channels.size(); i++) {
       ink(channels.get(i));
@@ -123,6 +128,11 @@ final class TracePainter {
 
   private void scale(String unit, ChannelSeries first, Trace.Scale scale, Rectangle area) {
     gc.setForeground(Hue.INK.color());
+    if (area.height < 2 * line) {
+      // no room for one above the other
+      label(number(first, scale.low()) + "–" + number(first, scale.high()), area.x - HATCH, area.y + (area.height - line) / 2);
+      return;
+    }
     label(number(first, scale.high()), area.x - HATCH, area.y - 2);
     label(number(first, scale.low()), area.x - HATCH, area.y + area.height - line + 2);
     if (area.height > 3 * line) {
@@ -211,10 +221,24 @@ final class TracePainter {
     return SensorState.find(state).map(Words::of).orElse(state);
   }
 
-  /** The number and name of a channel beside its strip, with its value at the cursor. */
-  private void name(ChannelSeries channel, Rectangle area, int place) {
-    int y = area.y + Math.min(place * line, Math.max(0, area.height - line));
-    int x = area.x + area.width + PAD;
+  /** The names of all channels, each beside its strip where there is room, and otherwise as near to it as no two stand on each other. */
+  private void names() {
+    int last = named.size() - 1;
+    int bottom = plot.y + plot.height + line;
+    int step = Math.min(line, (bottom - plot.y) / Math.max(1, last));
+    for (int i = 1; i <= last; i++) {
+      places.set(i, Math.max(places.get(i), places.get(i - 1) + step));
+    }
+    for (int i = last; i >= 0; i--) {
+      places.set(i, Math.min(places.get(i), bottom - (last - i) * step));
+      ink(named.get(i));
+      name(named.get(i), places.get(i));
+    }
+  }
+
+  /** The number and name of a channel, with its value at the cursor. */
+  private void name(ChannelSeries channel, int y) {
+    int x = plot.x + plot.width + PAD;
     int row = trace.cursorRow();
     String value = row < 0 ? "" : (Double.isNaN(channel.value(row)) ? word(channel.state(row)) : number(channel, channel.value(row))) + " ";
     gc.drawLine(x, y + line / 2, x + line / 2, y + line / 2);

@@ -2,8 +2,10 @@ package daubline.ui.runday;
 
 import daubline.ui.Words;
 import daubline.ui.look.Hue;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
@@ -18,6 +20,7 @@ final class ClockFace extends Canvas {
 
   private static final double WORD_SHARE = 0.24;
   private static final int SMALLEST = 8;
+  private static final int MARGIN = 16;
 
   private List<RunScreen.Figure> figures = List.of();
   private Font figureFont;
@@ -64,12 +67,43 @@ final class ClockFace extends Canvas {
     boolean stacked = area.height > area.width / 2;
     int columns = stacked ? 2 : figures.size();
     int rows = (figures.size() + columns - 1) / columns;
-    int wide = area.width / columns;
     int tall = area.height / rows;
-    fit(gc, wide - 16, tall - 8);
+    int[] edges = edges(gc, columns, area.width);
+    int narrowest = IntStream.range(0, columns).map(i -> edges[i + 1] - edges[i]).min().orElseThrow();
+    fit(gc, narrowest - MARGIN, tall - 8);
     for (int i = 0; i < figures.size(); i++) {
-      cell(gc, figures.get(i), new Rectangle(area.x + i % columns * wide, area.y + i / columns * tall, wide, tall));
+      int column = i % columns;
+      cell(gc, figures.get(i), new Rectangle(area.x + edges[column], area.y + i / columns * tall, edges[column + 1] - edges[column], tall));
     }
+  }
+
+  /** Edges of the columns: of one width, but wider where a word would not fit at its smallest. */
+  private int[] edges(GC gc, int columns, int width) {
+    Font smallest = font(SMALLEST, SWT.NORMAL);
+    gc.setFont(smallest);
+    int[] needs = new int[columns];
+    for (int i = 0; i < figures.size(); i++) {
+      needs[i % columns] = Math.max(needs[i % columns], gc.textExtent(wordOf(figures.get(i))).x + MARGIN);
+    }
+    smallest.dispose();
+    int[] edges = new int[columns + 1];
+    int level = level(needs, width);
+    for (int i = 0; i < columns; i++) {
+      edges[i + 1] = edges[i] + Math.max(level, needs[i]);
+    }
+    return edges;
+  }
+
+  /** The width that all columns get whose need is less, when the others get what they need. */
+  private static int level(int[] needs, int width) {
+    int level = width / needs.length;
+    for (int round = 0; round < needs.length; round++) {
+      int now = level;
+      int wide = Arrays.stream(needs).filter(n -> n > now).sum();
+      int others = (int) Arrays.stream(needs).filter(n -> n <= now).count();
+      level = others == 0 ? 0 : Math.max(0, (width - wide) / others);
+    }
+    return level;
   }
 
   private void cell(GC gc, RunScreen.Figure figure, Rectangle cell) {
