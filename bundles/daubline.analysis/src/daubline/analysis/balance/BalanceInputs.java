@@ -28,14 +28,15 @@ import java.util.Optional;
  * @param fired the first number stated as fired, by variable
  * @param pieces masses of pieces of metal, summed by variable, kg
  */
-record BalanceInputs(TrialPlan plan, Analysis slag, Optional<Analysis> flux, Map<String, Amount> fired, Map<String, Double> pieces) {
+public record BalanceInputs(TrialPlan plan, Analysis slag, Optional<Analysis> flux, Map<String, Amount> fired, Map<String, Double> pieces) {
 
-  BalanceInputs {
+  public BalanceInputs {
     fired = Collections.unmodifiableMap(new HashMap<>(fired));
     pieces = Collections.unmodifiableMap(new HashMap<>(pieces));
   }
 
-  static BalanceInputs of(Trial trial, TrialPlan plan) {
+  /** Takes out of the model what the balance of a trial needs. */
+  public static BalanceInputs of(Trial trial, TrialPlan plan) {
     Map<String, Amount> fired = new HashMap<>();
     for (StagedValue value : trial.getValues()) {
       Amount amount = Readings.amount(value);
@@ -48,6 +49,16 @@ record BalanceInputs(TrialPlan plan, Analysis slag, Optional<Analysis> flux, Map
     Optional<Analysis> flux = trial.getLots().stream().filter(l -> l.getMaterial() == Material.FLUX).map(Lot::getAnalyses).flatMap(List::stream)
         .map(Oxides::of).findFirst();
     return new BalanceInputs(plan, Oxides.slagOf(trial).ironAsFeo(), flux, fired, pieces);
+  }
+
+  /**
+   * Balances the trial.
+   *
+   * @param draws draws of the backward balance
+   * @param seed seed of all random numbers
+   */
+  public TrialBalance balance(int draws, long seed) {
+    return new BalanceMaker(this).make(draws, seed);
   }
 
   private static void sum(List<Piece> pieces, Map<String, Double> sums) {

@@ -37,7 +37,7 @@ public final class StudyBalances {
   /** The balances in the order of the study; trials of which nothing was found again have no element balance. */
   public synchronized List<TrialBalance> all() {
     if (balances == null) {
-      balances = given.stream().map(g -> TrialBalance.of(g, TrialPlans.DRAWS, TrialPlans.SEED)).toList();
+      balances = given.stream().map(g -> g.balance(TrialPlans.DRAWS, TrialPlans.SEED)).toList();
     }
     return balances;
   }

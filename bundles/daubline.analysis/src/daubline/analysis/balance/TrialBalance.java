@@ -98,12 +98,7 @@ public record TrialBalance(String trial, String name, List<Portion> charged, Opt
     return balances;
   }
 
-  /** Balances one trial. */
-  public static TrialBalance of(Trial trial, TrialPlan plan, int draws, long seed) {
-    return of(BalanceInputs.of(trial, plan), draws, seed);
-  }
-
-  static TrialBalance of(BalanceInputs given, int draws, long seed) {
-    return new BalanceMaker(given).make(draws, seed);
+  private static TrialBalance of(Trial trial, TrialPlan plan, int draws, long seed) {
+    return BalanceInputs.of(trial, plan).balance(draws, seed);
   }
 }

@@ -9,6 +9,7 @@ import daubline.ui.study.Recent;
 import daubline.ui.study.Seeds;
 import daubline.ui.study.Start;
 import daubline.ui.study.Studies;
+import daubline.ui.study.WhenSeen;
 import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -31,11 +32,13 @@ public final class HearthsideEditor extends EditorPart {
   /** Characters of running text that must fit beside the band; in less room the band gives way. */
   private static final int READABLE = 44;
 
-  private final Runnable refresher = this::fillRecent;
+  private final Runnable refresher = () -> this.seen.ask();
   private ScrolledComposite scroll;
   private Composite page;
   private FurnaceBand band;
   private Composite recent;
+  private WhenSeen seen;
+  private List<Path> listed;
 
   @Override
   public void init(IEditorSite site, IEditorInput input) {
@@ -62,6 +65,7 @@ public final class HearthsideEditor extends EditorPart {
     scroll.setContent(page);
     scroll.addListener(SWT.Resize, e -> fit());
     fillRecent();
+    seen = new WhenSeen(this, this::fillRecent);
     Studies.get().onChange(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.hearthside");
   }
@@ -102,13 +106,14 @@ public final class HearthsideEditor extends EditorPart {
   }
 
   private void fillRecent() {
-    if (recent == null || recent.isDisposed()) {
+    List<Path> studies = Recent.studies();
+    if (recent == null || recent.isDisposed() || studies.equals(listed)) {
       return;
     }
+    listed = studies;
     for (var child : recent.getChildren()) {
       child.dispose();
     }
-    List<Path> studies = Recent.studies();
     if (studies.isEmpty()) {
       Pages.text(recent, Words.of("hearth.recent.none"), Fonts.PLAIN.font(), NARROWEST);
     }
@@ -150,6 +155,7 @@ public final class HearthsideEditor extends EditorPart {
   @Override
   public void dispose() {
     Studies.get().remove(refresher);
+    seen.dispose();
     super.dispose();
   }
 

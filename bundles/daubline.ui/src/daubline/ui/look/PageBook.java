@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
@@ -33,6 +34,7 @@ public final class PageBook extends Composite {
   private final Map<String, Control> pages = new HashMap<>();
   private final Map<String, Supplier<Control>> waiting = new HashMap<>();
   private PageTitle shown;
+  private Consumer<String> whenShown = key -> { };
 
   /**
    * An empty book. It tells a selection when a person turned to a page, or pressed the title of the one that shows.
@@ -111,7 +113,13 @@ public final class PageBook extends Composite {
       Optional.ofNullable(waiting.remove(key)).ifPresent(maker -> pages.put(key, maker.get()));
       stack.topControl = pages.get(key);
       body.layout();
+      whenShown.accept(key);
     });
+  }
+
+  /** Tells the key of each page that is shown from now on, whoever asked for it. */
+  public void onShow(Consumer<String> listener) {
+    whenShown = listener;
   }
 
   /** The key of the page that shows; empty while there is none. */

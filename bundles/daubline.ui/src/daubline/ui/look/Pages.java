@@ -1,5 +1,7 @@
 package daubline.ui.look;
 
+import java.util.Arrays;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -7,6 +9,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -72,6 +75,23 @@ public final class Pages {
     ((GridData) label.getLayoutData()).verticalIndent = 12;
     label.setForeground(Hue.OCHRE.color());
     return label;
+  }
+
+  /**
+   * Offers choices and selects one; a list that stays the same is left alone, for the platform builds it anew at a price.
+   *
+   * @param selected place of the choice, -1 for none
+   */
+  public static void offer(Combo combo, Stream<String> choices, int selected) {
+    String[] items = choices.toArray(String[]::new);
+    if (!Arrays.equals(items, combo.getItems())) {
+      combo.setItems(items);
+    }
+    if (selected < 0) {
+      combo.deselectAll();
+    } else {
+      combo.select(selected);
+    }
   }
 
   /** Gives a control the name and the explanation that a screen reader says. */

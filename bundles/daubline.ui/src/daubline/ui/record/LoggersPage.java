@@ -113,12 +113,10 @@ public final class LoggersPage implements Page {
   public void refresh() {
     List<LoggerFile> files = trial.getLoggers();
     int selected = shown == null ? -1 : files.indexOf(shown);
-    file.setItems(files.stream().map(OpenStudy::nameOf).toArray(String[]::new));
-    file.select(selected >= 0 ? selected : files.size() - 1);
+    Pages.offer(file, files.stream().map(OpenStudy::nameOf), selected >= 0 ? selected : files.size() - 1);
     int chosen = entry.getSelectionIndex();
-    entry.setItems(timed().stream().map(e -> TraceCanvas.clock(e.getElapsed()) + "  " + Words.of("loggers.at", String.valueOf(e.getKind()),
-        e.getText() == null ? "" : shorten(e.getText()))).toArray(String[]::new));
-    entry.select(Math.min(chosen, entry.getItemCount() - 1));
+    Pages.offer(entry, timed().stream().map(e -> TraceCanvas.clock(e.getElapsed()) + "  " + Words.of("loggers.at", String.valueOf(e.getKind()),
+        e.getText() == null ? "" : shorten(e.getText()))), Math.min(chosen, timed().size() - 1));
     bar.layout();
     load();
   }

@@ -118,6 +118,11 @@ public final class RunDayView extends StudyPart {
   }
 
   @Override
+  protected boolean isAwake() {
+    return window != null && !window.isClosed();
+  }
+
+  @Override
   protected void show(Optional<OpenStudy> now) {
     study = now.orElse(null);
     List<Trial> all = now.map(s -> s.session().study().getSeries().stream().flatMap(x -> x.getTrials().stream()).toList()).orElse(List.of());

@@ -18,7 +18,7 @@ import java.util.Optional;
 /** What the run day shows at a moment, in words. */
 final class RunScreen {
 
-  private static final DateTimeFormatter WALL = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+  private static final DateTimeFormatter WALL = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   /**
    * One figure of the clock.
@@ -72,7 +72,7 @@ final class RunScreen {
       lines.add(Words.of("run.descent", t.descentText()));
     }
     if (!Double.isNaN(t.finish())) {
-      lines.add(Words.of("run.finish", span(t.finish()), day.clock().now().plusSeconds(Math.round(t.finish() - day.elapsed())).format(WALL).substring(0, 5)));
+      lines.add(Words.of("run.finish", span(t.finish()), day.clock().now().plusSeconds(Math.round(t.finish() - day.elapsed())).format(WALL)));
     }
     double strokes = day.strokes().perMinute();
     if (!Double.isNaN(strokes)) {

@@ -1,5 +1,6 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.balance.BalanceInputs;
 import daubline.analysis.balance.TrialBalance;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.base.Finding;
@@ -15,6 +16,7 @@ import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.prefs.Preferred;
+import daubline.ui.study.Behind;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
 import java.util.Optional;
@@ -46,6 +48,8 @@ final class BalancePage implements Page {
   private final Label fit;
   private final Label heat;
   private final Composite findings;
+  private final Behind<Optional<TrialBalance>> behind = new Behind<>(Words.of("job.balance"), this::show);
+  private Optional<BalanceInputs> balanced;
 
   BalancePage(Composite parent, OpenStudy study, Trial trial) {
     this.study = study;
@@ -72,7 +76,7 @@ final class BalancePage implements Page {
     scroll.setContent(content);
     scroll.setData("id", "balance");
     scroll.addListener(SWT.Resize, e -> size());
-    scroll.addListener(SWT.Show, e -> scroll.getDisplay().asyncExec(this::refresh));
+    scroll.addListener(SWT.Dispose, e -> behind.cancel());
     PlatformUI.getWorkbench().getHelpSystem().setHelp(scroll, "daubline.help.balance");
   }
 
@@ -91,11 +95,19 @@ final class BalancePage implements Page {
 
   @Override
   public void refresh() {
-    if (scroll.isDisposed() || !scroll.isVisible()) {
+    if (!scroll.isDisposed()) {
+      Optional<BalanceInputs> inputs = TrialPlans.of(study.session().study()).find(String.valueOf(trial.getId())).map(plan -> BalanceInputs.of(trial, plan));
+      if (!inputs.equals(balanced)) {
+        balanced = inputs;
+        behind.begin(() -> inputs.map(i -> i.balance(DRAWS, TrialPlans.SEED)));
+      }
+    }
+  }
+
+  private void show(Optional<TrialBalance> balance) {
+    if (scroll.isDisposed()) {
       return;
     }
-    Optional<TrialBalance> balance = TrialPlans.of(study.session().study()).find(String.valueOf(trial.getId()))
-        .map(plan -> TrialBalance.of(trial, plan, DRAWS, TrialPlans.SEED));
     charged.setText(balance.map(BalancePage::chargedWords).orElse(Words.of("balance.none")).replace("&", "&&"));
     slag.setText(balance.map(BalancePage::slagWords).orElse("").replace("&", "&&"));
     fit.setText(balance.flatMap(TrialBalance::sources).map(s -> Words.of("balance.fit", percent(s.recovery()), number(s.fit().reducedChi2(), 2),

@@ -8,9 +8,6 @@ import daubline.analysis.forecast.TrialPlans;
 import daubline.base.Finding;
 import daubline.base.Printed;
 import daubline.base.Severity;
-import daubline.charts.ForecastPlots;
-import daubline.charts.InletOrder;
-import daubline.charts.ShaftSection;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.NextMeasurement;
@@ -99,7 +96,6 @@ final class BeforeFirePage implements Page {
     cautions = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
     scroll.setContent(content);
     scroll.addListener(SWT.Resize, e -> size());
-    scroll.addListener(SWT.Show, e -> scroll.getDisplay().asyncExec(this::refresh));
     scroll.addListener(SWT.Dispose, e -> job.cancel());
     scroll.setData("id", "before-fire");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(scroll, "daubline.help.beforeFire");
@@ -137,7 +133,7 @@ final class BeforeFirePage implements Page {
 
   @Override
   public void refresh() {
-    if (!scroll.isDisposed() && scroll.isVisible()) {
+    if (!scroll.isDisposed()) {
       reckon(log.getSelection());
     }
   }
@@ -175,13 +171,13 @@ final class BeforeFirePage implements Page {
       race.setText(race(result.series()));
     }
     warnings(forecast.findings());
-    section.show(ShaftSection.of(forecast).orElse(null));
-    rise.show(ForecastPlots.slagRise(forecast).orElse(null));
+    ForecastJob.Drawings drawings = result.drawings();
+    section.show(drawings.section().orElse(null));
+    rise.show(drawings.rise().orElse(null));
     if (result.settled()) {
-      order.show(InletOrder.of(result.series(), forecast.trial()).orElse(null));
-      List<TrialForecast> burnt = result.series().stream().filter(f -> f.plan().isBurnt()).toList();
-      against.show(ForecastPlots.predictedAgainstObserved(burnt).orElse(null));
-      residuals.show(ForecastPlots.residuals(burnt).orElse(null));
+      order.show(drawings.order().orElse(null));
+      against.show(drawings.against().orElse(null));
+      residuals.show(drawings.residuals().orElse(null));
     }
     model.show(forecast);
     grid.rebuild();

@@ -3,6 +3,7 @@ package daubline.ui.sheet;
 import daubline.model.ModelPackage.Literals;
 import daubline.model.Reading;
 import daubline.session.Readings;
+import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,8 +67,7 @@ final class ChoiceField implements Field {
       shown.clear();
       shown.addAll(now);
     }
-    combo.setItems(shown.stream().map(Fields::print).toArray(String[]::new));
-    combo.select(subject == null ? -1 : shown.indexOf(subject.eGet(feature)));
+    Pages.offer(combo, shown.stream().map(Fields::print), subject == null ? -1 : shown.indexOf(subject.eGet(feature)));
   }
 
   private void commit() {

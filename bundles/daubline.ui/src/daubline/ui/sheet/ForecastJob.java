@@ -3,8 +3,13 @@ package daubline.ui.sheet;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.analysis.forecast.TrialPlans;
+import daubline.charts.Figure;
+import daubline.charts.ForecastPlots;
+import daubline.charts.InletOrder;
+import daubline.charts.ShaftSection;
 import daubline.ui.Words;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -35,8 +40,32 @@ final class ForecastJob extends Job {
    * @param series forecasts of the series; empty until they are reckoned
    * @param millis how long the middle course took
    * @param settled whether nothing more is to come
+   * @param drawings drawn from these; made behind too, as drawing libraries take their time at first
    */
-  record Result(TrialForecast trial, List<TrialForecast> series, long millis, boolean settled) {
+  record Result(TrialForecast trial, List<TrialForecast> series, long millis, boolean settled, Drawings drawings) {
+
+    private Result(TrialForecast trial, List<TrialForecast> series, long millis, boolean settled) {
+      this(trial, series, millis, settled, Drawings.of(trial, settled ? series : List.of()));
+    }
+  }
+
+  /**
+   * The figures of the page.
+   *
+   * @param section the furnace with temperature and gas
+   * @param rise the slag against time
+   * @param order which trial of the series chokes first
+   * @param against predicted beside observed
+   * @param residuals what is left over, by trial
+   */
+  record Drawings(Optional<Figure> section, Optional<Figure> rise, Optional<Figure> order, Optional<Figure> against, Optional<Figure> residuals) {
+
+    private static Drawings of(TrialForecast trial, List<TrialForecast> series) {
+      List<TrialForecast> burnt = series.stream().filter(f -> f.plan().isBurnt()).toList();
+      return new Drawings(ShaftSection.of(trial), ForecastPlots.slagRise(trial),
+          InletOrder.of(series, trial.trial()), ForecastPlots.predictedAgainstObserved(burnt),
+          ForecastPlots.residuals(burnt));
+    }
   }
 
   private final Consumer<Result> taker;

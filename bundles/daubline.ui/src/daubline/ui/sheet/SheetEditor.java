@@ -11,9 +11,12 @@ import daubline.ui.plan.PlanPage;
 import daubline.ui.record.RecordPages;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
+import daubline.ui.study.WhenSeen;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
@@ -29,10 +32,12 @@ import org.eclipse.ui.part.EditorPart;
 public final class SheetEditor extends EditorPart {
 
   private final Runnable refresher = this::refresh;
+  private final Set<String> stale = new HashSet<>();
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private OpenStudy study;
   private EObject object;
   private PageBook book;
+  private WhenSeen seen;
 
   @Override
   public void init(IEditorSite site, IEditorInput input) {
@@ -64,10 +69,13 @@ public final class SheetEditor extends EditorPart {
       page("page.before", new BeforeFirePage(book.body(), study, trial));
     }
     book.addListener(SWT.Selection, e -> setFocus());
+    seen = new WhenSeen(this, () -> freshen(book.shown()));
+    stale.addAll(pages.keySet());
+    freshen(book.shown());
+    book.onShow(this::freshen);
     study.onChange(refresher);
     study.onResults(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.sheet");
-    refresh();
   }
 
   private void page(String key, Page page) {
@@ -94,6 +102,11 @@ public final class SheetEditor extends EditorPart {
     Page page = pages.get(key);
     page.focus();
     return page;
+  }
+
+  /** The keys of its pages in their order. */
+  public List<String> pageKeys() {
+    return book.keys();
   }
 
   /** The object that is edited. */
@@ -123,8 +136,16 @@ public final class SheetEditor extends EditorPart {
       return;
     }
     setPartName(OpenStudy.nameOf(object));
-    List.copyOf(pages.values()).forEach(Page::refresh);
+    stale.addAll(pages.keySet());
+    seen.ask();
     firePropertyChange(PROP_DIRTY);
+  }
+
+  /** Brings a page up to date that a person is about to see. */
+  private void freshen(String key) {
+    if (stale.remove(key)) {
+      pages.get(key).refresh();
+    }
   }
 
   @Override
@@ -163,6 +184,7 @@ public final class SheetEditor extends EditorPart {
   @Override
   public void dispose() {
     study.remove(refresher);
+    seen.dispose();
     super.dispose();
   }
 }

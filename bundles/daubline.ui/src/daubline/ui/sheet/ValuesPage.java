@@ -150,9 +150,8 @@ final class ValuesPage implements Page {
     if (!now.equals(sheets)) {
       EvidenceSheet before = sheet();
       sheets = now;
-      beside.setItems(sheets.stream().map(OpenStudy::nameOf).toArray(String[]::new));
       EvidenceSheet wanted = sheets.contains(before) ? before : Beside.first((Trial) object, sheets).orElse(null);
-      beside.select(sheets.indexOf(wanted));
+      Pages.offer(beside, sheets.stream().map(OpenStudy::nameOf), sheets.indexOf(wanted));
     }
   }
 

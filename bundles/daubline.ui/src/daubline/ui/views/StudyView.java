@@ -6,6 +6,7 @@ import daubline.ui.look.Themes;
 import daubline.ui.sheet.Sheets;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
+import daubline.ui.study.WhenSeen;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.viewers.IStructuredSelection;
@@ -22,7 +23,8 @@ public final class StudyView extends ViewPart {
 
   private static final int FEW = 4;
 
-  private final Runnable refresher = this::refresh;
+  private final Runnable refresher = () -> this.seen.ask();
+  private WhenSeen seen;
   private TreeViewer tree;
   private int studies;
 
@@ -41,6 +43,7 @@ public final class StudyView extends ViewPart {
     tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
     getSite().registerContextMenu(menu, tree);
     getSite().setSelectionProvider(tree);
+    seen = new WhenSeen(this, this::refresh);
     Studies.get().onChange(refresher);
     Themes.onChange(tree.getControl(), tree::refresh);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.study");
@@ -90,6 +93,7 @@ public final class StudyView extends ViewPart {
   @Override
   public void dispose() {
     Studies.get().remove(refresher);
+    seen.dispose();
     super.dispose();
   }
 }

@@ -1,0 +1,114 @@
+package daubline.app.tests;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import daubline.model.Study;
+import daubline.model.Trial;
+import daubline.ui.Parts;
+import daubline.ui.compare.WeightsView;
+import daubline.ui.sheet.SheetEditor;
+import daubline.ui.study.OpenStudy;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How long the window's thread works on end while a person types and turns pages, on the demonstration study; the longest stretches
+ * are printed. A stretch counts by the best of a few tries: work that is really done is done in each, what the machine or the
+ * loading of classes adds is not.
+ */
+class BusyTest {
+
+  private static final long MOST_MILLIS = 200;
+  private static final int TRIES = 3;
+
+  private OpenStudy study;
+
+  /** Something a person does, told apart by its number so that each try changes something. */
+  private interface Work {
+    void run(int number) throws Exception;
+  }
+
+  @AfterEach
+  void clear() {
+    Window.clear();
+  }
+
+  private void isShort(String what, Work work) throws Exception {
+    List<Long> stretches = new ArrayList<>();
+    for (int i = 0; i < TRIES; i++) {
+      Watchdog watchdog = Watchdog.watch();
+      work.run(i);
+      Window.waitForResults(study);
+      stretches.add(watchdog.end());
+    }
+    System.out.println("busy on end, ms: " + what + " " + stretches);
+    assertTrue(Collections.min(stretches) < MOST_MILLIS, what + " kept the window busy for " + stretches + " ms on end");
+  }
+
+  private static NatTable grid(EObject object, String page, String id) {
+    SheetEditor editor = Window.sheet(object);
+    editor.show(page);
+    Window.pump();
+    return Window.find(id, NatTable.class);
+  }
+
+  private static void perspective(String name) throws Exception {
+    PlatformUI.getWorkbench().showPerspective("daubline.app." + name, Window.page().getWorkbenchWindow());
+    Window.pump();
+  }
+
+  @Test
+  void typingKeepsTheWindowFree() throws Exception {
+    study = Window.demonstration();
+    Window.waitForResults(study);
+    Study model = study.session().study();
+    Trial trial = Window.firstTrial(study);
+    Window.view(Parts.BESIDE, Object.class);
+    Window.view(Parts.CHECKS, Object.class);
+
+    perspective("evidence");
+    NatTable claims = grid(model.getSites().get(0).getContexts().get(0).getSheets().get(0), "page.values", "values");
+    isShort("a claim", i -> Window.enter(claims, "4" + i));
+    perspective("plan");
+    NatTable steps = grid(model.getLots().get(0), "record.steps", "steps");
+    isShort("a step of a lot", i -> Window.enter(steps, "dry"));
+    perspective("record");
+    NatTable values = grid(trial, "page.values", "values");
+    isShort("a value of a trial", i -> Window.enter(values, "8" + i));
+    NatTable log = grid(trial, "record.log", "log");
+    isShort("a line of the run log", i -> {
+      Window.enter(log, "164" + i);
+      Window.enter(log, "note");
+      Window.enter(log, "flame is white");
+      Window.key(log, '\r', '\r');
+    });
+    perspective("compare");
+    WeightsView weights = Window.view(Parts.WEIGHTS, WeightsView.class);
+    weights.reveal("weight.group.geometry");
+    isShort("a weight", i -> {
+      weights.reveal("weight.group.geometry");
+      Window.type(weights.grid().control(), "2" + i);
+    });
+  }
+
+  @Test
+  void turningPagesKeepsTheWindowFree() throws Exception {
+    study = Window.demonstration();
+    Window.waitForResults(study);
+    perspective("record");
+    SheetEditor editor = Window.sheet(Window.firstTrial(study));
+    for (String key : editor.pageKeys()) {
+      isShort("page " + key, i -> {
+        editor.show("page.values");
+        Window.pump();
+        editor.show(key);
+      });
+    }
+  }
+}
