@@ -21,6 +21,7 @@ public abstract class ObjectTable<T> implements EntryTable {
   private final Desk desk;
   private final Map<Cell, Refused> refused = new HashMap<>();
   private List<EntryColumn<T>> columns = List.of();
+  private List<String> ids = List.of();
   private List<T> objects = List.of();
 
   private record Cell(Object row, String column) {
@@ -70,6 +71,7 @@ public abstract class ObjectTable<T> implements EntryTable {
   public final void refresh() {
     objects = List.copyOf(find());
     columns = List.copyOf(make());
+    ids = columns.stream().map(EntryColumn::id).toList();
     refused.keySet().removeIf(cell -> cell.row() != NEXT && !objects.contains(cell.row()));
   }
 
@@ -80,7 +82,7 @@ public abstract class ObjectTable<T> implements EntryTable {
 
   @Override
   public final List<String> columns() {
-    return columns.stream().map(EntryColumn::id).toList();
+    return ids;
   }
 
   @Override

@@ -16,6 +16,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -58,6 +59,8 @@ class LoggerCurvesTest {
     Window.answer(Words.of("logger.title"), Words.of("logger.do"));
     page.take(file);
     Window.waitFor("the file", () -> trial.getLoggers().size() > before);
+    String name = OpenStudy.nameOf(trial.getLoggers().get(before));
+    Window.waitFor("the new file to be chosen", () -> Window.find("loggers.file", Combo.class).getText().equals(name));
     Window.waitFor("the traces", () -> Window.find("loggersMessage", Label.class).getText().startsWith(Words.of("loggers.own")));
     return Window.find("loggers", Canvas.class);
   }

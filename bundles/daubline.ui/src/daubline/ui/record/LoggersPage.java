@@ -47,6 +47,7 @@ public final class LoggersPage implements Page {
   private final Hint hint;
   private Trace trace;
   private LoggerFile shown;
+  private int known;
   private String shownDigest;
 
   /** The loggers of a trial. */
@@ -112,8 +113,10 @@ public final class LoggersPage implements Page {
   @Override
   public void refresh() {
     List<LoggerFile> files = trial.getLoggers();
-    int selected = shown == null ? -1 : files.indexOf(shown);
-    Pages.offer(file, files.stream().map(OpenStudy::nameOf), selected >= 0 ? selected : files.size() - 1);
+    // a file that was just taken in is what a person wants to see
+    int selected = files.size() > known ? -1 : files.indexOf(shown);
+    known = files.size();
+    Pages.offer(file, files.stream().map(OpenStudy::nameOf), selected >= 0 ? selected : known - 1);
     int chosen = entry.getSelectionIndex();
     Pages.offer(entry, timed().stream().map(e -> TraceCanvas.clock(e.getElapsed()) + "  " + Words.of("loggers.at", String.valueOf(e.getKind()),
         e.getText() == null ? "" : shorten(e.getText()))), Math.min(chosen, timed().size() - 1));

@@ -52,39 +52,32 @@ public final class SheetEditor extends EditorPart {
   public void createPartControl(Composite parent) {
     book = new PageBook(parent, SWT.BOTTOM);
     if (Forms.has(object)) {
-      page("page.values", new ValuesPage(book.body(), study, object));
+      page("page.values", () -> new ValuesPage(book.body(), study, object));
     }
     if (object instanceof Series series) {
-      page("page.plan", new PlanPage(book.body(), study, series));
-      page("page.effects", new EffectsPage(book.body(), study, series));
+      page("page.plan", () -> new PlanPage(book.body(), study, series));
+      page("page.effects", () -> new EffectsPage(book.body(), study, series));
     }
-    RecordPages.of(object).forEach(kind -> later(kind.key(), () -> kind.maker().make(book.body(), study)));
+    RecordPages.of(object).forEach(kind -> page(kind.key(), () -> kind.maker().make(book.body(), study)));
     if (object instanceof Citation citation) {
-      page("page.report", new ReportPage(book.body(), study, citation));
+      page("page.report", () -> new ReportPage(book.body(), study, citation));
     } else {
-      page("page.facts", new FactsPage(book.body(), study, object));
+      page("page.facts", () -> new FactsPage(book.body(), study, object));
     }
     if (object instanceof Trial trial) {
-      later("page.balance", () -> new BalancePage(book.body(), study, trial));
-      page("page.before", new BeforeFirePage(book.body(), study, trial));
+      page("page.balance", () -> new BalancePage(book.body(), study, trial));
+      page("page.before", () -> new BeforeFirePage(book.body(), study, trial));
     }
     book.addListener(SWT.Selection, e -> setFocus());
     seen = new WhenSeen(this, () -> freshen(book.shown()));
-    stale.addAll(pages.keySet());
-    freshen(book.shown());
     book.onShow(this::freshen);
     study.onChange(refresher);
     study.onResults(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.sheet");
   }
 
-  private void page(String key, Page page) {
-    pages.put(key, page);
-    book.add(key, Words.of(key), page.control());
-  }
-
   /** A page that is made when it is first looked at. */
-  private void later(String key, Supplier<Page> maker) {
+  private void page(String key, Supplier<Page> maker) {
     book.addLater(key, Words.of(key), () -> {
       Page page = maker.get();
       pages.put(key, page);
