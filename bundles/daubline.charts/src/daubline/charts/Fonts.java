@@ -5,6 +5,7 @@ import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.text.Bidi;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -24,6 +25,16 @@ final class Fonts {
     return Holder.REGULAR.deriveFont((float) points);
   }
 
+  /**
+   * The typeface for a text, at a size in points: that of the tool, or for letters that it lacks and for writing from right to left
+   * the machine's own, so that nothing is lost. A figure with such letters need not be the same on another machine.
+   */
+  static Font size(String text, double points) {
+    char[] letters = text.toCharArray();
+    boolean own = Holder.REGULAR.canDisplayUpTo(text) < 0 && !Bidi.requiresBidi(letters, 0, letters.length);
+    return own ? size(points) : Holder.OF_MACHINE.deriveFont((float) points);
+  }
+
   /** The font file itself; the caller closes it. */
   static InputStream file() {
     return PDDocument.class.getResourceAsStream(RESOURCE);
@@ -31,6 +42,7 @@ final class Fonts {
 
   private static final class Holder {
     private static final Font REGULAR = load();
+    private static final Font OF_MACHINE = new Font(Font.SANS_SERIF, Font.PLAIN, 1);
 
     private static Font load() {
       try (InputStream in = file()) {

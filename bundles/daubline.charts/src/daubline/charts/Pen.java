@@ -93,7 +93,7 @@ final class Pen {
   Pen text(String text, double x, double y, double size, At at) {
     String shown = legible(text);
     if (!shown.isEmpty()) {
-      g.setFont(font(size));
+      g.setFont(font(shown, size));
       g.drawString(shown, (float) (x - width(shown, size) * at.share), (float) y);
     }
     return this;
@@ -153,13 +153,13 @@ final class Pen {
     return this;
   }
 
-  static Font font(double size) {
-    return Fonts.size(Math.max(SMALL, size));
+  static Font font(String text, double size) {
+    return Fonts.size(text, Math.max(SMALL, size));
   }
 
   /** The width of a text in points. */
   static double width(String text, double size) {
-    return text.isEmpty() ? 0 : font(size).getStringBounds(text, METRICS).getWidth();
+    return text.isEmpty() ? 0 : font(text, size).getStringBounds(text, METRICS).getWidth();
   }
 
   /** The text, cut with an ellipsis where it is wider than allowed. */

@@ -263,6 +263,13 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
         "check the iron basis, loss on ignition and missing oxides; the measured values stay, normalised ones are shown below")) : Optional.empty();
   }
 
+  /** Of all components the same is asked. */
+  @Override
+  public String about(int column) {
+    String own = super.about(column);
+    return own.isEmpty() ? desk().words().of("analyses.component.about", columns().get(column)) : own;
+  }
+
   /** Oxides head their columns by their formula. */
   @Override
   public String heading(int column) {

@@ -1,6 +1,7 @@
 package daubline.record;
 
 import daubline.base.Finding;
+import daubline.base.Variable;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
@@ -44,6 +45,9 @@ public interface EntryTable {
     return isTyped(column);
   }
 
+  /** Whether a column holds dates, with or without their time. */
+  boolean isDate(int column);
+
   /** Whether something can be typed into a cell. */
   boolean isEditable(int row, int column);
 
@@ -66,6 +70,9 @@ public interface EntryTable {
   default int depth(int row) {
     return 0;
   }
+
+  /** The variable that a cell is about: that of its column, or that of the value in its row; empty when it is about none. */
+  Optional<Variable> variable(int row, int column);
 
   /** The thing of a row; empty for the row not begun yet. */
   Optional<EObject> object(int row);

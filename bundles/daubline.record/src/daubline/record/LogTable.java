@@ -244,6 +244,11 @@ public final class LogTable extends ObjectTable<LogEntry> {
     return heading(columns().indexOf(column));
   }
 
+  /** What a column asks for. */
+  public String aboutOf(String column) {
+    return about(columns().indexOf(column));
+  }
+
   /** The words offered in a column of a new row. */
   public List<String> wordsOf(String column) {
     return choices(rows() - 1, columns().indexOf(column));

@@ -1,10 +1,13 @@
 package daubline.record;
 
 import daubline.base.Finding;
+import daubline.base.Variable;
+import daubline.model.Reading;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 
 /**
@@ -15,6 +18,8 @@ import org.eclipse.emf.ecore.EObject;
 public abstract class ObjectTable<T> implements EntryTable {
 
   private static final int SHORTEST_BEGINNING = 3;
+  /** The columns of dates in all tables. */
+  private static final Set<String> DATES = Set.of("on", "takenOn", "reviewOn", "validFrom", "validUntil", "dueOn", "visitedOn", "statedOn", "captured", "at", "from", "until");
   private static final Object NEXT = new Object();
 
   private final String id;
@@ -92,7 +97,19 @@ public abstract class ObjectTable<T> implements EntryTable {
 
   @Override
   public String about(int column) {
-    return desk.words().orElse(id + "." + columns.get(column).id() + ".about", "");
+    String name = columns.get(column).id();
+    return desk.words().orElse(id + "." + name + ".about", desk.words().orElse("column." + name + ".about",
+        ofColumn(column).map(Variable::meaning).orElse("")));
+  }
+
+  private Optional<Variable> ofColumn(int column) {
+    return desk.variables().find(columns.get(column).id());
+  }
+
+  @Override
+  public final Optional<Variable> variable(int row, int column) {
+    return ofColumn(column).or(() -> object(row).filter(Reading.class::isInstance).map(o -> ((Reading) o).getVariable())
+        .flatMap(desk.variables()::find));
   }
 
   @Override
@@ -126,6 +143,11 @@ public abstract class ObjectTable<T> implements EntryTable {
     Refused no = refused.get(cell(row, column));
     T object = at(row);
     return no != null ? no.text() : object == null ? "" : columns.get(column).edit().apply(object);
+  }
+
+  @Override
+  public final boolean isDate(int column) {
+    return DATES.contains(columns.get(column).id());
   }
 
   @Override

@@ -1,5 +1,7 @@
 package daubline.ui;
 
+import daubline.base.Finding;
+import daubline.base.FindingWords;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -10,7 +12,19 @@ public final class Words {
 
   private static final ResourceBundle TEXTS = ResourceBundle.getBundle("daubline.ui.messages", Locale.getDefault(), Words.class.getClassLoader());
 
+  private static final FindingWords FINDINGS = FindingWords.of(Locale.getDefault().getLanguage());
+
   private Words() {
+  }
+
+  /** What a finding says and how to mend it, in the language of the person. */
+  public static String said(Finding finding) {
+    return said(finding.what()) + (finding.remedy().isEmpty() ? "" : " – " + said(finding.remedy()));
+  }
+
+  /** A sentence of a finding in the language of the person. */
+  public static String said(String sentence) {
+    return FINDINGS.said(sentence);
   }
 
   /**

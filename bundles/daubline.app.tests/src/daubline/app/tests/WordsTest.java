@@ -33,7 +33,7 @@ class WordsTest {
 
   @Test
   void bothLanguagesAreComplete() throws IOException {
-    for (String file : new String[] {"daubline.ui/src/daubline/ui/messages", "daubline.ui/plugin", "daubline.app/plugin"}) {
+    for (String file : new String[] {"daubline.ui/src/daubline/ui/messages", "daubline.ui/src/daubline/ui/explain/columns", "daubline.ui/plugin", "daubline.app/plugin"}) {
       Map<Object, Object> english = texts(file + ".properties");
       Map<Object, Object> german = texts(file + "_de.properties");
       assertEquals(new TreeSet<>(english.keySet().stream().map(Object::toString).toList()), new TreeSet<>(german.keySet().stream().map(Object::toString).toList()), file);
@@ -55,6 +55,7 @@ class WordsTest {
   void everyTextThatTheCodeNamesIsThere() throws IOException {
     Set<String> known = new TreeSet<>(texts("daubline.ui/src/daubline/ui/messages.properties").keySet().stream().map(Object::toString).toList());
     Set<String> prefixes = new TreeSet<>(known.stream().map(k -> k.substring(0, k.indexOf('.') < 0 ? k.length() : k.indexOf('.'))).toList());
+    texts("daubline.ui/src/daubline/ui/explain/columns.properties").keySet().forEach(k -> known.add(k.toString()));
     Set<String> missing = new TreeSet<>();
     try (Stream<Path> files = Files.walk(BUNDLES.resolve("daubline.ui/src"))) {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,6 +26,9 @@ final class Paper implements Closeable {
   static final float EDGE = 36;
 
   private static final String TYPEFACE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+  /** Signs that open and close: each stands beside the one that it is seen as from the other side. */
+  private static final String PAIRS = "()[]{}<>«»";
 
   private final PDDocument document = new PDDocument();
   private final PDType0Font font;
@@ -76,10 +80,38 @@ final class Paper implements Closeable {
 
   private String printable(String text) {
     StringBuilder out = new StringBuilder();
-    text.replaceAll("\\s+", " ").codePoints().forEach(c -> {
+    visual(text.replaceAll("\\s+", " ")).codePoints().forEach(c -> {
       String sign = Character.toString(c);
       out.append(has(sign) ? sign : "?");
     });
+    return out.toString();
+  }
+
+  /** The signs from left to right as they stand on paper: a run that is read from right to left is turned round. */
+  private static String visual(String text) {
+    if (!Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
+      return text;
+    }
+    Bidi order = new Bidi(text, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
+    byte[] levels = new byte[order.getRunCount()];
+    String[] runs = new String[levels.length];
+    for (int i = 0; i < runs.length; i++) {
+      String run = text.substring(order.getRunStart(i), order.getRunLimit(i));
+      levels[i] = (byte) order.getRunLevel(i);
+      runs[i] = levels[i] % 2 == 0 ? run : turned(run);
+    }
+    Bidi.reorderVisually(levels, 0, runs, 0, runs.length);
+    return String.join("", runs);
+  }
+
+  private static String turned(String run) {
+    StringBuilder out = new StringBuilder(new StringBuilder(run).reverse());
+    for (int i = 0; i < out.length(); i++) {
+      int pair = PAIRS.indexOf(out.charAt(i));
+      if (pair >= 0) {
+        out.setCharAt(i, PAIRS.charAt(pair ^ 1));
+      }
+    }
     return out.toString();
   }
 

@@ -9,11 +9,11 @@ final class CellTable implements GridModel {
 
   private static final int MOST = 44;
 
-  private List<String> headings = List.of("");
+  private List<Heading> headings = List.of(new Heading("", ""));
   private List<List<GridCell>> rows = List.of();
 
   /** Shows others; each row has a cell for each heading. */
-  void show(List<String> newHeadings, List<List<GridCell>> newRows) {
+  void show(List<Heading> newHeadings, List<List<GridCell>> newRows) {
     headings = List.copyOf(newHeadings);
     rows = newRows.stream().map(List::copyOf).toList();
   }
@@ -30,7 +30,12 @@ final class CellTable implements GridModel {
 
   @Override
   public String heading(int column) {
-    return headings.get(column);
+    return headings.get(column).text();
+  }
+
+  @Override
+  public String key(int column) {
+    return headings.get(column).key();
   }
 
   @Override
@@ -46,7 +51,7 @@ final class CellTable implements GridModel {
 
   @Override
   public double share(int column) {
-    return Math.clamp(Math.max(widest(column).length(), headings.get(column).length()), 6, MOST);
+    return Math.clamp(Math.max(widest(column).length(), headings.get(column).text().length()), 6, MOST);
   }
 
   @Override

@@ -3,9 +3,12 @@ package daubline.ui.compare;
 import daubline.analysis.Target;
 import daubline.analysis.TrialData;
 import daubline.base.Printed;
+import daubline.criteria.Criteria;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.look.MarkShape;
@@ -15,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Trials down, the criteria of one target across, those first that could be tested; in each cell the verdict in words with its agreement. */
 final class CriteriaModel implements MapModel {
@@ -65,6 +69,16 @@ final class CriteriaModel implements MapModel {
   @Override
   public String heading(int column) {
     return column == 0 ? Words.of("pair.trial") : result(column, 0).name();
+  }
+
+  @Override
+  public String key(int column) {
+    return column == 0 ? "pair.trial" : "pair.criterion";
+  }
+
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    return Stream.concat(Criteria.find(criterion(column)).map(Explanations::criterion).stream(), MapModel.super.explain(column, row).stream()).toList();
   }
 
   @Override

@@ -62,6 +62,11 @@ final class PairModel implements MapModel {
   }
 
   @Override
+  public String key(int column) {
+    return column == 0 ? "pair.trial" : "pair.sheet";
+  }
+
+  @Override
   public double share(int column) {
     return column == 0 ? 1.1 : 1;
   }

@@ -35,14 +35,14 @@ final class RankTables {
     return percent(share).shaded(share);
   }
 
-  private static List<String> words(String... keys) {
-    return new ArrayList<>(List.of(keys).stream().map(Words::of).toList());
+  private static List<Heading> words(String... keys) {
+    return new ArrayList<>(Heading.of(keys));
   }
 
-  static List<String> rankHeadings(Ranking ranking) {
-    List<String> headings = words("pair.trial", "rank.agreement", "ranks.next", "ranks.confidence");
+  static List<Heading> rankHeadings(Ranking ranking) {
+    List<Heading> headings = words("pair.trial", "rank.agreement", "ranks.next", "ranks.confidence");
     for (int r = 1; r <= ranking.places().size(); r++) {
-      headings.add(Words.of("ranks.rank", r));
+      headings.add(new Heading("ranks.rank", Words.of("ranks.rank", r)));
     }
     return headings;
   }
@@ -63,9 +63,9 @@ final class RankTables {
     return rows;
   }
 
-  static List<String> pairHeadings(Ranking ranking) {
-    List<String> headings = words("pair.trial");
-    ranking.places().forEach(p -> headings.add(p.trialName()));
+  static List<Heading> pairHeadings(Ranking ranking) {
+    List<Heading> headings = words("pair.trial");
+    ranking.places().forEach(p -> headings.add(new Heading("ranks.pairs", p.trialName())));
     return headings;
   }
 
@@ -84,7 +84,7 @@ final class RankTables {
     return rows;
   }
 
-  static List<String> weightHeadings() {
+  static List<Heading> weightHeadings() {
     return words("pair.trial", "ranks.confidence", "ranks.rather");
   }
 
@@ -105,7 +105,7 @@ final class RankTables {
     return Words.of("ranks.heavier", h.criterion(), Preferred.sign(Printed.fixed(100 * h.weight(), 1)), Preferred.sign(Printed.fixed(100 * h.usual(), 1)));
   }
 
-  static List<String> criterionHeadings() {
+  static List<Heading> criterionHeadings() {
     return words("reasons.criterion", "ranks.share", "ranks.change", "ranks.first.without", "ranks.tells");
   }
 
@@ -122,7 +122,7 @@ final class RankTables {
     return ranking.places().stream().filter(p -> p.trial().equals(trial)).map(Ranking.Place::trialName).findFirst().orElse("–");
   }
 
-  static List<String> equalHeadings() {
+  static List<Heading> equalHeadings() {
     return words("ranks.recipe", "ranks.trials");
   }
 
@@ -136,7 +136,7 @@ final class RankTables {
     return rows;
   }
 
-  static List<String> excludedHeadings() {
+  static List<Heading> excludedHeadings() {
     return words("pair.trial", "ranks.excluded", "ranks.chance", "ranks.list");
   }
 

@@ -7,6 +7,8 @@ import daubline.engine.inference.Criterion;
 import daubline.engine.inference.CriterionResult;
 import daubline.engine.inference.Setting;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
@@ -15,6 +17,7 @@ import daubline.ui.prefs.Preferred;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Why a pair agrees as it does: each criterion with both values, the difference, the tolerance and the verdict in words. */
 final class ReasonsModel extends ListModel<CriterionResult> {
@@ -46,6 +49,12 @@ final class ReasonsModel extends ListModel<CriterionResult> {
       case 9 -> "both say the same, and more";
       default -> heading(column);
     };
+  }
+
+  /** What the criterion of the row compares, and then what the column holds. */
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    return Stream.concat(Criteria.find(item(row).criterion()).map(Explanations::criterion).stream(), super.explain(column, row).stream()).toList();
   }
 
   @Override

@@ -51,8 +51,7 @@ final class RepeatsPane {
     List<List<GridCell>> rows = new ArrayList<>();
     spreads.forEach(r -> rows.add(row(compared, r)));
     among.forEach(pairs -> pairs.forEach(c -> rows.add(row(c))));
-    pane.show(Words.of(repeats.recipes().isEmpty() ? "repeats.none" : "repeats.about"), List.of("reasons.criterion", "repeats.spread", "repeats.interval", "repeats.freedom", "repeats.as", "repeats.now").stream()
-        .map(Words::of).toList(), rows);
+    pane.show(Words.of(repeats.recipes().isEmpty() ? "repeats.none" : "repeats.about"), Heading.of("reasons.criterion", "repeats.spread", "repeats.interval", "repeats.freedom", "repeats.as", "repeats.now"), rows);
     enable();
   }
 

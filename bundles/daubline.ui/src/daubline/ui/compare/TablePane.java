@@ -30,7 +30,7 @@ final class TablePane {
   }
 
   /** Shows a sentence and a table. */
-  void show(String about, List<String> headings, List<List<GridCell>> rows) {
+  void show(String about, List<Heading> headings, List<List<GridCell>> rows) {
     boolean fits = grid != null && headings.size() == table.columns();
     table.show(headings, rows);
     described.say(about);

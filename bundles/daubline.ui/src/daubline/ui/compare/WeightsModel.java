@@ -8,6 +8,8 @@ import daubline.engine.inference.Criterion;
 import daubline.engine.inference.Group;
 import daubline.engine.inference.Setting;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
@@ -20,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** Weights and tolerances of the comparison: the value in use, the standard one, unit and source; value and source are typed. */
 final class WeightsModel implements GridModel {
@@ -79,7 +82,7 @@ final class WeightsModel implements GridModel {
   }
 
   /** The key of the setting in a row; empty in a heading. */
-  String key(int row) {
+  private String setting(int row) {
     return rows.get(row).key();
   }
 
@@ -100,7 +103,26 @@ final class WeightsModel implements GridModel {
 
   @Override
   public String heading(int column) {
-    return Words.of(HEADINGS[column]);
+    return Words.of(key(column));
+  }
+
+  @Override
+  public String key(int column) {
+    return HEADINGS[column];
+  }
+
+  /** What the criterion of the row compares, and then what the column holds. */
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    Explanation about = Explanations.column(key(column), heading(column));
+    Setting setting = SettingEditor.known().get(setting(row));
+    return Stream.of(criterion(setting(row)).map(Explanations::criterion), Optional.ofNullable(setting).map(s -> Explanations.said(s.name(), s.meaning() + " " + s.source().text())), Optional.of(about))
+        .flatMap(Optional::stream).toList();
+  }
+
+  private static Optional<Criterion> criterion(String key) {
+    String[] parts = key.split("\\.");
+    return parts.length < 2 ? Optional.empty() : Criteria.find(parts[1]);
   }
 
   @Override

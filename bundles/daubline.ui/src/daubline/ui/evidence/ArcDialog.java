@@ -138,7 +138,7 @@ public final class ArcDialog extends TitleAreaDialog {
     ArcMeasurement.Outcome outcome = complete ? read() : new ArcMeasurement.Outcome(Optional.empty(), List.of());
     result.setText(String.join("\n", outcome.measurement().map(ArcMeasurement::lines).orElseGet(() -> List.of(chosen().formula()))));
     Optional<Finding> worst = outcome.findings().stream().min(java.util.Comparator.comparing(Finding::severity));
-    setMessage(worst.map(f -> f.where() + ": " + f.what() + " – " + f.remedy()).orElseGet(() -> Words.of("arc.about")), worst.map(ArcDialog::sign)
+    setMessage(worst.map(f -> f.where() + ": " + Words.said(f)).orElseGet(() -> Words.of("arc.about")), worst.map(ArcDialog::sign)
         .orElse(IMessageProvider.NONE));
     Control enter = getButton(IDialogConstants.OK_ID);
     if (enter != null) {
@@ -156,6 +156,13 @@ public final class ArcDialog extends TitleAreaDialog {
 
   private ArcMeasurement.Outcome read() {
     return ArcMeasurement.read(chosen(), first.getText(), second.getText(), Preferred.decimal());
+  }
+
+  @Override
+  protected Control createContents(Composite parent) {
+    Control contents = super.createContents(parent);
+    Pages.nameMessage(parent, Words.of("dialog.message"));
+    return contents;
   }
 
   @Override

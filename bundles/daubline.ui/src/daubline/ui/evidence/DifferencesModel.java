@@ -3,9 +3,13 @@ package daubline.ui.evidence;
 import daubline.analysis.evidence.Difference;
 import daubline.base.Variables;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Properties about which two reconstructions differ, the two side by side. */
 final class DifferencesModel extends ListModel<Difference> {
@@ -18,6 +22,12 @@ final class DifferencesModel extends ListModel<Difference> {
 
   void variables(Variables now) {
     variables = now;
+  }
+
+  /** The property of the row, and then what the column holds. */
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    return Stream.concat(variables.find(item(row).variable()).map(Explanations::variable).stream(), super.explain(column, row).stream()).toList();
   }
 
   @Override

@@ -1,5 +1,8 @@
 package daubline.ui.grid;
 
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.WhatIsThis;
+import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import java.util.ArrayList;
@@ -29,6 +32,7 @@ import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 
 /** A virtual grid over a {@link GridModel}: keys move, typing edits, Enter commits, copying takes headings along. */
@@ -36,6 +40,8 @@ public final class Grid {
 
   /** Key of the data under which the widget says whether something is being typed. */
   public static final String TYPING = "daubline.typing";
+  /** Key of the data under which the widget keeps its grid. */
+  public static final String GRID = "daubline.grid";
 
   private final NatTable table;
   private final GridModel model;
@@ -94,8 +100,10 @@ public final class Grid {
       FreezeHelper.freeze(freeze, viewport, new PositionCoordinate(selection, 0, -1), new PositionCoordinate(selection, 0, -1));
     }
     table.setData("org.eclipse.e4.ui.css.CssClassName", "grid");
+    table.setData(GRID, this);
     table.setData(TYPING, (BooleanSupplier) this::isTyping);
     table.addListener(SWT.Resize, e -> sizes());
+    keyboard();
     new GridCopy(this, selection).register();
     selection.addLayerListener(e -> {
       if (e instanceof ISelectionEvent) {
@@ -103,7 +111,32 @@ public final class Grid {
       }
     });
     new GridTips(table).install();
+    WhatIsThis.on(table, this::explain, c -> below());
     nameFor(name);
+  }
+
+  /** Tab goes from cell to cell, so Ctrl+Tab leads out; what has the keyboard is framed, and a cell of it is selected. */
+  private void keyboard() {
+    table.addListener(SWT.Traverse, e -> {
+      if (e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS) {
+        e.doit = (e.stateMask & SWT.CTRL) != 0;
+      }
+    });
+    table.addOverlayPainter((gc, layer) -> {
+      if (table.isFocusControl()) {
+        FocusFrame.paint(gc, table.getClientArea());
+      }
+    });
+    table.addListener(SWT.FocusOut, e -> table.redraw());
+    table.addListener(SWT.FocusIn, e -> {
+      table.redraw();
+      // whoever gave the keyboard may select a cell first
+      table.getDisplay().asyncExec(() -> {
+        if (!table.isDisposed() && table.isFocusControl() && selected().isEmpty() && model.rows() > 0 && model.columns() > 0) {
+          select(0, 0);
+        }
+      });
+    });
   }
 
   private void nameFor(String name) {
@@ -114,6 +147,21 @@ public final class Grid {
         e.result = selected().map(p -> name + ", " + model.heading(p.x) + ", " + model.cell(0, p.y).text() + ": " + model.cell(p.x, p.y)).orElse(name);
       }
     });
+  }
+
+  private List<Explanation> explain() {
+    return selected().map(p -> model.explain(p.x, p.y)).orElse(List.of());
+  }
+
+  /** The lower edge of the selected cell, where it can be seen. */
+  private org.eclipse.swt.graphics.Point below() {
+    org.eclipse.swt.graphics.Point size = table.getSize();
+    return selected().map(p -> {
+      Rectangle cell = selection.getCellByPosition(p.x, p.y).getBounds();
+      int x = cell.x - viewport.getOrigin().getX();
+      int y = cell.y - viewport.getOrigin().getY() + cell.height + headings.getHeight();
+      return new org.eclipse.swt.graphics.Point(Math.clamp(x, 0, Math.max(0, size.x)), Math.clamp(y, 0, Math.max(0, size.y)));
+    }).orElse(new org.eclipse.swt.graphics.Point(0, size.y));
   }
 
   private void sizes() {

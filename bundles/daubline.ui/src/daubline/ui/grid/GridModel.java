@@ -1,5 +1,7 @@
 package daubline.ui.grid;
 
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import java.util.List;
 
 /** What a grid shows and what may be typed into it. Columns and rows count from 0. */
@@ -26,6 +28,16 @@ public interface GridModel {
 
   /** A cell. */
   GridCell cell(int column, int row);
+
+  /** The key of a column's heading, under which stands what it holds; empty when a column has none. */
+  default String key(int column) {
+    return "";
+  }
+
+  /** What is to be known about a cell and its column, that about the thing of the row first. */
+  default List<Explanation> explain(int column, int row) {
+    return key(column).isEmpty() ? List.of() : List.of(Explanations.column(key(column), heading(column)));
+  }
 
   /** Whether something may be typed into a cell. */
   default boolean isEditable(int column, int row) {

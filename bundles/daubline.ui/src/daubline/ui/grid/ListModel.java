@@ -54,6 +54,11 @@ public abstract class ListModel<T> implements GridModel {
   }
 
   @Override
+  public final String key(int column) {
+    return headings[column];
+  }
+
+  @Override
   public final double share(int column) {
     return shares[column];
   }

@@ -50,6 +50,7 @@ public final class HearthsideEditor extends EditorPart {
   @Override
   public void createPartControl(Composite parent) {
     scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
+    scroll.setShowFocusedControl(true);
     scroll.setExpandHorizontal(true);
     scroll.setExpandVertical(true);
     page = Pages.plain(scroll, 2);

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 
 /** Small building blocks of pages, so that all look the same. */
 public final class Pages {
@@ -91,6 +92,17 @@ public final class Pages {
       combo.deselectAll();
     } else {
       combo.select(selected);
+    }
+  }
+
+  /** Names the line of a dialog in which it says what it is for or what is wrong, which the platform leaves without a name. */
+  public static void nameMessage(Composite dialog, String name) {
+    for (Control child : dialog.getChildren()) {
+      if (child instanceof Text text && (text.getStyle() & SWT.READ_ONLY) != 0 && text.getData("name") == null) {
+        named(text, name, "");
+      } else if (child instanceof Composite part) {
+        nameMessage(part, name);
+      }
     }
   }
 

@@ -174,7 +174,7 @@ public final class EffectsPage implements Page {
       r.activity().ifPresent(a -> lines.add(Words.of("effects.active", IntStream.range(0, a.active().length)
           .mapToObj(j -> effects.burnt().design().factors().get(j).name() + " " + Printed.fixed(100 * a.active()[j], 0) + " %").collect(Collectors.joining(", ")))));
     });
-    effects.findings().forEach(f -> lines.add("△ " + f.where() + ": " + f.what() + (f.remedy().isEmpty() ? "" : " – " + f.remedy())));
+    effects.findings().forEach(f -> lines.add("△ " + f.where() + ": " + Words.said(f)));
     said.show(String.join("\n", lines));
     String before = plot.getText();
     figures = EffectFigures.of(effects);
@@ -230,7 +230,7 @@ public final class EffectsPage implements Page {
     for (NextTrial.Suggestion s : steps.next().suggestions()) {
       lines.add(Words.of("effects.suggestion", s.text(), s.aim().word(), s.separates(), s.certainty(), s.cost().isBlank() ? "–" : s.cost(), s.ties().isEmpty() ? "–" : s.ties().stream().map(t -> text(steps.factors(), t)).collect(Collectors.joining("; "))));
     }
-    steps.findings().forEach(f -> lines.add("△ " + f.what() + " – " + f.remedy()));
+    steps.findings().forEach(f -> lines.add("△ " + Words.said(f)));
     said.show(String.join("\n\n", lines));
   }
 

@@ -3,6 +3,8 @@ package daubline.ui.plan;
 import daubline.base.Finding;
 import daubline.model.Series;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridModel;
@@ -47,7 +49,21 @@ final class PlanModel implements GridModel {
 
   @Override
   public String heading(int column) {
-    return Words.of(HEADINGS[column]);
+    return Words.of(key(column));
+  }
+
+  @Override
+  public String key(int column) {
+    return HEADINGS[column];
+  }
+
+  /** The factor's own variable, or what is to be known about the row, and then what the column holds. */
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    PlanRow r = rows.get(row);
+    Explanation about = Explanations.column(key(column), heading(column));
+    return r.variable() != null ? List.of(Explanations.variable(r.variable()), about)
+        : r.group().isEmpty() ? List.of(Explanations.said(r.name(), r.tip()), about) : List.of(about);
   }
 
   @Override
@@ -71,7 +87,7 @@ final class PlanModel implements GridModel {
       default -> r.putMore() == null ? GridCell.VOID : GridCell.of(r.more());
     };
     return column == 1 ? findings.stream().filter(f -> f.isError() && !r.text().isEmpty() && f.where().endsWith(r.name())).findFirst()
-        .map(f -> cell.marked(GridCell.Mark.CHECK_NEEDED, f.what() + " – " + f.remedy())).orElse(cell) : cell;
+        .map(f -> cell.marked(GridCell.Mark.CHECK_NEEDED, Words.said(f))).orElse(cell) : cell;
   }
 
   @Override

@@ -139,7 +139,7 @@ public final class PlanPage implements Page {
     findings.addAll(season.findings());
     model.findings(findings);
     panes.show(now, brief, season, proposal);
-    findings.stream().min(java.util.Comparator.comparing(Finding::severity)).ifPresentOrElse(f -> say(f.where() + ": " + f.what() + " – " + f.remedy(), f.isError()),
+    findings.stream().min(java.util.Comparator.comparing(Finding::severity)).ifPresentOrElse(f -> say(f.where() + ": " + Words.said(f), f.isError()),
         () -> say("", false));
   }
 
@@ -199,7 +199,7 @@ public final class PlanPage implements Page {
     data().ifPresent(this::show);
     panes.turnToProposal();
     now.findings().stream().filter(f -> f.code().startsWith("design.lesser") || f.code().startsWith("design.no-spares")).findFirst()
-        .ifPresent(f -> say(f.what() + " – " + f.remedy(), false));
+        .ifPresent(f -> say(Words.said(f), false));
   }
 
   /** Takes the design marked instead of the one recommended. */

@@ -21,6 +21,7 @@ import daubline.ui.grid.Grid;
 import daubline.ui.look.Hue;
 import daubline.ui.look.PageBook;
 import daubline.ui.look.Pages;
+import daubline.ui.prefs.Preferred;
 import daubline.ui.views.FigurePane;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -172,12 +173,12 @@ final class PlanPanes {
 
   private void order(StudySnapshot study, Design design, FrozenData plan) {
     order.show(IntStream.range(0, design.size()).mapToObj(i -> List.of(Integer.toString(i + 1), Integer.toString(design.runs().get(i).furnace() + 1),
-        study.record().trial(plan.runs().get(i).trial()).map(t -> t.on()).orElse(""), design.text(i))).toList());
+        study.record().trial(plan.runs().get(i).trial()).map(t -> Preferred.dates().show(t.on())).orElse(""), design.text(i))).toList());
   }
 
   private void order(Design design, Optional<Timetable> table, Season season) {
     order.show(IntStream.range(0, design.size()).mapToObj(i -> List.of(Integer.toString(i + 1), Integer.toString(design.runs().get(i).furnace() + 1),
-        table.flatMap(t -> t.bars().stream().filter(b -> b.trial() == i).findFirst()).flatMap(b -> season.calendar().map(c -> c.date(b.start()).toString())).orElse(""),
+        table.flatMap(t -> t.bars().stream().filter(b -> b.trial() == i).findFirst()).flatMap(b -> season.calendar().map(c -> Preferred.dates().show(c.date(b.start()).toString()))).orElse(""),
         design.text(i))).toList());
   }
 
@@ -196,7 +197,7 @@ final class PlanPanes {
     review.show(lines);
     DesignReview.Prediction p = now.prediction();
     String predicts = Double.isInfinite(p.average()) ? "" : Words.of("plan.predicts", Printed.number(p.average(), 3), Printed.number(p.ninety(), 3), Printed.number(p.worst(), 3));
-    seen.show(String.join(" ", now.findings().stream().map((Finding f) -> f.what() + ".").toList()) + (predicts.isEmpty() ? "" : "\n" + predicts));
+    seen.show(String.join(" ", now.findings().stream().map((Finding f) -> Words.said(f.what()) + ".").toList()) + (predicts.isEmpty() ? "" : "\n" + predicts));
     map.show(new CorrelationFigure(now.correlations()), "");
   }
 }

@@ -1,5 +1,6 @@
 package daubline.ui.plan;
 
+import daubline.base.Variable;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -15,19 +16,24 @@ import java.util.function.Consumer;
  * @param putMore takes what was typed there; null when nothing may be typed
  * @param moreChoices the words offered there
  * @param tip what is to be known about it
+ * @param variable the variable that it is about; null when it is about none
  */
 record PlanRow(String group, String name, String text, Consumer<String> put, List<String> choices, String more, Consumer<String> putMore,
-    List<String> moreChoices, String tip) {
+    List<String> moreChoices, String tip, Variable variable) {
 
   static PlanRow heading(String group) {
-    return new PlanRow(group, "", "", null, List.of(), "", null, List.of(), "");
+    return new PlanRow(group, "", "", null, List.of(), "", null, List.of(), "", null);
   }
 
   static PlanRow of(String name, String text, String tip, Consumer<String> put, List<String> choices) {
-    return new PlanRow("", name, text, put, choices, "", null, List.of(), tip);
+    return new PlanRow("", name, text, put, choices, "", null, List.of(), tip, null);
   }
 
   PlanRow and(String other, Consumer<String> take, List<String> words) {
-    return new PlanRow(group, name, text, put, choices, other, take, words, tip);
+    return new PlanRow(group, name, text, put, choices, other, take, words, tip, variable);
+  }
+
+  PlanRow about(Variable subject) {
+    return new PlanRow(group, name, text, put, choices, more, putMore, moreChoices, tip, subject);
   }
 }

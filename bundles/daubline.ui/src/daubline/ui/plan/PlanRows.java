@@ -72,7 +72,7 @@ final class PlanRows {
           .and(when(factor), text -> study.edit("change.field", name, () -> {
             factor.setHardToChange(text.equals(Words.of("plan.furnace")));
             factor.setDaily(text.equals(Words.of("plan.day")));
-          }), List.of(Words.of("plan.trial"), Words.of("plan.furnace"), Words.of("plan.day"))));
+          }), List.of(Words.of("plan.trial"), Words.of("plan.furnace"), Words.of("plan.day"))).about(variables.find(text(factor.getVariable())).orElse(null)));
     }
     rows.add(PlanRow.of(Words.of("plan.add.factor"), "", Words.of("plan.add.factor.tip"), this::addFactor, offered()));
   }

@@ -1,6 +1,7 @@
 package daubline.ui.prefs;
 
 import daubline.base.Amount;
+import daubline.base.DateOrder;
 import daubline.base.DecimalSign;
 import daubline.base.Printed;
 import daubline.base.Quantity;
@@ -19,6 +20,8 @@ public final class Preferred {
 
   /** Key of the decimal sign. */
   public static final String DECIMAL = "decimal";
+  /** Key of the order of dates. */
+  public static final String DATES = "dates";
   private static final String UNIT = "unit.";
 
   private Preferred() {
@@ -47,6 +50,11 @@ public final class Preferred {
   public static DecimalSign decimal() {
     String language = Locale.getDefault().getLanguage().equals("de") ? DecimalSign.COMMA.name() : DecimalSign.POINT.name();
     return DecimalSign.valueOf(node().get(DECIMAL, language));
+  }
+
+  /** The order in which dates are shown; what a study keeps does not change with it. */
+  public static DateOrder dates() {
+    return DateOrder.valueOf(node().get(DATES, DateOrder.YEAR_FIRST.name()));
   }
 
   /** The key of the preferred unit of a quantity. */

@@ -1,10 +1,12 @@
 package daubline.ui.prefs;
 
+import daubline.base.DateOrder;
 import daubline.base.DecimalSign;
 import daubline.ui.Words;
 import daubline.ui.look.Pages;
 import daubline.ui.look.Themes;
 import daubline.ui.study.Studies;
+import java.util.Arrays;
 import java.util.List;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.preference.PreferencePage;
@@ -19,13 +21,14 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.PlatformUI;
 
-/** Colours, decimal sign and language. */
+/** Colours, decimal sign, order of dates and language. */
 public final class WindowPage extends PreferencePage implements IWorkbenchPreferencePage {
 
   private static final List<String> LANGUAGES = List.of("system", "en", "de");
 
   private Combo theme;
   private Combo decimal;
+  private Combo dates;
   private Combo language;
 
   @Override
@@ -44,6 +47,7 @@ public final class WindowPage extends PreferencePage implements IWorkbenchPrefer
     about.setLayoutData(wide);
     theme = combo(page, "prefs.theme", Themes.NAMES.stream().map(n -> Words.of("prefs.theme." + n)).toList(), Themes.NAMES.indexOf(Themes.current()));
     decimal = combo(page, "prefs.decimal", List.of(Words.of("prefs.decimal.POINT"), Words.of("prefs.decimal.COMMA")), Preferred.decimal().ordinal());
+    dates = combo(page, "prefs.dates", Arrays.stream(DateOrder.values()).map(o -> Words.of("prefs.dates." + o)).toList(), Preferred.dates().ordinal());
     language = combo(page, "prefs.language", LANGUAGES.stream().map(n -> Words.of("prefs.language." + n)).toList(),
         Math.max(0, LANGUAGES.indexOf(Language.chosen())));
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.preferences");
@@ -65,6 +69,7 @@ public final class WindowPage extends PreferencePage implements IWorkbenchPrefer
   public boolean performOk() {
     Themes.use(Themes.NAMES.get(theme.getSelectionIndex()));
     Preferred.put(Preferred.DECIMAL, DecimalSign.values()[decimal.getSelectionIndex()].name());
+    Preferred.put(Preferred.DATES, DateOrder.values()[dates.getSelectionIndex()].name());
     Studies.get().all().forEach(s -> s.recompute());
     String wanted = LANGUAGES.get(language.getSelectionIndex());
     if (!wanted.equals(Language.chosen())) {

@@ -11,6 +11,7 @@ import daubline.session.StudyException;
 import daubline.session.StudyImage;
 import daubline.session.StudySession;
 import daubline.ui.Words;
+import daubline.ui.look.Pages;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import java.io.IOException;
@@ -63,6 +64,7 @@ public final class PublishWizard extends Wizard {
     dialog.setPageSize(560, 380);
     dialog.create();
     PlatformUI.getWorkbench().getHelpSystem().setHelp(dialog.getShell(), "daubline.help.publish");
+    Pages.nameMessage(dialog.getShell(), Words.of("dialog.message"));
     dialog.open();
   }
 

@@ -55,7 +55,12 @@ final class ChannelModel implements GridModel {
 
   @Override
   public String heading(int column) {
-    return Words.of(HEADINGS[column]);
+    return Words.of(key(column));
+  }
+
+  @Override
+  public String key(int column) {
+    return HEADINGS[column];
   }
 
   @Override

@@ -1,15 +1,26 @@
 package daubline.ui.record;
 
 import daubline.base.Finding;
+import daubline.model.LogEntry;
+import daubline.model.ResidueMass;
+import daubline.model.SpreadSquare;
 import daubline.record.EntryTable;
+import daubline.record.EventKind;
+import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
 import daubline.ui.grid.GridModel;
+import daubline.ui.prefs.Preferred;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EObject;
 
 /** A table that people fill in, as a grid: Enter goes to the next cell that the kind of row asks for. */
 public final class EntryModel implements GridModel {
@@ -56,13 +67,33 @@ public final class EntryModel implements GridModel {
 
   @Override
   public GridCell cell(int column, int row) {
-    String text = (column == 0 ? INDENT.repeat(table.depth(row)) : "") + table.text(row, column);
+    String said = table.isDate(column) && !table.isRefused(row, column) ? Preferred.dates().show(table.text(row, column)) : table.text(row, column);
+    String text = (column == 0 ? INDENT.repeat(table.depth(row)) : "") + said;
     Optional<Finding> finding = table.finding(row, column);
     boolean begun = table.object(row).isPresent();
     boolean open = table.isEditable(row, column);
     Look look = table.isRefused(row, column) ? Look.REFUSED : !open && begun ? Look.QUIET : Look.PLAIN;
     Mark mark = finding.isPresent() ? Mark.CHECK_NEEDED : Mark.NONE;
-    return new GridCell(text, look, mark, finding.map(f -> f.what() + " – " + f.remedy()).orElse(""));
+    return new GridCell(text, look, mark, finding.map(f -> Words.said(f)).orElse(""));
+  }
+
+  /** The variable, kind of entry or class of residue that the row is about, and then what the column asks for. */
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    List<Explanation> all = new ArrayList<>();
+    table.variable(row, column).ifPresent(v -> all.add(Explanations.variable(v)));
+    table.object(row).flatMap(EntryModel::kind).ifPresent(all::add);
+    all.add(Explanations.said(heading(column), table.variable(row, column).filter(v -> v.meaning().equals(table.about(column))).isPresent() ? "" : table.about(column)));
+    return all;
+  }
+
+  private static Optional<Explanation> kind(EObject object) {
+    return switch (object) {
+      case LogEntry entry -> EventKind.ofWord(entry.getKind()).map(Explanations::event);
+      case ResidueMass mass -> Optional.ofNullable(mass.getResidueClass()).map(Explanations::residue);
+      case SpreadSquare square -> Optional.ofNullable(square.getResidueClass()).map(Explanations::residue);
+      default -> Optional.empty();
+    };
   }
 
   @Override
@@ -77,7 +108,7 @@ public final class EntryModel implements GridModel {
 
   @Override
   public void put(int column, int row, String text) {
-    table.put(row, column, text);
+    table.put(row, column, table.isDate(column) ? Preferred.dates().read(text) : text);
   }
 
   @Override

@@ -16,12 +16,12 @@ final class FindingModel extends ListModel<Finding> {
 
   @Override
   protected GridCell cell(int column, int row, Finding f) {
-    String tip = f.what() + " – " + f.remedy();
+    String tip = Words.said(f);
     return switch (column) {
       case 0 -> new GridCell(Words.of(f.severity()), Look.PLAIN, f.isError() ? Mark.NOT_CONSISTENT : Mark.CHECK_NEEDED, f.code());
       case 1 -> GridCell.of(f.where());
-      case 2 -> new GridCell(f.what(), f.isError() ? Look.REFUSED : Look.PLAIN, Mark.NONE, tip);
-      default -> new GridCell(f.remedy(), Look.PLAIN, Mark.NONE, tip);
+      case 2 -> new GridCell(Words.said(f.what()), f.isError() ? Look.REFUSED : Look.PLAIN, Mark.NONE, tip);
+      default -> new GridCell(Words.said(f.remedy()), Look.PLAIN, Mark.NONE, tip);
     };
   }
 }

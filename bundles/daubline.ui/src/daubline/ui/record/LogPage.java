@@ -34,7 +34,7 @@ public final class LogPage extends RecordPage {
       refresh();
       say(Words.of("log.scanned", OpenStudy.nameOf(scan), rows.size()), false);
     } catch (IntakeException e) {
-      say(e.findings().get(0).what() + " – " + e.findings().get(0).remedy(), true);
+      say(Words.said(e.findings().get(0)), true);
     }
   }
 }

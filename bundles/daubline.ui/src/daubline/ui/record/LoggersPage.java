@@ -156,7 +156,7 @@ public final class LoggersPage implements Page {
         LoggerSeries series = LoggerSeries.read(folder, copy, variables);
         Display.getDefault().asyncExec(() -> show(series, wanted));
       } catch (IntakeException e) {
-        Display.getDefault().asyncExec(() -> say(e.findings().get(0).what() + " – " + e.findings().get(0).remedy()));
+        Display.getDefault().asyncExec(() -> say(Words.said(e.findings().get(0))));
       }
       return Status.OK_STATUS;
     }).schedule();

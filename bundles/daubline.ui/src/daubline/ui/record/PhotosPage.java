@@ -54,7 +54,7 @@ public final class PhotosPage extends RecordPage {
         last = Optional.of(PictureFile.add(study.session(), file, home, "picture", PictureFile.PAPERS, Words.of("change.picture", file.getFileName())));
       } catch (IntakeException e) {
         Finding finding = e.findings().get(0);
-        refused.add(finding.what() + " – " + finding.remedy());
+        refused.add(Words.said(finding));
       }
     }
     refresh();

@@ -4,6 +4,7 @@ import daubline.model.Measurement;
 import daubline.record.PictureLength;
 import daubline.record.Pictures;
 import daubline.ui.Words;
+import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import java.util.List;
@@ -362,9 +363,7 @@ final class PictureCanvas extends Canvas {
       }
     }
     if (isFocusControl()) {
-      gc.setForeground(Hue.OCHRE.color());
-      gc.setLineWidth(2);
-      gc.drawRectangle(1, 1, area.width - 2, area.height - 2);
+      FocusFrame.paint(gc, area);
     }
   }
 

@@ -123,7 +123,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
       show(added);
     } catch (IntakeException e) {
       Finding finding = e.findings().get(0);
-      measured.say(finding.what() + " – " + finding.remedy(), true);
+      measured.say(Words.said(finding), true);
     }
   }
 

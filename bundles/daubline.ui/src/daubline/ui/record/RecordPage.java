@@ -78,7 +78,7 @@ public class RecordPage implements Page {
   /** What the table says as a whole stands above it, and takes no room when there is nothing to say. */
   private void summarise() {
     Optional<Finding> problem = table.problem();
-    String text = problem.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(table::summary);
+    String text = problem.map(f -> "△ " + Words.said(f)).orElseGet(table::summary);
     if (!text.equals(summary.getToolTipText()) || summary.getText().isEmpty()) {
       summary.setText(text.replace("&", "&&"));
       summary.setToolTipText(text.isEmpty() ? null : text.replace("&", "&&"));
@@ -156,7 +156,7 @@ public class RecordPage implements Page {
     }
     announced = null;
     Optional<Finding> finding = cell.flatMap(p -> table.finding(p.y, p.x));
-    hint.say(finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")
+    hint.say(finding.map(f -> "△ " + Words.said(f)).orElseGet(() -> cell.map(p -> table.about(p.x)).orElse("")
         + (offered.isEmpty() ? "" : " " + Words.of("record.oneOf", String.join(", ", offered)))).strip(), finding.isPresent());
   }
 

@@ -1,5 +1,6 @@
 package daubline.ui.record;
 
+import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import java.util.List;
@@ -128,13 +129,11 @@ final class TraceCanvas extends Canvas {
   private void paint(GC gc) {
     gc.setBackground(Hue.PAPER.color());
     gc.fillRectangle(getClientArea());
-    if (isFocusControl()) {
-      Rectangle a = getClientArea();
-      gc.setForeground(Hue.OCHRE.color());
-      gc.drawRectangle(0, 0, a.width - 1, a.height - 1);
-    }
     if (trace != null && !trace.strips().isEmpty()) {
       new TracePainter(gc, trace, plot()).paint(charges);
+    }
+    if (isFocusControl()) {
+      FocusFrame.paint(gc, getClientArea());
     }
   }
 

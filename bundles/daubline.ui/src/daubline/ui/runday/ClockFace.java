@@ -1,6 +1,7 @@
 package daubline.ui.runday;
 
 import daubline.ui.Words;
+import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Hue;
 import java.util.Arrays;
 import java.util.List;
@@ -56,10 +57,7 @@ final class ClockFace extends Canvas {
     gc.setBackground(Hue.PAPER.color());
     gc.fillRectangle(area);
     if (isFocusControl()) {
-      gc.setForeground(Hue.OCHRE.color());
-      gc.setLineWidth(3);
-      gc.drawRectangle(1, 1, area.width - 3, area.height - 3);
-      gc.setLineWidth(1);
+      FocusFrame.paint(gc, area);
     }
     if (figures.isEmpty() || area.height < 4) {
       return;

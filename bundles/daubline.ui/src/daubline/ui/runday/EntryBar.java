@@ -4,6 +4,8 @@ import daubline.base.Finding;
 import daubline.record.runday.Draft;
 import daubline.record.runday.RunDay;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanations;
+import daubline.ui.explain.WhatIsThis;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -90,6 +92,10 @@ final class EntryBar extends Composite {
     ask(Words.of("run.entry", day.log().words().of("event." + draft.kind().name()), draft.at().toLocalTime()), draft.columns(),
         draft.columns().stream().map(c -> day.log().headingOf(c)).toList(), draft.columns().stream().map(c -> String.join(", ", day.log().wordsOf(c))).toList(),
         draft.offered(), typed -> day.write(draft, typed));
+    for (int i = 0; i < texts.size(); i++) {
+      String column = draft.columns().get(i);
+      WhatIsThis.on(texts.get(i), () -> List.of(Explanations.event(draft.kind()), Explanations.said(day.log().headingOf(column), day.log().aboutOf(column))));
+    }
   }
 
   /** Asks for one text. */
@@ -136,7 +142,7 @@ final class EntryBar extends Composite {
       done.run();
     } else if (keyCode == SWT.CR || keyCode == SWT.KEYPAD_CR) {
       Optional<Finding> complaint = writer.apply(texts.stream().map(Text::getText).toList());
-      complaint.ifPresentOrElse(f -> say("△ " + f.where() + ": " + f.what() + " – " + f.remedy(), true), done);
+      complaint.ifPresentOrElse(f -> say("△ " + f.where() + ": " + Words.said(f), true), done);
     }
   }
 }

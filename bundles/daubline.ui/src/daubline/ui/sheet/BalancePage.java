@@ -55,6 +55,7 @@ final class BalancePage implements Page {
     this.study = study;
     this.trial = trial;
     scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+    scroll.setShowFocusedControl(true);
     scroll.setBackground(Hue.ASH.color());
     scroll.setExpandHorizontal(true);
     scroll.setExpandVertical(true);
@@ -160,7 +161,7 @@ final class BalancePage implements Page {
     }
     for (Finding f : all) {
       boolean note = f.severity() == Severity.NOTE;
-      Label label = Pages.text(findings, (note ? "○ " : "△ ") + f.what() + " – " + f.remedy(), Fonts.PLAIN.font(), NARROW);
+      Label label = Pages.text(findings, (note ? "○ " : "△ ") + Words.said(f), Fonts.PLAIN.font(), NARROW);
       label.setForeground(note ? Hue.QUIET.color() : Hue.LINING.color());
     }
   }

@@ -61,6 +61,7 @@ final class BeforeFirePage implements Page {
     this.study = study;
     this.trial = trial;
     scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+    scroll.setShowFocusedControl(true);
     scroll.setBackground(Hue.ASH.color());
     scroll.setExpandHorizontal(true);
     scroll.setExpandVertical(true);
@@ -222,7 +223,7 @@ final class BeforeFirePage implements Page {
     for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
       for (Finding f : findings) {
         if (f.severity() == severity) {
-          Label label = Pages.text(warnings, (severity == Severity.NOTE ? "○ " : "△ ") + f.what() + " – " + f.remedy(),
+          Label label = Pages.text(warnings, (severity == Severity.NOTE ? "○ " : "△ ") + Words.said(f),
               Fonts.PLAIN.font(), NARROW);
           label.setForeground(severity == Severity.NOTE ? Hue.QUIET.color() : Hue.LINING.color());
           label.setData("id", "before-finding");

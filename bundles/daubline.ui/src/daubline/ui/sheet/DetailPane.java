@@ -68,6 +68,7 @@ final class DetailPane extends Composite {
 
   private Fields form(Reading kind) {
     ScrolledComposite scroll = new ScrolledComposite(this, SWT.V_SCROLL);
+    scroll.setShowFocusedControl(true);
     scroll.setExpandHorizontal(true);
     scroll.setExpandVertical(true);
     Composite page = Pages.plain(scroll, 4);

@@ -21,6 +21,7 @@ final class FactsPage implements Page {
   FactsPage(Composite parent, OpenStudy study, EObject object) {
     this.object = object;
     scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+    scroll.setShowFocusedControl(true);
     scroll.setBackground(Hue.ASH.color());
     scroll.setExpandHorizontal(true);
     scroll.setExpandVertical(true);

@@ -5,6 +5,8 @@ import daubline.base.ValueType;
 import daubline.model.Identified;
 import daubline.model.ModelPackage.Literals;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanations;
+import daubline.ui.explain.WhatIsThis;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
@@ -59,6 +61,7 @@ final class Fields {
     ((GridData) field.control().getLayoutData()).widthHint = 160;
     Pages.named(field.control(), label(feature), Words.orElse("tip." + feature.getName(), ""));
     field.control().setData("id", feature.getName());
+    WhatIsThis.on(field.control(), () -> List.of(Explanations.field(example.eClass().getName(), feature.getName(), label(feature))));
     fields.add(field);
   }
 

@@ -9,6 +9,7 @@ import daubline.base.Typed;
 import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.base.ValueKind;
+import daubline.ui.Words;
 import daubline.ui.look.Hue;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
@@ -75,7 +76,7 @@ final class LengthField implements Field {
         : Optional.of(Finding.error("length.plain", "", "“" + text.getText() + "” is no plain height", "write one number with its unit, such as 21 cm"));
     if (complaint.isPresent()) {
       text.setForeground(Hue.LINING.color());
-      text.setToolTipText(complaint.get().what() + " – " + complaint.get().remedy());
+      text.setToolTipText(Words.said(complaint.get()));
       return;
     }
     EObject subject = object;

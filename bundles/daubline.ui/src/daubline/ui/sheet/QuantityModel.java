@@ -7,12 +7,15 @@ import daubline.base.Printed;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.Forecast;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The figures of a forecast, one a row: middle, interval, what was observed, what it is worth, where it comes from, what it hangs on. */
 final class QuantityModel extends ListModel<Forecast> {
@@ -27,6 +30,12 @@ final class QuantityModel extends ListModel<Forecast> {
   void show(TrialForecast now) {
     trial = now;
     show(now.forecast().map(f -> f.quantities()).orElse(List.of()));
+  }
+
+  /** The figure of the row with what it is worth and hangs on, and then what the column holds. */
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    return Stream.concat(Stream.of(Explanations.said(name(item(row).quantity()), about(row))), super.explain(column, row).stream()).toList();
   }
 
   @Override

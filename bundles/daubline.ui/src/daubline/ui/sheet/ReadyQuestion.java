@@ -31,7 +31,7 @@ final class ReadyQuestion implements ChoiceField.Guard {
     if (obstacles.isEmpty() || Readiness.isOverridden(trial)) {
       return Optional.of(List.of());
     }
-    String against = obstacles.stream().map(f -> "• " + f.what() + " – " + f.remedy()).collect(Collectors.joining("\n"));
+    String against = obstacles.stream().map(f -> "• " + Words.said(f)).collect(Collectors.joining("\n"));
     InputDialog dialog = new InputDialog(Display.getCurrent().getActiveShell(), Words.of("ready.title"), Words.of("ready.about", against), "",
         text -> text.isBlank() ? "" : null);
     return dialog.open() == Window.OK ? Optional.of(List.of(() -> trial.setReadyBecause(dialog.getValue().strip()))) : Optional.empty();

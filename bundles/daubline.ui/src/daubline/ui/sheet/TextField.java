@@ -2,6 +2,7 @@ package daubline.ui.sheet;
 
 import daubline.base.Finding;
 import daubline.base.Numbers;
+import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.look.Hue;
 import daubline.ui.study.OpenStudy;
@@ -45,7 +46,7 @@ final class TextField implements Field {
 
   @Override
   public void show(EObject subject) {
-    String now = subject == null ? "" : print(subject.eGet(attribute));
+    String now = subject == null ? "" : isDate() ? Preferred.dates().show(print(subject.eGet(attribute))) : print(subject.eGet(attribute));
     boolean stillTyping = subject == object && now.equals(before) && !text.getText().equals(before);
     if (stillTyping) {
       return;
@@ -58,6 +59,11 @@ final class TextField implements Field {
       text.setText(before);
     }
     unmark();
+  }
+
+  /** Days are named after what happened on them. */
+  private boolean isDate() {
+    return type == String.class && attribute.getName().matches("on|at|[a-z]+On");
   }
 
   private static String print(Object value) {
@@ -88,11 +94,11 @@ final class TextField implements Field {
     if (object == null || text.getText().equals(before)) {
       return;
     }
-    String typed = text.getText().strip();
+    String typed = isDate() ? Preferred.dates().read(text.getText().strip()) : text.getText().strip();
     Optional<Finding> complaint = complaint(typed);
     if (complaint.isPresent()) {
       text.setForeground(Hue.LINING.color());
-      text.setToolTipText(complaint.get().what() + " – " + complaint.get().remedy());
+      text.setToolTipText(Words.said(complaint.get()));
       return;
     }
     EObject subject = object;

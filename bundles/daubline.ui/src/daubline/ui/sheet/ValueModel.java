@@ -12,6 +12,8 @@ import daubline.model.Reading;
 import daubline.session.Readings;
 import daubline.session.StudyVariables;
 import daubline.ui.Words;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
@@ -156,7 +158,18 @@ final class ValueModel implements GridModel {
 
   @Override
   public String heading(int column) {
-    return Words.of(column == 0 ? "column.property" : columns.get(column - 1).key());
+    return Words.of(key(column));
+  }
+
+  @Override
+  public String key(int column) {
+    return column == 0 ? "column.property" : columns.get(column - 1).key();
+  }
+
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    Explanation about = Explanations.column(key(column), heading(column));
+    return line(row).map(Line::variable).map(v -> List.of(Explanations.variable(v), about)).orElse(List.of(about));
   }
 
   @Override
@@ -190,7 +203,7 @@ final class ValueModel implements GridModel {
     ValueColumn source = columns.get(column - 1);
     Refused no = refused.get(place(column, line));
     if (no != null) {
-      return new GridCell(no.text(), Look.REFUSED, Mark.CHECK_NEEDED, no.finding().what() + " – " + no.finding().remedy());
+      return new GridCell(no.text(), Look.REFUSED, Mark.CHECK_NEEDED, Words.said(no.finding()));
     }
     Optional<Reading> reading = reading(column, row);
     if (reading.isEmpty()) {
@@ -202,7 +215,7 @@ final class ValueModel implements GridModel {
     if (source.key().equals(Forms.EVIDENCE)) {
       return verdicts.apply(line.variable()).map(r -> cell.marked(MarkShape.of(r.verdict()), Words.of(r.verdict()) + ": " + r.reason())).orElse(cell);
     }
-    return source.isWritten() ? odd(reading.get(), line.variable()).map(f -> cell.marked(Mark.CHECK_NEEDED, f.what() + " – " + f.remedy())).orElse(cell) : cell;
+    return source.isWritten() ? odd(reading.get(), line.variable()).map(f -> cell.marked(Mark.CHECK_NEEDED, Words.said(f))).orElse(cell) : cell;
   }
 
   private static boolean isGuess(Reading reading) {

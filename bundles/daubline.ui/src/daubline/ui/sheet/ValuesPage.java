@@ -191,7 +191,7 @@ final class ValuesPage implements Page {
     detail.show(own ? reading.orElse(null) : null);
     Chosen.set(reading.map(r -> Snapshots.trailOf(study.session(), r)).orElse(null));
     Optional<Finding> finding = cell.flatMap(p -> model.finding(p.x, p.y));
-    String said = finding.map(f -> "△ " + f.what() + " – " + f.remedy()).orElseGet(() -> cell.flatMap(p -> model.line(p.y))
+    String said = finding.map(f -> "△ " + Words.said(f)).orElseGet(() -> cell.flatMap(p -> model.line(p.y))
         .map(l -> l.variable() == null ? "" : l.variable().meaning()).orElse(""));
     hint.say(said, finding.isPresent());
   }

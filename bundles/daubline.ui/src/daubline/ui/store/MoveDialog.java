@@ -110,7 +110,7 @@ abstract class MoveDialog extends TitleAreaDialog {
     }
     Optional<Finding> wrong = refusal().or(this::uncertainty);
     if (begun) {
-      setMessage(wrong.map(f -> f.what() + " – " + f.remedy()).orElseGet(this::outcome), wrong.isPresent() ? IMessageProvider.ERROR : IMessageProvider.NONE);
+      setMessage(wrong.map(f -> Words.said(f)).orElseGet(this::outcome), wrong.isPresent() ? IMessageProvider.ERROR : IMessageProvider.NONE);
     }
     begun = true;
     Control enter = getButton(IDialogConstants.OK_ID);
@@ -134,6 +134,13 @@ abstract class MoveDialog extends TitleAreaDialog {
   /** One standard uncertainty of the weighings, kg; NaN when not stated. */
   final double sigma() {
     return LotMoves.mass(sigma.getText().strip(), Preferred.decimal()).filter(s -> s >= 0).orElse(Double.NaN);
+  }
+
+  @Override
+  protected Control createContents(Composite parent) {
+    Control contents = super.createContents(parent);
+    Pages.nameMessage(parent, Words.of("dialog.message"));
+    return contents;
   }
 
   @Override

@@ -13,7 +13,7 @@ public final class Notices {
 
   /** Shows a finding: what is wrong, where, and the remedy. */
   public static void show(Finding finding) {
-    show(finding.what(), finding.where() + (finding.remedy().isEmpty() ? "" : "\n\n" + Words.of("notice.remedy", finding.remedy())));
+    show(Words.said(finding.what()), finding.where() + (finding.remedy().isEmpty() ? "" : "\n\n" + Words.of("notice.remedy", Words.said(finding.remedy()))));
   }
 
   /** Shows a message with its details. */

@@ -33,7 +33,7 @@ final class ImportModel extends ListModel<GridCell[]> {
   private static GridCell[] line(Finding f) {
     Mark mark = f.isError() ? Mark.NOT_CONSISTENT : Mark.CHECK_NEEDED;
     return new GridCell[] {GridCell.of(f.where()), new GridCell(Words.of(f.severity()), Look.PLAIN, mark, f.code()),
-        new GridCell(f.what() + " – " + f.remedy(), f.isError() ? Look.REFUSED : Look.PLAIN, Mark.NONE, f.what() + " – " + f.remedy())};
+        new GridCell(Words.said(f), f.isError() ? Look.REFUSED : Look.PLAIN, Mark.NONE, Words.said(f))};
   }
 
   private static GridCell[] line(PreviewRow r) {

@@ -67,7 +67,7 @@ final class MergingDialog extends TitleAreaDialog {
     page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     Label about = new Label(page, SWT.WRAP);
     String found = merge.isThreeWay() ? Words.of("merging.threeway", merging.base().map(b -> b.getFileName().toString()).orElse("")) : Words.of("merging.twoway");
-    about.setText(files.isEmpty() ? found : found + "\n" + files.stream().map(f -> f.where() + ": " + f.what() + (f.remedy().isEmpty() ? "" : " – " + f.remedy()))
+    about.setText(files.isEmpty() ? found : found + "\n" + files.stream().map(f -> f.where() + ": " + Words.said(f))
         .collect(Collectors.joining("\n")));
     GridData wide = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
     wide.widthHint = 900;
@@ -87,6 +87,13 @@ final class MergingDialog extends TitleAreaDialog {
     button.setEnabled(!merge.conflicts().isEmpty());
     Pages.named(button, Words.of(key), "");
     button.addListener(SWT.Selection, e -> model.chooseAll(side));
+  }
+
+  @Override
+  protected Control createContents(Composite parent) {
+    Control contents = super.createContents(parent);
+    Pages.nameMessage(parent, Words.of("dialog.message"));
+    return contents;
   }
 
   @Override

@@ -53,7 +53,12 @@ final class MergingModel implements GridModel {
 
   @Override
   public String heading(int column) {
-    return Words.of(HEADINGS[column]);
+    return Words.of(key(column));
+  }
+
+  @Override
+  public String key(int column) {
+    return HEADINGS[column];
   }
 
   @Override

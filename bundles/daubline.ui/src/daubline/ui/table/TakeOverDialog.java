@@ -6,6 +6,7 @@ import daubline.session.StudyException;
 import daubline.session.StudyImage;
 import daubline.session.StudySession;
 import daubline.ui.Words;
+import daubline.ui.look.Pages;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
@@ -67,6 +69,13 @@ public abstract class TakeOverDialog<P> extends TitleAreaDialog {
   }
 
   @Override
+  protected Control createContents(Composite parent) {
+    Control contents = super.createContents(parent);
+    Pages.nameMessage(parent, Words.of("dialog.message"));
+    return contents;
+  }
+
+  @Override
   protected void createButtonsForButtonBar(Composite parent) {
     createButton(parent, IDialogConstants.OK_ID, Words.of(key + ".do"), true);
     createButton(parent, IDialogConstants.CANCEL_ID, Words.of("import.cancel"), false);
@@ -92,7 +101,7 @@ public abstract class TakeOverDialog<P> extends TitleAreaDialog {
       look(settings());
     } catch (IntakeException e) {
       Finding first = e.findings().get(0);
-      setErrorMessage(first.what() + " – " + first.remedy());
+      setErrorMessage(Words.said(first));
     }
   }
 

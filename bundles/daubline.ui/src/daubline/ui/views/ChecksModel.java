@@ -31,8 +31,8 @@ final class ChecksModel extends ListModel<Finding> {
     return switch (column) {
       case 0 -> new GridCell(Words.of(finding.severity()), Look.PLAIN, mark(finding.severity()), finding.code());
       case 1 -> GridCell.of(finding.where());
-      case 2 -> GridCell.of(finding.what());
-      default -> GridCell.of(finding.remedy());
+      case 2 -> GridCell.of(Words.said(finding.what()));
+      default -> GridCell.of(Words.said(finding.remedy()));
     };
   }
 

@@ -3,6 +3,7 @@ package daubline.ui.views;
 import daubline.charts.Figure;
 import daubline.charts.Palette;
 import daubline.ui.Words;
+import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Themes;
@@ -55,7 +56,12 @@ public final class FigureCanvas extends Canvas {
         e.gc.drawImage(image, (area.width - now.width * 100 / FINE) / 2, (area.height - now.height * 100 / FINE) / 2);
         image.dispose();
       }
+      if (isFocusControl()) {
+        FocusFrame.paint(e.gc, area);
+      }
     });
+    addListener(SWT.FocusIn, e -> redraw());
+    addListener(SWT.FocusOut, e -> redraw());
     getAccessible().addAccessibleListener(new AccessibleAdapter() {
       @Override
       public void getName(AccessibleEvent e) {

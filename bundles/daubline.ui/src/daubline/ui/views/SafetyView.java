@@ -94,7 +94,7 @@ public final class SafetyView extends StudyPart {
   /** A line, and below it what has run out or is missing. */
   private static void flagged(Composite page, String line, Optional<Finding> finding) {
     Pages.text(page, line, Fonts.PLAIN.font(), WRAP);
-    finding.ifPresent(f -> Pages.text(page, "△ " + f.what() + " – " + f.remedy(), Fonts.STRONG.font(), WRAP).setForeground(Hue.LINING.color()));
+    finding.ifPresent(f -> Pages.text(page, "△ " + Words.said(f), Fonts.STRONG.font(), WRAP).setForeground(Hue.LINING.color()));
   }
 
   /** A button that opens the table in which it is written. */

@@ -1,12 +1,17 @@
 package daubline.ui.views;
 
+import daubline.base.Variables;
 import daubline.export.Cell;
 import daubline.export.Column;
 import daubline.export.Table;
+import daubline.ui.explain.Explanation;
+import daubline.ui.explain.Explanations;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridModel;
 import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** A table of the publication as a grid. */
 final class TableModel implements GridModel {
@@ -37,6 +42,14 @@ final class TableModel implements GridModel {
   @Override
   public String heading(int column) {
     return table.columns().get(column).fullHeading();
+  }
+
+  /** The variable of the column where it is one; otherwise what the table as a whole says. */
+  @Override
+  public List<Explanation> explain(int column, int row) {
+    String about = String.join(" ", Stream.concat(Stream.of(table.caption()), table.notes().stream()).toList());
+    Explanation whole = Explanations.said(heading(column) + " – " + table.title(), about);
+    return Stream.concat(Variables.standard().find(table.columns().get(column).id()).map(Explanations::variable).stream(), Stream.of(whole)).toList();
   }
 
   @Override
