@@ -122,7 +122,7 @@ public final class Snapshots {
   }
 
   private List<AnalysisData> analyses(List<Analysis> analyses) {
-    return analyses.stream().map(this::analysis).toList();
+    return Replicates.pooled(analyses, this::analysis);
   }
 
   private AnalysisData analysis(Analysis analysis) {

@@ -106,6 +106,7 @@ final class Trails {
     if (analysis.getMethod() != null) {
       from.add(Trail.of("method", join(analysis.getMethod(), analysis.getInstrument(), analysis.getLaboratory())));
     }
+    analysis.getComponents().stream().filter(c -> c.getPrintedAs() != null).forEach(c -> from.add(Trail.of(c.getSymbol() + " printed as", c.getPrintedAs())));
     return new Trail("Analysis " + text(analysis.getName()), "", text(analysis.getId()), from);
   }
 

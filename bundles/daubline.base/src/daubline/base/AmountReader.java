@@ -25,7 +25,12 @@ public final class AmountReader {
       Map.entry("not analysed", ValueKind.NOT_ANALYSED), Map.entry("not analyzed", ValueKind.NOT_ANALYSED),
       Map.entry("n.d.", ValueKind.NOT_DETECTED), Map.entry("nd", ValueKind.NOT_DETECTED),
       Map.entry("bdl", ValueKind.BELOW_DETECTION), Map.entry("b.d.l.", ValueKind.BELOW_DETECTION),
-      Map.entry("<lod", ValueKind.BELOW_DETECTION), Map.entry("not detected", ValueKind.NOT_DETECTED),
+      Map.entry("<lod", ValueKind.BELOW_DETECTION), Map.entry("< lod", ValueKind.BELOW_DETECTION), Map.entry("<dl", ValueKind.BELOW_DETECTION),
+      Map.entry("< dl", ValueKind.BELOW_DETECTION), Map.entry("<mdl", ValueKind.BELOW_DETECTION), Map.entry("bd", ValueKind.BELOW_DETECTION),
+      Map.entry("b.d.", ValueKind.BELOW_DETECTION), Map.entry("<nwg", ValueKind.BELOW_DETECTION), Map.entry("< nwg", ValueKind.BELOW_DETECTION),
+      Map.entry("n.n.", ValueKind.NOT_DETECTED), Map.entry("n. n.", ValueKind.NOT_DETECTED), Map.entry("n. d.", ValueKind.NOT_DETECTED),
+      Map.entry("n.b.", ValueKind.NOT_ANALYSED), Map.entry("n. b.", ValueKind.NOT_ANALYSED), Map.entry("n.m.", ValueKind.NOT_ANALYSED),
+      Map.entry("n. a.", ValueKind.NOT_ANALYSED), Map.entry("sp.", ValueKind.TRACE), Map.entry("spuren", ValueKind.TRACE), Map.entry("not detected", ValueKind.NOT_DETECTED),
       Map.entry("tr", ValueKind.TRACE), Map.entry("tr.", ValueKind.TRACE), Map.entry("trace", ValueKind.TRACE));
 
   private static final String NUMBER = "([-\u2212]?[0-9.,]+(?:[eE][+-]?[0-9]+)?)";

@@ -10,6 +10,8 @@ public enum IronBasis {
   BOTH("FeO and Fe2O3"),
   /** Total iron given as the element. */
   FE("iron as Fe"),
+  /** Iron bound in oxides given as oxides, metallic iron beside it as the element. */
+  WITH_METAL("oxides and metallic iron"),
   /** The source does not say. */
   NOT_STATED("not stated");
 

@@ -24,8 +24,9 @@ public final class Units {
   private static final List<Unit> ALL = List.of(
       unit("", Quantity.NUMBER, 1, "1", "-", "count", "number", "ratio"),
       unit("", Quantity.FRACTION, 1, "1", "fraction", "kg/kg"),
-      unit("%", Quantity.FRACTION, 1e-2, "percent", "per cent", "pct", "wt%", "wt.%", "wt %", "mass%", "% m/m"),
-      unit("mg/kg", Quantity.FRACTION, 1e-6, "ppm", "µg/g", "ug/g"),
+      unit("%", Quantity.FRACTION, 1e-2, "percent", "per cent", "pct", "wt%", "wt.%", "wt %", "mass%", "% m/m", "wt.-%", "wt-%", "wt. %", "weight %",
+          "mass %", "mass-%", "m/m %", "Gew.-%", "Gew.%", "Gew-%", "Gew%", "Ma.-%", "Ma.%", "Ma-%", "M.-%", "Masse-%"),
+      unit("mg/kg", Quantity.FRACTION, 1e-6, "ppm", "µg/g", "μg/g", "ug/g", "g/t", "ppmw"),
       unit("g/kg", Quantity.FRACTION, 1e-3, "‰"),
       unit("mm", Quantity.LENGTH, 1e-3), unit("cm", Quantity.LENGTH, 1e-2), unit("m", Quantity.LENGTH, 1),
       unit("in", Quantity.LENGTH, INCH, "inch", "inches", "\""), unit("ft", Quantity.LENGTH, 12 * INCH, "foot", "feet"),

@@ -1,9 +1,11 @@
 package daubline.charts;
 
 import daubline.analysis.EvidenceData;
+import daubline.analysis.Recovered;
 import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.base.Printed;
+import daubline.base.RecoveredTotal;
 import daubline.engine.inference.ClassMass;
 import daubline.engine.inference.SheetData;
 import java.awt.Graphics2D;
@@ -36,15 +38,15 @@ final class ResidueShares implements FigureSpec {
 
   @Override
   public Optional<Figure> build(StudyResults results) {
-    List<Bar> evidence = results.snapshot().sheets().stream().map(EvidenceData::sheet).map(Bar::of).filter(Bar::isWeighed).toList();
-    List<Bar> trials = results.snapshot().trials().stream().map(TrialData::found).map(Bar::of).filter(Bar::isWeighed).toList();
+    List<Bar> evidence = results.snapshot().sheets().stream().map(EvidenceData::sheet).map(s -> Bar.of(s, false)).filter(Bar::isWeighed).toList();
+    List<Bar> trials = results.snapshot().trials().stream().map(TrialData::found).map(s -> Bar.of(s, true)).filter(Bar::isWeighed).toList();
     return evidence.isEmpty() && trials.isEmpty() ? Optional.empty() : Optional.of(new Drawing(evidence, trials));
   }
 
   /** The weighed classes of one sheet. */
-  private record Bar(String name, Map<String, Double> masses, int unweighed) {
+  private record Bar(String name, Map<String, Double> masses, int unweighed, RecoveredTotal all) {
 
-    static Bar of(SheetData sheet) {
+    static Bar of(SheetData sheet, boolean trial) {
       Map<String, Double> masses = new LinkedHashMap<>();
       int unweighed = 0;
       for (ClassMass residue : sheet.residues()) {
@@ -54,11 +56,17 @@ final class ResidueShares implements FigureSpec {
           unweighed++;
         }
       }
-      return new Bar(sheet.name(), masses, unweighed);
+      return new Bar(sheet.name(), masses, unweighed, Recovered.of(sheet, trial));
     }
 
     boolean isWeighed() {
       return masses.size() > 1;
+    }
+
+    /** The total as it reads at the end of the bar: ≥ 12.3 kg, 40 %. */
+    String reads() {
+      boolean part = all.share() < 1;
+      return (all.isLeast() ? "≥ " : "") + Printed.number(total(), 3) + " kg" + (part ? ", " + all.percent() : "") + (unweighed > 0 ? "*" : "");
     }
 
     double total() {
@@ -73,7 +81,8 @@ final class ResidueShares implements FigureSpec {
     private final List<String> classes;
 
     Drawing(List<Bar> evidence, List<Bar> trials) {
-      super("Shares by mass of the residue classes that were weighed; the total stands at the right. Classes that were found but not weighed "
+      super("Shares by mass of the residue classes that were weighed; the total stands at the right, ≥ where it is at least that: only "
+          + "the share behind it was recovered, or nobody states what share of the deposit was. Classes that were found but not weighed "
           + "are not zero: an asterisk after the total says that there are some.",
           (evidence.size() + trials.size()) * ROW + 2 * HEAD + AXIS + (classes(evidence, trials).size() + KEY_COLUMNS - 1) / KEY_COLUMNS * KEY_LINE + 4);
       this.evidence = evidence;
@@ -89,7 +98,7 @@ final class ResidueShares implements FigureSpec {
     public void paint(Graphics2D g, Rectangle2D area, Palette palette) {
       Pen pen = new Pen(g, palette);
       double left = area.getX() + area.getWidth() * 0.3;
-      double right = area.getMaxX() - 58;
+      double right = area.getMaxX() - 92;
       double y = bars(pen, "excavated", evidence, area, left, right, area.getY());
       y = bars(pen, "trials", trials, area, left, right, y);
       pen.color(palette.ink()).line(Pen.THIN).line(left, y + 2, right, y + 2);
@@ -114,7 +123,7 @@ final class ResidueShares implements FigureSpec {
           area(pen, classes.indexOf(name), new Rectangle2D.Double(x, y + 2, width, ROW - 5));
           x += width;
         }
-        pen.color(pen.palette().ink()).text(Printed.number(bar.total(), 3) + " kg" + (bar.unweighed() > 0 ? "*" : ""), area.getMaxX() - 2, y + ROW / 2 + 2,
+        pen.color(pen.palette().ink()).text(bar.reads(), area.getMaxX() - 2, y + ROW / 2 + 2,
             Pen.NORMAL, Pen.At.RIGHT);
         y += ROW;
       }

@@ -12,7 +12,8 @@ import picocli.CommandLine.Option;
 final class IntakeArguments {
 
   @Option(names = "--set", paramLabel = "SETTING=TEXT", description = "how to read it, such as decimal=comma, delimiter=semicolon, "
-      + "encoding=windows-1252, header=3, dates=dmy, unit:HEADING=cm, column:HEADING=name; for a table also sheet=Name; for a logger also "
+      + "encoding=windows-1252, header=3, dates=dmy, unit:HEADING=cm, column:HEADING=name; for a table also sheet=Name; for analyses also "
+      + "units=3, convert:Si=SiO2, \"of:5=trial T4\", of:*=…, row:5:iron_basis=…; for a logger also "
       + "time=Time, start=2031-08-16T09:41:15+01:00, offset=-75, interval=2; save=NAME and mapping=NAME keep and use settings; may be repeated")
   private Map<String, String> settings = new LinkedHashMap<>();
 

@@ -69,4 +69,26 @@ class ImportingCommandsTest {
     assertTrue(printed.contains("cannot be written") && !printed.contains("\tat "), printed);
     assertEquals(before, Files.readString(study.resolve("study.xmi")));
   }
+
+  @Test
+  void aLaboratorysTableIsRefusedUntilItsGuessesAreSaid() throws Exception {
+    assertEquals(0, run("import", study, file("trials.csv", "series,name", "Season 2031,T1"), "--as", "trials", "--apply"), printed);
+    String before = Files.readString(study.resolve("study.xmi"));
+    Path table = file("lab.csv", "Sample;SiO2 [%];FeO [%];Cr", "T1 tap a;24,1;61,3;120", "T1 tap b;25,1;60,3;115");
+    assertEquals(1, run("import", study, table, "--as", "analyses", "--apply"), printed);
+    for (String said : new String[] {"to confirm units      Cr: mg/kg", "--set \"unit:Cr=…\"", "to confirm iron       all: all iron as FeO", "to confirm belonging  row 2, T1 tap a: trial T1",
+        "to confirm replicates all: kept (T1 tap: 2", "usual      columns    Sample: name", "nothing was changed"}) {
+      assertTrue(printed.contains(said), said + " is not in\n" + printed);
+    }
+    assertEquals(before, Files.readString(study.resolve("study.xmi")));
+    assertEquals(1, run("import", study, table, "--as", "analyses", "--apply", "--confirm", "belonging,units", "--replicates", "kept"), printed);
+    assertEquals(1, run("import", study, table, "--as", "analyses", "--apply", "--confirm", "all"), printed);
+    assertEquals(0, run("import", study, table, "--as", "analyses", "--apply", "--confirm", "belonging,units", "--replicates", "kept", "--iron-basis", "all iron as FeO"), printed);
+    assertTrue(printed.contains("done and saved"), printed);
+    try (StudySession session = StudySession.read(study)) {
+      var analyses = session.study().getSeries().get(0).getTrials().get(0).getAnalyses();
+      assertEquals("T1 tap", analyses.get(1).getReplicate());
+      assertEquals("lab/lab.csv", analyses.get(1).getFile().getPath());
+    }
+  }
 }

@@ -2,6 +2,7 @@ package daubline.criteria;
 
 import daubline.base.Amount;
 import daubline.base.Printed;
+import daubline.base.RecoveredTotal;
 import daubline.base.Source;
 import daubline.base.Trail;
 import daubline.base.ValueKind;
@@ -56,9 +57,8 @@ public final class TotalResidue extends NumberCriterion {
   private static Statement asLimit(Statement statement, SheetData sheet, double whenNotStated) {
     double share = !Double.isNaN(statement.samplingFraction()) ? statement.samplingFraction()
         : !Double.isNaN(sheet.samplingFraction()) ? sheet.samplingFraction() : whenNotStated;
-    Amount amount = statement.amount();
-    boolean isTotal = amount.kind() == ValueKind.EXACT || amount.kind() == ValueKind.PLUS_MINUS;
-    return share >= 1 || !isTotal ? statement : change(statement, Amount.atLeast(amount.value()),
+    Amount limit = RecoveredTotal.stated(statement.amount(), share, false).total();
+    return limit.equals(statement.amount()) ? statement : change(statement, limit,
         Double.isNaN(share) ? "share recovered not stated, so a lower limit" : "share recovered " + Printed.number(share) + ", so a lower limit");
   }
 

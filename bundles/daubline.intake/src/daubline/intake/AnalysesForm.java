@@ -1,9 +1,11 @@
 package daubline.intake;
 
-import daubline.base.Finding;
+import daubline.base.Amount;
 import daubline.base.IronBasis;
 import daubline.base.Material;
+import daubline.base.OxideFactors;
 import daubline.base.Oxides;
+import daubline.base.Printed;
 import daubline.base.Quantity;
 import daubline.base.Variables;
 import daubline.intake.FormColumn.Content;
@@ -41,6 +43,11 @@ final class AnalysesForm implements Form {
   }
 
   @Override
+  public boolean isOfLaboratories() {
+    return true;
+  }
+
+  @Override
   public List<FormColumn> columns(Variables variables) {
     List<FormColumn> columns = new ArrayList<>(List.of(Shared.id(), FormColumn.text("name",
         "Name of the analysis, as the laboratory calls it.", "T4-tap-1").must()));
@@ -48,6 +55,7 @@ final class AnalysesForm implements Form {
     columns.addAll(List.of(
         FormColumn.text("lot", "Instead of site or trial: the lot that was analysed.", "Bog ore 2031, roasted"),
         FormColumn.text("sample", "The sample, by name or id; a new name adds one to the trial.", "T4-S2"),
+        FormColumn.text("replicate", "Name that repeated measurements of one sample share.", ""),
         FormColumn.word("material", Shared.words(Material.values(), Material::word), "What was analysed."),
         FormColumn.text("specimen", "What exactly: slag class, part, bulk or spot.", "tapped slag, bulk"),
         FormColumn.text("method", "Method.", "WD-XRF on fused beads"), FormColumn.text("instrument",
@@ -85,7 +93,8 @@ final class AnalysesForm implements Form {
   @Override
   public Optional<FormColumn> column(Heading heading, Variables variables) {
     Optional<FormColumn> fixed = Form.super.column(heading, variables);
-    return fixed.isPresent() ? fixed : Formulas.symbol(heading.name()).map(AnalysesForm::component);
+    return fixed.or(() -> Formulas.symbol(heading.name()).map(AnalysesForm::component))
+        .or(() -> LabColumns.meant(heading).flatMap(id -> columns(variables).stream().filter(c -> c.id().equals(id)).findFirst()));
   }
 
   @Override
@@ -140,6 +149,7 @@ final class AnalysesForm implements Form {
     tally.set(analysis, Literals.NAMED__NAME, name);
     tally.set(analysis, Literals.NAMED__NOTE, row.orNull("note"));
     tally.set(analysis, Literals.ANALYSIS__MATERIAL, row.word("material", Material.class, Material::word));
+    tally.set(analysis, Literals.ANALYSIS__REPLICATE, row.orNull("replicate"));
     tally.set(analysis, Literals.ANALYSIS__SPECIMEN, row.orNull("specimen"));
     tally.set(analysis, Literals.ANALYSIS__METHOD, row.orNull("method"));
     tally.set(analysis, Literals.ANALYSIS__INSTRUMENT, row.orNull("instrument"));
@@ -170,9 +180,9 @@ final class AnalysesForm implements Form {
     for (Bound column : row.values()) {
       String id = column.column().id();
       if (id.equals(TOTAL)) {
-        row.value(column).ifPresent(v -> total(tally, analysis, v));
+        row.joinedValue(column).ifPresent(v -> total(tally, analysis, v));
       } else if (!id.equals("value")) {
-        row.value(column).ifPresent(v -> put(tally, analysis, id, v));
+        row.joinedValue(column).ifPresent(v -> put(tally, analysis, id, v, row.oxide(column)));
       }
     }
   }
@@ -189,7 +199,7 @@ final class AnalysesForm implements Form {
       if (total) {
         total(tally, analysis, v);
       } else {
-        put(tally, analysis, symbol.get(), v);
+        put(tally, analysis, symbol.get(), v, Optional.empty());
       }
     });
   }
@@ -201,7 +211,9 @@ final class AnalysesForm implements Form {
     }
   }
 
-  private static void put(Tally tally, Analysis analysis, String symbol, ReadValue value) {
+  /** Puts a value under its formula, or under the oxide that is asked for; then what was printed is kept beside it. */
+  private static void put(Tally tally, Analysis analysis, String element, ReadValue value, Optional<String> oxide) {
+    String symbol = oxide.orElse(element);
     Component component = analysis.getComponents().stream().filter(c -> symbol.equals(c.getSymbol())).findFirst()
         .orElseGet(() -> {
       Component made = tally.fresh(ModelFactory.eINSTANCE.createComponent());
@@ -210,29 +222,30 @@ final class AnalysesForm implements Form {
       tally.partAdded("added: " + symbol + " " + value.typed());
       return made;
     });
-    tally.put(component, value);
+    tally.put(component, oxide.map(o -> converted(element, o, value)).orElse(value));
+    oxide.ifPresent(o -> tally.set(component, Literals.COMPONENT__PRINTED_AS, printed(element, o, value)));
   }
 
-  /** Takes the stated basis; names one that the columns suggest, but never assumes it. */
+  private static ReadValue converted(String element, String oxide, ReadValue value) {
+    double factor = OxideFactors.factor(element, oxide).orElseThrow();
+    Amount a = value.amount();
+    Amount amount = a.isNumber() ? new Amount(a.kind(), a.value() * factor, a.low() * factor, a.high() * factor, a.sigma() * factor, a.category()) : a;
+    // nobody typed the converted number; what was typed stands in what was printed
+    return new ReadValue(amount, a.isNumber() ? null : value.typed(), null);
+  }
+
+  private static String printed(String element, String oxide, ReadValue value) {
+    String factor = Printed.fixed(OxideFactors.factor(element, oxide).orElseThrow(), 4);
+    return (element + " " + value.typed() + " " + (value.unit() == null ? "" : value.unit())).strip() + " × " + factor + " (" + OxideFactors.SOURCE + ")";
+  }
+
+  /** Takes the basis that a person or a heading states; total iron that is asked for as an oxide is then given as that. */
   private static void ironBasis(Row row, Tally tally, Analysis analysis) {
     IronBasis stated = row.word("iron_basis", IronBasis.class, IronBasis::word);
     Optional<IronBasis> inHeading = row.headings().stream().map(Formulas::ironBasis).flatMap(Optional::stream).findFirst();
-    tally.set(analysis, Literals.ANALYSIS__IRON_BASIS, stated == null ? inHeading.orElse(null) : stated);
-    boolean iron = analysis.getComponents().stream().anyMatch(c -> c.getSymbol() != null && c.getSymbol().startsWith("Fe"));
-    if (iron && (analysis.getIronBasis() == null || analysis.getIronBasis() == IronBasis.NOT_STATED) && stated == null
-        && !row.has("component")) {
-      row.report(Finding.warning("iron.basis", row.place(),
-          "the row does not say how iron is reported; its columns suggest “" + suggested(analysis).word() + "”",
-          "fill in iron_basis, or say it for all rows by set:iron_basis=…; nothing is assumed"));
-    }
-  }
-
-  private static IronBasis suggested(Analysis analysis) {
-    List<String> symbols = analysis.getComponents().stream().filter(c -> c.getValue() != null).map(Component::getSymbol)
-        .toList();
-    if (symbols.contains("FeO") && symbols.contains("Fe2O3")) {
-      return IronBasis.BOTH;
-    }
-    return symbols.contains("FeO") ? IronBasis.FEO : symbols.contains("Fe2O3") ? IronBasis.FE2O3 : IronBasis.FE;
+    IronBasis basis = stated == null ? inHeading.orElse(null) : stated;
+    Optional<String> oxide = row.values().stream().filter(b -> b.column().id().equals("Fe")).map(row::oxide).flatMap(Optional::stream).findFirst();
+    boolean asOxide = basis == IronBasis.FE && oxide.isPresent();
+    tally.set(analysis, Literals.ANALYSIS__IRON_BASIS, !asOxide ? basis : oxide.get().equals("Fe2O3") ? IronBasis.FE2O3 : IronBasis.FEO);
   }
 }

@@ -9,6 +9,7 @@ import daubline.base.Unit;
  * @param heading as it stands in the file
  * @param column what it is
  * @param unit the unit its numbers are in; null when they have none
+ * @param said the unit as the heading or a row of units says it, * when it was stated for all columns, empty when nobody says it
  */
-record Bound(int index, String heading, FormColumn column, Unit unit) {
+record Bound(int index, String heading, FormColumn column, Unit unit, String said) {
 }

@@ -24,6 +24,7 @@ final class ColumnBinder {
   private final String place;
   private final List<Finding> findings;
   private final List<String> unread = new ArrayList<>();
+  private Map<Integer, String> units = Map.of();
   private int unknown;
 
   ColumnBinder(Form form, Variables variables, IntakeOptions options, String place, List<Finding> findings) {
@@ -32,6 +33,12 @@ final class ColumnBinder {
     this.options = options;
     this.place = place;
     this.findings = findings;
+  }
+
+  /** The same, with units that stand in a row of their own, by place of the column. */
+  ColumnBinder with(Map<Integer, String> stated) {
+    units = stated;
+    return this;
   }
 
   /** The headings that are not read. */
@@ -44,7 +51,7 @@ final class ColumnBinder {
     Map<String, String> seen = new HashMap<>();
     for (int i = 0; i < header.cells().size(); i++) {
       String text = header.cell(i).text();
-      Optional<Bound> column = text.isEmpty() ? Optional.empty() : bind(i, text);
+      Optional<Bound> column = text.isEmpty() && !options.family("column").containsKey("#" + (i + 1)) ? Optional.empty() : bind(i, text);
       column.ifPresent(b -> {
         bound.add(b);
         String before = seen.put(b.column().id(), b.heading());
@@ -61,7 +68,8 @@ final class ColumnBinder {
   }
 
   private Optional<Bound> bind(int index, String text) {
-    String named = options.family("column").getOrDefault(text, text);
+    Map<String, String> stated = options.family("column");
+    String named = stated.getOrDefault(text, stated.getOrDefault("#" + (index + 1), text));
     if (named.equals(LEFT_OUT)) {
       unread.add(text);
       return Optional.empty();
@@ -72,8 +80,10 @@ final class ColumnBinder {
       sayUnknown(index, text, heading);
       return Optional.empty();
     }
-    String unit = heading.unit().isEmpty() ? Heading.of(text).unit() : heading.unit();
-    return Optional.of(new Bound(index, text, column.get(), unit(index, text, unit, column.get())));
+    String own = heading.unit().isEmpty() ? Heading.of(text).unit() : heading.unit();
+    String unit = own.isEmpty() ? units.getOrDefault(index, "") : own;
+    return Optional.of(new Bound(index, text.isEmpty() ? "#" + (index + 1) : text, column.get(), unit(index, text, unit, column.get()),
+        unit.isEmpty() && options.family("unit").containsKey("*") ? "*" : unit));
   }
 
   private Unit unit(int index, String text, String inHeading, FormColumn column) {
@@ -130,7 +140,7 @@ final class ColumnBinder {
     int width = rows.stream().mapToInt(r -> r.cells().size()).max().orElse(0);
     for (int i = 0; i < width; i++) {
       int column = i;
-      if (header.cell(i).isEmpty() && rows.stream().anyMatch(r -> !r.cell(column).isEmpty())) {
+      if (header.cell(i).isEmpty() && !options.family("column").containsKey("#" + (i + 1)) && rows.stream().anyMatch(r -> !r.cell(column).isEmpty())) {
         unread.add("column " + name(i));
         findings.add(Finding.warning("column.unnamed", at(i, ""), "the column holds values, but has no heading",
             "give it a heading; as it stands, it is not read"));

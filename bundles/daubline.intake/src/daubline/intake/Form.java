@@ -31,6 +31,11 @@ interface Form {
     return Optional.empty();
   }
 
+  /** Whether tables come from laboratories, each with a layout of its own. */
+  default boolean isOfLaboratories() {
+    return false;
+  }
+
   /** What makes two rows speak of the same thing; rows of one file with the same key are refused or passed over. */
   String key(Row row);
 

@@ -19,8 +19,12 @@ final class Formulas {
   private static final Map<String, String> OTHERS = Map.of("loi", "LOI", "l o i", "LOI", "loss on ignition", "LOI",
       "ignition loss", "LOI", "h2o+", "H2O+", "h2o-", "H2O-");
   private static final Pattern SUBSCRIPTS = Pattern.compile("[\u2080-\u2089]");
-  private static final Pattern TOTAL_IRON =
-      Pattern.compile("(FeO|Fe2O3)\\s*[_*]?\\s*\\(?\\s*(t|T|tot|total|Total)\\.?\\s*\\)?|(FeO|Fe2O3)\\*");
+  private static final String ALL = "(?:t|T|tot|total|Total|ges|ges\\.|gesamt)";
+  /** All iron given as one of three, as headings say it: FeO(t), Fe2O3 total, FeO*, total Fe, TFe, ΣFeO. */
+  private static final Pattern TOTAL_IRON = Pattern.compile("(FeO|Fe2O3|Fe)\\s*[_*,]?\\s*\\(?\\s*" + ALL + "\\.?\\s*\\)?|(FeO|Fe2O3)\\*"
+      + "|(?:[Tt]otal|[Tt]ot\\.?|T|Σ|[Gg]esamt|[Gg]es\\.)[\\s-]*(FeO|Fe2O3|Fe)");
+  /** Metallic iron: Fe met, Fe metal, metallic Fe, Fe0. */
+  private static final Pattern METAL = Pattern.compile("Fe\\s*[_,]?\\s*\\(?(?:0|⁰|°|met|met\\.|metal|metall|metallic)\\)?|(?:[Mm]et\\.|[Mm]etallic|[Mm]etal|[Mm]et|[Mm]etallisches)[\\s-]+Fe");
   private static final Pattern PART = Pattern.compile("([A-Z][a-z]?)(\\d*)");
   private static final Pattern DECORATION = Pattern.compile("\\s+(wt\\.?\\s*%?|oxide|conc\\.?|norm\\.?)$",
       Pattern.CASE_INSENSITIVE);
@@ -33,21 +37,45 @@ final class Formulas {
     String text = plain(heading);
     Matcher total = TOTAL_IRON.matcher(text);
     if (total.matches()) {
-      return Optional.of(total.group(1) != null ? total.group(1) : total.group(3));
+      return Optional.of(iron(total));
+    }
+    if (METAL.matcher(text).matches()) {
+      return Optional.of("Fe");
     }
     String other = OTHERS.get(Heading.key(text));
     return other != null ? Optional.of(other) : Optional.of(text).filter(Formulas::isFormula);
   }
 
-  /** The iron basis that a heading itself states: FeO total, Fe2O3(t), FeO*. */
+  private static String iron(Matcher total) {
+    return total.group(1) != null ? total.group(1) : total.group(2) != null ? total.group(2) : total.group(3);
+  }
+
+  /** The iron basis that a heading itself states: FeO total, Fe2O3(t), FeO*, total Fe, metallic Fe. */
   static Optional<IronBasis> ironBasis(String heading) {
     Matcher total = TOTAL_IRON.matcher(plain(heading));
-    return total.matches() ? Optional.of(plain(heading).startsWith("FeO") ? IronBasis.FEO : IronBasis.FE2O3) : Optional.empty();
+    if (total.matches()) {
+      return Optional.of(switch (iron(total)) {
+        case "FeO" -> IronBasis.FEO;
+        case "Fe2O3" -> IronBasis.FE2O3;
+        default -> IronBasis.FE;
+      });
+    }
+    return METAL.matcher(plain(heading)).matches() ? Optional.of(IronBasis.WITH_METAL) : Optional.empty();
+  }
+
+  /** What a heading says of its iron, for telling two columns of the same formula apart; empty for nothing. */
+  static String iron(String heading) {
+    return ironBasis(heading).map(IronBasis::name).orElse("");
   }
 
   /** Whether a formula is one of an oxide, which laboratories give in per cent; elements come in several units. */
   static boolean isOxide(String symbol) {
     return symbol.endsWith("O") || symbol.matches(".*O\\d+") || symbol.startsWith("H2O") || symbol.equals("LOI");
+  }
+
+  /** Whether a column of the form is one of components: an element, an oxide or loss on ignition. */
+  static boolean isNamed(String id) {
+    return OTHERS.containsValue(id) || isFormula(id);
   }
 
   private static String plain(String heading) {

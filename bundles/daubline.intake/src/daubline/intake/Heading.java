@@ -1,5 +1,6 @@
 package daubline.intake;
 
+import daubline.base.Quantity;
 import daubline.base.Units;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -22,6 +23,9 @@ public record Heading(String text, String name, String unit) {
   private static final Pattern SLASH = Pattern.compile("(.*?)\\s+/\\s*(\\S+)");
   private static final Pattern COMMA = Pattern.compile("(.*?),\\s*(\\S+)");
 
+  /** As laboratories write it: Cr ppm, SiO2_wt%, MnO Gew.-%. */
+  private static final Pattern FORMULA_AND_UNIT = Pattern.compile("(.*)[ _]([^\\d\\s_]\\S*)");
+
   /** Parts a heading. Square brackets always hold a unit; other ways of writing it count when the unit is known. */
   public static Heading of(String text) {
     String t = text.strip().replaceAll("\\s+", " ");
@@ -37,6 +41,10 @@ public record Heading(String text, String name, String unit) {
       if (m.matches() && !Units.named(m.group(2)).isEmpty()) {
         return new Heading(t, m.group(1), m.group(2).strip());
       }
+    }
+    m = FORMULA_AND_UNIT.matcher(t);
+    if (m.matches() && Units.find(Quantity.FRACTION, m.group(2)).isPresent() && Formulas.symbol(m.group(1)).isPresent()) {
+      return new Heading(t, m.group(1), m.group(2));
     }
     return new Heading(t, t, "");
   }

@@ -55,9 +55,12 @@ public final class Intake {
 
   private static Preview preview(Study study, RawFile raw, Target target, Resolved known, Optional<KeptFile> kept) {
     Form form = Forms.of(target);
-    Table table = new TableReader(form, StudyVariables.of(study), known.options).read(raw);
+    TableReader reader = new TableReader(form, StudyVariables.of(study), known.options);
+    Table table = reader.read(raw);
     table.findings().addAll(known.findings);
-    return new Preview(form, table, raw.how(), known.options, kept, study);
+    LabReading lab = new LabReading(study, StudyVariables.of(study), form, reader.options(), reader.recognised());
+    Table recognised = form.isOfLaboratories() ? lab.of(table) : table;
+    return new Preview(form, recognised, lab.recognised(), raw.how(), known.options, kept, study);
   }
 
   private static Optional<KeptFile> keep(Path folder, Path file) {

@@ -4,6 +4,7 @@ import daubline.base.DecimalSign;
 import daubline.base.Finding;
 import daubline.intake.raw.RawOptions;
 import java.nio.charset.Charset;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,14 @@ import java.util.TreeMap;
  * <li>{@code unit:HEADING}: the unit of a column; {@code unit:*} for all columns that name none</li>
  * <li>{@code column:HEADING}: the column of the form that a heading stands for; {@code -} to leave it unread</li>
  * <li>{@code set:COLUMN}: a text for every row, for a column that the file does not have</li>
+ * <li>{@code samples}: for analyses, rows or columns</li>
+ * <li>{@code units}: for analyses, the number of the row that holds units, or none</li>
+ * <li>{@code replicates}: for analyses, kept, joined or apart</li>
+ * <li>{@code confirm}: for analyses, the aspects whose guesses are taken as they are shown, parted by commas</li>
+ * <li>{@code convert:HEADING}: for analyses, the oxide as which an element is asked for</li>
+ * <li>{@code of:ROW}: for analyses, what the sample of a row belongs to, as trial T4, lot Bog ore or sheet Furnace 3;
+ *     {@code of:*} for all rows that say nothing</li>
+ * <li>{@code row:ROW:COLUMN}: for analyses, the text of one row in a column of the form; {@code -} for none</li>
  * <li>{@code time}: for a logger, the heading or number of the column of times</li>
  * <li>{@code start}: for a logger, date and time of its first row, as 2031-08-16T09:41:15+01:00</li>
  * <li>{@code offset}: for a logger, seconds to add to its clock</li>
@@ -37,8 +46,8 @@ public final class IntakeOptions {
 
   private static final List<String> PLAIN = List.of("decimal", "delimiter", "encoding", "sheet", "header", "dates",
       "mapping", "save", "time", "start", "offset",
-      "interval");
-  private static final List<String> FAMILIES = List.of("unit:", "column:", "set:");
+      "interval", "samples", "units", "replicates", "confirm");
+  private static final List<String> FAMILIES = List.of("unit:", "column:", "set:", "convert:", "of:", "row:");
   private static final IntakeOptions NONE = new IntakeOptions(Map.of());
 
   private final Map<String, String> settings;
@@ -67,6 +76,13 @@ public final class IntakeOptions {
     return new IntakeOptions(more);
   }
 
+  /** The same without one setting. */
+  public IntakeOptions without(String setting) {
+    Map<String, String> fewer = new TreeMap<>(settings);
+    fewer.remove(setting);
+    return new IntakeOptions(fewer);
+  }
+
   /** These settings, and those of a mapping where these say nothing. */
   public IntakeOptions over(Map<String, String> mapping) {
     Map<String, String> all = new TreeMap<>(mapping);
@@ -85,6 +101,11 @@ public final class IntakeOptions {
       case "offset" -> text.matches("-?\\d+(\\.\\d+)?") ? "" : "seconds, such as -75";
       case "interval" -> text.matches("\\d+(\\.\\d+)?") && Double.parseDouble(text) > 0 ? "" : "seconds above 0";
       case "dates" -> List.of("ymd", "dmy", "mdy").contains(text) ? "" : "ymd, dmy or mdy";
+      case "samples" -> List.of("rows", "columns").contains(text) ? "" : "rows or columns";
+      case "units" -> text.matches("none|[1-9]\\d{0,5}") ? "" : "the number of a row, or none";
+      case "replicates" -> List.of("kept", "joined", "apart").contains(text) ? "" : "kept, joined or apart";
+      case "confirm" -> Arrays.stream(text.split(",")).allMatch(w -> Recognised.Aspect.find(w).isPresent()) ? ""
+          : "some of: " + Recognised.Aspect.words();
       default -> PLAIN.contains(setting) || FAMILIES.stream().anyMatch(f -> setting.startsWith(f)
           && setting.length() > f.length()) ? ""
           : null;
@@ -92,7 +113,7 @@ public final class IntakeOptions {
     if (complaint == null) {
       return Optional.of(Finding.error("option.unknown", setting, "there is no setting of this name",
           Nearest.remedy(setting, PLAIN, "use one of: " + String.join(", ", PLAIN)
-          + ", unit:HEADING, column:HEADING, set:COLUMN")));
+          + ", unit:HEADING, column:HEADING, set:COLUMN, convert:HEADING, of:ROW, row:ROW:COLUMN")));
     }
     return complaint.isEmpty() ? Optional.empty()
         : Optional.of(Finding.error("option.text", setting, "“" + text + "” makes no sense here", "write " + complaint));

@@ -12,7 +12,8 @@ import java.util.TreeMap;
 /** The mappings that a study keeps: how the files of one laboratory or logger are read. */
 public final class Mappings {
 
-  private static final List<String> NOT_KEPT = List.of("mapping", "save", "sheet");
+  /** What is true of one file alone, or confirms what was seen in it. */
+  private static final List<String> NOT_KEPT = List.of("mapping", "save", "sheet", "confirm");
 
   private Mappings() {
   }
@@ -63,6 +64,7 @@ public final class Mappings {
   private static Map<String, String> kept(Map<String, String> settings) {
     Map<String, String> kept = new TreeMap<>(settings);
     NOT_KEPT.forEach(kept::remove);
+    kept.keySet().removeIf(key -> key.startsWith("of:") || key.startsWith("row:"));
     return kept;
   }
 }

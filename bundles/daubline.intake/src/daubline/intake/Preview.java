@@ -26,10 +26,12 @@ public final class Preview {
   private final List<PreviewRow> rows;
   private final List<Finding> findings;
   private final boolean keepsMapping;
+  private final List<Recognised> recognised;
 
-  Preview(Form form, Table table, String how, IntakeOptions options, Optional<KeptFile> raw, Study study) {
+  Preview(Form form, Table table, List<Recognised> recognised, String how, IntakeOptions options, Optional<KeptFile> raw, Study study) {
     this.form = form;
     this.table = table;
+    this.recognised = recognised;
     this.how = how;
     this.options = options;
     this.raw = raw;
@@ -42,6 +44,7 @@ public final class Preview {
   private List<Finding> collect() {
     List<Finding> all = new ArrayList<>(table.findings());
     rows.forEach(r -> all.addAll(r.findings()));
+    all.addAll(LabReading.open(table.place(), recognised));
     all.sort(Comparator.comparing(Finding::severity));
     return List.copyOf(all);
   }
@@ -80,6 +83,11 @@ public final class Preview {
   /** The headings of the columns that are not read. */
   public List<String> unreadColumns() {
     return table.unread();
+  }
+
+  /** What was recognised in a laboratory's table; nothing for other tables. */
+  public List<Recognised> recognised() {
+    return recognised;
   }
 
   /** Each row and what it would do. */

@@ -7,6 +7,7 @@ import daubline.base.Numbers;
 import daubline.base.Plausibility;
 import daubline.base.Printed;
 import daubline.base.Quantity;
+import daubline.base.Repeated;
 import daubline.base.Typed;
 import daubline.base.Unit;
 import daubline.base.Units;
@@ -19,10 +20,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.poi.ss.util.CellReference;
 
 /** One row of a recognised table: its cells by the columns of the form, and the findings about them. */
 final class Row {
@@ -60,7 +61,7 @@ final class Row {
 
   /** Where the row stands. */
   String place() {
-    return table.place() + ", row " + raw.number();
+    return table.place() + ", " + table.row(raw.number());
   }
 
   private String place(String column) {
@@ -68,9 +69,7 @@ final class Row {
   }
 
   String place(Bound column) {
-    return table.workbook() ? table.place() + ", cell " + CellReference.convertNumToColString(column.index())
-        + raw.number() + " (" + column.heading() + ")"
-        : place() + ", column " + (column.index() + 1) + " (" + column.heading() + ")";
+    return table.cell(raw.number(), column);
   }
 
   void report(Finding finding) {
@@ -96,6 +95,10 @@ final class Row {
   }
 
   private RawCell cell(String column) {
+    String stated = table.facts().cells().getOrDefault(raw.number(), Map.of()).get(column);
+    if (stated != null) {
+      return RawCell.text(stated);
+    }
     RawCell cell = bound(column).map(b -> raw.cell(b.index())).orElse(RawCell.EMPTY);
     if (cell.form() == RawCell.Form.ERROR) {
       error("cell.error", column, "the cell holds an error: " + cell.text(),
@@ -237,7 +240,35 @@ final class Row {
   List<Bound> values() {
     return table.columns().stream().filter(b -> b.column().content() == FormColumn.Content.VALUE
         && b.column().variable() != null)
-        .filter(b -> !raw.cell(b.index()).isEmpty()).toList();
+        .filter(b -> !raw.cell(b.index()).isEmpty() || joined().stream().anyMatch(r -> !r.raw.cell(b.index()).isEmpty())).toList();
+  }
+
+  /** The other rows of which this one gives the mean. */
+  private List<Row> joined() {
+    return table.facts().joined().getOrDefault(raw.number(), List.of()).stream().map(r -> new Row(table, r)).toList();
+  }
+
+  /** The value of a column over this row and those joined with it; empty with an error when no mean can be told. */
+  Optional<ReadValue> joinedValue(Bound column) {
+    List<Row> rows = new ArrayList<>(joined());
+    if (rows.isEmpty()) {
+      return value(column);
+    }
+    rows.add(0, this);
+    List<ReadValue> values = rows.stream().filter(r -> !r.raw.cell(column.index()).isEmpty()).map(r -> r.value(column)).flatMap(Optional::stream).toList();
+    rows.stream().flatMap(r -> r.findings.stream()).toList().forEach(this::report);
+    Optional<Amount> mean = values.isEmpty() ? Optional.empty() : Repeated.mean(values.stream().map(ReadValue::amount).toList());
+    String all = values.stream().map(ReadValue::typed).collect(Collectors.joining("; "));
+    if (mean.isEmpty() && !values.isEmpty()) {
+      report(Finding.error("replicates.mixed", place(column), "no mean can be told of “" + all + "”",
+          "keep the replicates as analyses of their own, by replicates=kept"));
+    }
+    return mean.map(m -> new ReadValue(m, values.size() == 1 || m.isMissing() ? values.get(0).typed() : "mean of " + all, values.get(0).unit()));
+  }
+
+  /** The oxide that an element's column is asked for as. */
+  Optional<String> oxide(Bound column) {
+    return Optional.ofNullable(table.facts().oxides().get(column.index()));
   }
 
   /** The value of a column; empty when the cell is empty or cannot be read, which is noted. */

@@ -21,16 +21,29 @@ final class TableReader {
 
   private final Form form;
   private final Variables variables;
-  private final IntakeOptions options;
+  private final LabShape shape;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Recognised> recognised = new ArrayList<>();
+  private IntakeOptions options;
 
   TableReader(Form form, Variables variables, IntakeOptions options) {
     this.form = form;
     this.variables = variables;
     this.options = options;
+    this.shape = new LabShape(options);
   }
 
-  private record Choice(RawSheet sheet, RawRow header, long known) {
+  private record Choice(RawSheet sheet, boolean turned, RawRow header, long known) {
+  }
+
+  /** The options, with the column of names where it was found. */
+  IntakeOptions options() {
+    return options;
+  }
+
+  /** What was recognised in the layout of a laboratory's table. */
+  List<Recognised> recognised() {
+    return recognised;
   }
 
   Table read(RawFile file) {
@@ -42,8 +55,10 @@ final class TableReader {
     if (candidates.isEmpty()) {
       return Table.refused(file.name(), findings);
     }
+    List<String> names = file.sheets().stream().map(RawSheet::name).toList();
     Optional<Choice> choice = candidates.stream().map(this::header).flatMap(Optional::stream)
-        .max(Comparator.comparingLong(Choice::known).thenComparing(c -> -file.sheets().indexOf(c.sheet())));
+        .max(Comparator.comparingLong(Choice::known)
+        .thenComparing(c -> -names.indexOf(c.sheet().name())));
     if (choice.isEmpty()) {
       findings.add(Finding.error("header.none", file.name(), "no row has headings of the form “" + form.target().word() + "”",
           "write an empty table by “template " + form.target().word()
@@ -71,10 +86,12 @@ final class TableReader {
   }
 
   /** The row of a sheet that holds most known headings, or the one that was stated. */
-  private Optional<Choice> header(RawSheet sheet) {
+  private Optional<Choice> header(RawSheet asItStands) {
+    boolean turned = form.isOfLaboratories() && shape.isTurned(asItStands);
+    RawSheet sheet = turned ? LabShape.turned(asItStands) : asItStands;
     return sheet.rows().stream()
         .filter(r -> options.header().isEmpty() ? !r.isEmpty() : r.number() == options.header().getAsInt())
-        .limit(ROWS_SEARCHED).map(r -> new Choice(sheet, r, known(r))).filter(c -> c.known() > 0)
+        .limit(ROWS_SEARCHED).map(r -> new Choice(sheet, turned, r, known(r))).filter(c -> c.known() > 0)
         .max(Comparator.comparingLong(Choice::known).thenComparing(c -> -c.header().number()));
   }
 
@@ -88,12 +105,19 @@ final class TableReader {
     RawSheet sheet = choice.sheet();
     String place = sheet.name().isEmpty() ? file.name() : file.name() + ", sheet “" + sheet.name() + "”";
     findings.addAll(sheet.findings());
-    sayOthers(file, sheet, place);
-    ColumnBinder binder = new ColumnBinder(form, variables, options, place, findings);
+    sayOthers(file, sheet.name(), place);
+    LabShape.UnitRow units = form.isOfLaboratories() ? shape.units(sheet, choice.header()) : LabShape.UnitRow.NONE;
+    List<RawRow> rows = sheet.rows().stream().filter(r -> r.number() > choice.header().number() && !r.isEmpty() && r.number() != units.number()).toList();
+    if (form.isOfLaboratories()) {
+      recognised.addAll(shape.said(choice.turned(), units, choice.header()));
+      options = new LabColumns(form, variables, options).named(choice.header(), rows, recognised);
+    }
+    ColumnBinder binder = new ColumnBinder(form, variables, options, place, findings).with(units.units());
     List<Bound> columns = binder.bind(choice.header());
-    List<RawRow> rows = sheet.rows().stream().filter(r -> r.number() > choice.header().number() && !r.isEmpty()).toList();
-    sayAbove(sheet, choice.header(), place);
-    refuseLongRows(rows, choice.header().cells().size(), place);
+    sayAbove(sheet, choice.header(), units.number(), place);
+    if (!choice.turned()) {
+      refuseLongRows(rows, choice.header().cells().size(), place);
+    }
     binder.sayFilledColumnsWithoutHeading(choice.header(), rows);
     if (rows.isEmpty()) {
       findings.add(Finding.error("table.empty", place, "there is no row below the headings in row "
@@ -102,7 +126,7 @@ final class TableReader {
     DecimalSign decimal = new FileSigns(place, options, findings).decimal(columns, rows);
     DateOrder dates = new FileSigns(place, options, findings).dates(columns, rows);
     return new Table(place, !sheet.name().isEmpty(), choice.header().number(), columns, binder.unread(), rows, decimal,
-        dates, fixed(), findings);
+        dates, fixed(), findings, RowFacts.of(choice.turned(), units.number()));
   }
 
   private Map<String, String> fixed() {
@@ -118,8 +142,8 @@ final class TableReader {
     return form.columns(variables).stream().map(FormColumn::id).toList();
   }
 
-  private void sayOthers(RawFile file, RawSheet chosen, String place) {
-    List<String> others = file.sheets().stream().filter(s -> s != chosen && !s.isEmpty()
+  private void sayOthers(RawFile file, String chosen, String place) {
+    List<String> others = file.sheets().stream().filter(s -> !s.name().equals(chosen) && !s.isEmpty()
         && !s.name().equals(Template.EXPLANATION))
         .map(RawSheet::name).toList();
     if (!others.isEmpty()) {
@@ -129,8 +153,8 @@ final class TableReader {
     }
   }
 
-  private void sayAbove(RawSheet sheet, RawRow header, String place) {
-    String above = sheet.rows().stream().filter(r -> r.number() < header.number() && !r.isEmpty())
+  private void sayAbove(RawSheet sheet, RawRow header, int unitRow, String place) {
+    String above = sheet.rows().stream().filter(r -> r.number() < header.number() && r.number() != unitRow && !r.isEmpty())
         .map(r -> String.valueOf(r.number()))
         .collect(Collectors.joining(", "));
     if (!above.isEmpty()) {

@@ -13,7 +13,7 @@ import org.eclipse.emf.common.util.EList;
  * <!-- end-user-doc -->
  *
  * <!-- begin-model-doc -->
- * One chemical analysis as the laboratory or the author printed it.
+ * One chemical analysis as the laboratory or the author printed it. Repeated measurements of one sample have the same replicate.
  * <!-- end-model-doc -->
  *
  * <p>
@@ -32,6 +32,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Analysis#getOn <em>On</em>}</li>
  *   <li>{@link daubline.model.Analysis#getAreas <em>Areas</em>}</li>
  *   <li>{@link daubline.model.Analysis#getIronBasis <em>Iron Basis</em>}</li>
+ *   <li>{@link daubline.model.Analysis#getReplicate <em>Replicate</em>}</li>
  *   <li>{@link daubline.model.Analysis#getTotalTyped <em>Total Typed</em>}</li>
  *   <li>{@link daubline.model.Analysis#getTotal <em>Total</em>}</li>
  *   <li>{@link daubline.model.Analysis#getCitation <em>Citation</em>}</li>
@@ -308,6 +309,28 @@ public interface Analysis extends Named {
 	 * @generated
 	 */
 	void setIronBasis(IronBasis value);
+
+	/**
+	 * Returns the value of the '<em><b>Replicate</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Replicate</em>' attribute.
+	 * @see #setReplicate(String)
+	 * @see daubline.model.ModelPackage#getAnalysis_Replicate()
+	 * @model
+	 * @generated
+	 */
+	String getReplicate();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Analysis#getReplicate <em>Replicate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Replicate</em>' attribute.
+	 * @see #getReplicate()
+	 * @generated
+	 */
+	void setReplicate(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Total Typed</b></em>' attribute.

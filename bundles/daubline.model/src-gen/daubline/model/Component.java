@@ -9,7 +9,7 @@ package daubline.model;
  * <!-- end-user-doc -->
  *
  * <!-- begin-model-doc -->
- * One oxide or element of an analysis; the symbol is its formula as printed.
+ * One oxide or element of an analysis; the symbol is its formula as printed, or the one that was asked for, and then printedAs holds what the laboratory printed and the factor.
  * <!-- end-model-doc -->
  *
  * <p>
@@ -17,6 +17,7 @@ package daubline.model;
  * </p>
  * <ul>
  *   <li>{@link daubline.model.Component#getSymbol <em>Symbol</em>}</li>
+ *   <li>{@link daubline.model.Component#getPrintedAs <em>Printed As</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getComponent()
@@ -45,5 +46,27 @@ public interface Component extends Reading {
 	 * @generated
 	 */
 	void setSymbol(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Printed As</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Printed As</em>' attribute.
+	 * @see #setPrintedAs(String)
+	 * @see daubline.model.ModelPackage#getComponent_PrintedAs()
+	 * @model
+	 * @generated
+	 */
+	String getPrintedAs();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Component#getPrintedAs <em>Printed As</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Printed As</em>' attribute.
+	 * @see #getPrintedAs()
+	 * @generated
+	 */
+	void setPrintedAs(String value);
 
 } // Component

@@ -2902,13 +2902,22 @@ public interface ModelPackage extends EPackage {
 	int COMPONENT__SYMBOL = READING_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Printed As</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMPONENT__PRINTED_AS = READING_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Component</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int COMPONENT_FEATURE_COUNT = READING_FEATURE_COUNT + 1;
+	int COMPONENT_FEATURE_COUNT = READING_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.AnalysisImpl <em>Analysis</em>}' class.
@@ -3056,13 +3065,22 @@ public interface ModelPackage extends EPackage {
 	int ANALYSIS__IRON_BASIS = NAMED_FEATURE_COUNT + 11;
 
 	/**
+	 * The feature id for the '<em><b>Replicate</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ANALYSIS__REPLICATE = NAMED_FEATURE_COUNT + 12;
+
+	/**
 	 * The feature id for the '<em><b>Total Typed</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__TOTAL_TYPED = NAMED_FEATURE_COUNT + 12;
+	int ANALYSIS__TOTAL_TYPED = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The feature id for the '<em><b>Total</b></em>' attribute.
@@ -3071,7 +3089,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__TOTAL = NAMED_FEATURE_COUNT + 13;
+	int ANALYSIS__TOTAL = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The feature id for the '<em><b>Citation</b></em>' reference.
@@ -3080,7 +3098,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__CITATION = NAMED_FEATURE_COUNT + 14;
+	int ANALYSIS__CITATION = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The feature id for the '<em><b>Page</b></em>' attribute.
@@ -3089,7 +3107,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__PAGE = NAMED_FEATURE_COUNT + 15;
+	int ANALYSIS__PAGE = NAMED_FEATURE_COUNT + 16;
 
 	/**
 	 * The feature id for the '<em><b>File</b></em>' reference.
@@ -3098,7 +3116,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__FILE = NAMED_FEATURE_COUNT + 16;
+	int ANALYSIS__FILE = NAMED_FEATURE_COUNT + 17;
 
 	/**
 	 * The feature id for the '<em><b>Components</b></em>' containment reference list.
@@ -3107,7 +3125,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS__COMPONENTS = NAMED_FEATURE_COUNT + 17;
+	int ANALYSIS__COMPONENTS = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The number of structural features of the '<em>Analysis</em>' class.
@@ -3116,7 +3134,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ANALYSIS_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
+	int ANALYSIS_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SheetImpl <em>Sheet</em>}' class.
@@ -9435,6 +9453,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getComponent_Symbol();
 
 	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Component#getPrintedAs <em>Printed As</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Printed As</em>'.
+	 * @see daubline.model.Component#getPrintedAs()
+	 * @see #getComponent()
+	 * @generated
+	 */
+	EAttribute getComponent_PrintedAs();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Analysis <em>Analysis</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9575,6 +9604,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getAnalysis_IronBasis();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Analysis#getReplicate <em>Replicate</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Replicate</em>'.
+	 * @see daubline.model.Analysis#getReplicate()
+	 * @see #getAnalysis()
+	 * @generated
+	 */
+	EAttribute getAnalysis_Replicate();
 
 	/**
 	 * Returns the meta object for the attribute '{@link daubline.model.Analysis#getTotalTyped <em>Total Typed</em>}'.
@@ -13735,6 +13775,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute COMPONENT__SYMBOL = eINSTANCE.getComponent_Symbol();
 
 		/**
+		 * The meta object literal for the '<em><b>Printed As</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COMPONENT__PRINTED_AS = eINSTANCE.getComponent_PrintedAs();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.AnalysisImpl <em>Analysis</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -13839,6 +13887,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute ANALYSIS__IRON_BASIS = eINSTANCE.getAnalysis_IronBasis();
+
+		/**
+		 * The meta object literal for the '<em><b>Replicate</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ANALYSIS__REPLICATE = eINSTANCE.getAnalysis_Replicate();
 
 		/**
 		 * The meta object literal for the '<em><b>Total Typed</b></em>' attribute feature.

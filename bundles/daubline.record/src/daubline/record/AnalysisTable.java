@@ -142,6 +142,7 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
     List<EntryColumn<Line>> columns = new ArrayList<>();
     columns.add(on(Columns.<Analysis>text("name", 1.6, Literals.NAMED__NAME), this::title));
     columns.add(on(Columns.<Analysis, Sample>named("sample", 1, Literals.ANALYSIS__SAMPLE, Sample.class, samples), null));
+    columns.add(on(Columns.<Analysis>text("replicate", 0.9, Literals.ANALYSIS__REPLICATE), null));
     columns.add(on(Columns.<Analysis, Material>word(desk(), "material", 0.9, Literals.ANALYSIS__MATERIAL, Material.values(), Material::word), null));
     columns.add(on(Columns.<Analysis, IronBasis>word(desk(), "ironBasis", 1, Literals.ANALYSIS__IRON_BASIS, IronBasis.values(), IronBasis::word), line ->
         Optional.ofNullable(line.steps().stream().reduce(line.analysis().getIronBasis(), (b, s) -> s.basis(b), (a, b) -> b)).map(IronBasis::word).orElse("")));
@@ -154,8 +155,13 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
     columns.add(on(Columns.<Analysis>whole(desk(), "areas", 0.6, Literals.ANALYSIS__AREAS), null));
     columns.add(on(Columns.<Analysis>text("laboratory", 1.1, Literals.ANALYSIS__LABORATORY), null));
     columns.add(on(Columns.<Analysis>date("on", 1, Literals.ANALYSIS__ON), null));
+    columns.add(EntryColumn.shown("converted", 1.6, line -> line.isMeasured() ? converted(line.analysis()) : ""));
     columns.add(EntryColumn.shown("publishable", 1.6, line -> line.isMeasured() ? publishable(line.analysis()) : ""));
     return columns;
+  }
+
+  private static String converted(Analysis analysis) {
+    return String.join("; ", analysis.getComponents().stream().filter(c -> c.getPrintedAs() != null).map(c -> c.getSymbol() + ": " + c.getPrintedAs()).toList());
   }
 
   private String publishable(Analysis analysis) {
@@ -235,6 +241,7 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
     });
     change.accept(component);
     component.setVariable(null);
+    component.setPrintedAs(null);
   }
 
   /** The total as the laboratory printed it. */

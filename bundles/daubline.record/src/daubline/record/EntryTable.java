@@ -13,6 +13,9 @@ import org.eclipse.emf.ecore.EObject;
  */
 public interface EntryTable {
 
+  /** The code of the finding about a text that may mean several words on offer. */
+  String SEVERAL = "value.several";
+
   /** A stable name, also the stem of its words. */
   String id();
 

@@ -102,14 +102,11 @@ public final class LogTable extends ObjectTable<LogEntry> {
   }
 
   private EntryColumn<LogEntry> kind() {
-    Function<EventKind, String> word = k -> desk().words().of("kind." + k.word());
-    List<String> words = EventKind.distinct().stream().map(word).toList();
-    return EntryColumn.<LogEntry>typed("kind", 1, e -> EventKind.ofWord(e.getKind()).map(word).orElse(Columns.text(e.getKind())), typed -> {
-      Optional<EventKind> kind = EventKind.distinct().stream().filter(k -> typed.equalsIgnoreCase(word.apply(k)) || typed.equalsIgnoreCase(k.word())).findFirst()
-          .or(() -> typed.length() == 1 ? EventKind.ofKey(typed.charAt(0)) : Optional.empty());
-      return typed.isBlank() || kind.isPresent() ? Entry.of(e -> become(e, kind.map(EventKind::word).orElse(null)))
-          : Entry.wrong("value.category", "“" + typed + "” is no kind of entry", "choose one of: " + String.join(", ", words));
-    }).offering(e -> words);
+    KindText kinds = new KindText(desk());
+    return EntryColumn.<LogEntry>typed("kind", 1, e -> EventKind.ofWord(e.getKind()).map(kinds::word).orElse(Columns.text(e.getKind())), typed -> {
+      Optional<Finding> complaint = kinds.complaint(typed);
+      return complaint.isPresent() ? Entry.wrong(complaint.get()) : Entry.of(e -> become(e, kinds.read(typed).map(EventKind::word).orElse(null)));
+    }).offering(e -> kinds.words());
   }
 
   private EntryColumn<LogEntry> charged(String id, Material material) {

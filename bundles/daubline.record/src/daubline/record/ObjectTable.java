@@ -167,7 +167,13 @@ public abstract class ObjectTable<T> implements EntryTable {
 
   @Override
   public final List<String> choices(int row, int column) {
-    return columns.get(column).isTyped() ? columns.get(column).choices().apply(at(row)) : List.of();
+    List<String> words = columns.get(column).isTyped() ? columns.get(column).choices().apply(at(row)) : List.of();
+    Refused no = refused.get(cell(row, column));
+    return no != null && no.complaint().code().equals(SEVERAL) ? begun(words, no.text().strip()) : words;
+  }
+
+  private static List<String> begun(List<String> words, String text) {
+    return words.stream().filter(w -> w.regionMatches(true, 0, text, 0, text.length())).toList();
   }
 
   @Override
@@ -211,7 +217,7 @@ public abstract class ObjectTable<T> implements EntryTable {
 
   /** The one word on offer that a text of three letters or more begins; otherwise the text itself. */
   static String completed(List<String> words, String text) {
-    List<String> meant = words.stream().filter(w -> w.regionMatches(true, 0, text, 0, text.length())).toList();
+    List<String> meant = begun(words, text);
     boolean exact = words.stream().anyMatch(w -> w.equalsIgnoreCase(text));
     return !exact && text.length() >= SHORTEST_BEGINNING && meant.size() == 1 ? meant.get(0) : text;
   }

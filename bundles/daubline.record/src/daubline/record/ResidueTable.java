@@ -2,10 +2,14 @@ package daubline.record;
 
 import daubline.base.Finding;
 import daubline.base.HowGot;
+import daubline.base.RecoveredTotal;
+import daubline.model.EvidenceSheet;
 import daubline.model.ModelFactory;
 import daubline.model.ModelPackage.Literals;
 import daubline.model.ResidueMass;
 import daubline.model.Sheet;
+import daubline.session.Readings;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -29,6 +33,35 @@ public final class ResidueTable extends ObjectTable<ResidueMass> {
     this.make = make;
     residues = new ResidueEntry(desk);
     refresh();
+  }
+
+  /** The total of the classes weighed, as at least where only a share was recovered or something was not weighed. */
+  @Override
+  public String summary() {
+    RecoveredTotal all = RecoveredTotal.sum(find().stream().map(r -> new RecoveredTotal.Part(Readings.amount(r), share(r.getSamplingFraction()))).toList(),
+        share(sheet.get() == null ? null : sheet.get().getSamplingFraction()), !(sheet.get() instanceof EvidenceSheet));
+    if (!all.total().isNumber()) {
+      return "";
+    }
+    String number = Columns.local(desk(), all.number());
+    return all.isLeast() ? desk().words().of("residues.least", number, why(all)) : desk().words().of("residues.all", number);
+  }
+
+  private String why(RecoveredTotal all) {
+    List<String> why = new ArrayList<>();
+    if (all.share() < 1) {
+      why.add(desk().words().of("residues.share", Columns.local(desk(), all.percent())));
+    } else if (Double.isNaN(all.share()) && sheet.get() instanceof EvidenceSheet) {
+      why.add(desk().words().of("residues.unstated"));
+    }
+    if (all.unweighed() > 0) {
+      why.add(desk().words().of("residues.unweighed", all.unweighed()));
+    }
+    return why.isEmpty() ? desk().words().of("residues.limit") : String.join("; ", why);
+  }
+
+  private static double share(Double stated) {
+    return stated == null ? Double.NaN : stated;
   }
 
   @Override

@@ -53,6 +53,19 @@ class ResultTablesTest {
   }
 
   @Test
+  void theTotalOfTheClassesReadsAtLeastWhereOnlyAShareWasRecovered() {
+    ResidueTable table = residues();
+    assertEquals("", table.summary());
+    row(table, "class", "Tapped slag", "mass", "10");
+    row(table, "class", "Furnace slag", "mass", "2.3");
+    assertEquals("All classes weighed: 12.3\u00A0kg", table.summary());
+    trial.getRemains().setSamplingFraction(0.4);
+    assertEquals("All classes weighed: at least 12.3\u00A0kg (40\u00A0% of it recovered)", table.summary());
+    row(table, "class", "Charcoal", "mass", "not weighed");
+    assertEquals("All classes weighed: at least 12.3\u00A0kg (40\u00A0% of it recovered; classes not weighed: 1)", table.summary());
+  }
+
+  @Test
   void notWeighedIsNotZero() {
     ResidueTable table = residues();
     row(table, "class", "Tapped slag", "mass", "0");

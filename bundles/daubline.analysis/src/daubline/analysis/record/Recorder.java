@@ -139,8 +139,12 @@ public final class Recorder {
   }
 
   private AnalysisRecord analysis(String owner, Analysis a) {
-    return new AnalysisRecord(owner, name(a), nameOf(a.getSample()), text(a.getMethod()), text(a.getInstrument()), text(a.getStandards()),
+    return new AnalysisRecord(owner, name(a), nameOf(a.getSample()), text(a.getReplicate()), converted(a), text(a.getMethod()), text(a.getInstrument()), text(a.getStandards()),
         text(a.getLaboratory()), text(a.getOn()), whole(a.getAreas()), analysis.apply(a));
+  }
+
+  private static String converted(Analysis a) {
+    return a.getComponents().stream().filter(c -> c.getPrintedAs() != null).map(c -> c.getSymbol() + ": " + c.getPrintedAs()).collect(Collectors.joining("; "));
   }
 
   private List<TrialRecord.PredictionData> predictions(Trial t) {

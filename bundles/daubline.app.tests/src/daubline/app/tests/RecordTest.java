@@ -89,6 +89,24 @@ class RecordTest {
   }
 
   @Test
+  void aBeginningOfSeveralKindsIsAskedAboutWhereItStands() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial trial = Window.firstTrial(study);
+    int rows = trial.getLog().size();
+    NatTable grid = page(trial, "log");
+    enter(grid, "1650", "ph");
+    String message = Window.find("log.message", Label.class).getText();
+    assertTrue(message.contains("phase") && message.contains("photograph"), message);
+    enter(grid, "pho", "ruin from the east");
+    assertEquals("photograph", trial.getLog().get(rows).getKind());
+    enter(grid, "", "1655", "te", "1170");
+    assertEquals("temperature", trial.getLog().get(rows + 1).getKind());
+    while (study.session().undoLabel().isPresent() && trial.getLog().size() > rows) {
+      study.session().undo();
+    }
+  }
+
+  @Test
   void residuesAreLaidOutWeighedOrSaidNotToBe() throws Exception {
     OpenStudy study = Window.demonstration();
     Trial trial = Window.firstTrial(study);

@@ -65,7 +65,7 @@ public final class ChemistryTable implements TableSpec {
     Set<String> symbols = new LinkedHashSet<>();
     MethodsTable.analyses(results).forEach(a -> {
       symbols.addAll(a.data().components().keySet());
-      symbols.addAll(IronForm.convert(a.data().components(), options.iron()).keySet());
+      symbols.addAll(IronForm.convert(a.data().components(), a.data().ironBasis(), options.iron()).keySet());
     });
     List<String> first = options.oxides().stream().map(o -> o.toLowerCase(Locale.ROOT)).toList();
     return symbols.stream().sorted(Comparator.comparingInt((String s) -> place(first, s.toLowerCase(Locale.ROOT))).thenComparingInt(s -> place(ORDER, s))).toList();
@@ -77,7 +77,7 @@ public final class ChemistryTable implements TableSpec {
 
   private static void add(List<List<Cell>> rows, AnalysisRecord a, List<String> symbols, TableOptions.Iron iron) {
     Map<String, Amount> measured = a.data().components();
-    Map<String, Amount> converted = IronForm.convert(measured, iron);
+    Map<String, Amount> converted = IronForm.convert(measured, a.data().ironBasis(), iron);
     String basis = a.data().ironBasis().word();
     rows.add(row(a, symbols, basis, "measured", measured, 1));
     boolean changed = !converted.equals(measured);

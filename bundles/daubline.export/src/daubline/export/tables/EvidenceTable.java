@@ -1,6 +1,7 @@
 package daubline.export.tables;
 
 import daubline.analysis.EvidenceData;
+import daubline.analysis.Recovered;
 import daubline.analysis.StudyResults;
 import daubline.base.Trail;
 import daubline.base.Variable;
@@ -23,7 +24,8 @@ public final class EvidenceTable extends Spec {
   List<Column> columns(StudyResults results) {
     return List.of(Column.text("site", "Site"), Column.text("period", "Period"), Column.text("sheet", "Evidence sheet"), Column.text("variable", "Property"),
         Column.text("unit", "Unit"), Column.number("value", "Value", ""), Column.text("kind", "Kind"), Column.number("preserved_to", "Preserved to", ""),
-        Column.number("recovered", "Share recovered", "%"), Column.text("picked", "Picked"), Column.text("origin", "Source"));
+        Column.number("recovered", "Share recovered", "%"), Column.text("picked", "Picked"), Column.text("origin", "Source"),
+        Column.text("reads", "Reads"));
   }
 
   @Override
@@ -40,8 +42,13 @@ public final class EvidenceTable extends Spec {
   private static List<Cell> row(EvidenceData evidence, Variable variable, Statement s) {
     return List.of(Cell.text(evidence.site()), Cell.text(evidence.period()), Cell.text(evidence.sheet().name()), Cell.text(variable.name()),
         Cell.text(variable.unit().symbol()), Cell.amount(s.amount(), variable.unit(), s.trail()), Cell.text(s.amount().kind().word()),
-        optional(variable.unit().fromCanonical(s.preservationLimit())), optional(s.samplingFraction() * 100), Cell.text(s.picked() ? "yes" : ""),
-        Cell.text(origin(s.trail())));
+        optional(variable.unit().fromCanonical(s.preservationLimit())), optional(total(variable) ? Recovered.of(evidence.sheet(), s, false).share() * 100 : s.samplingFraction() * 100),
+        Cell.text(s.picked() ? "yes" : ""), Cell.text(origin(s.trail())), Cell.text(total(variable) && s.amount().isNumber() ? Recovered.of(evidence.sheet(), s, false).text() : ""));
+  }
+
+  /** Whether a property is a total of what was recovered, of which there may have been more. */
+  private static boolean total(Variable variable) {
+    return variable.id().equals("residue_total");
   }
 
   private static Cell optional(double value) {
@@ -54,6 +61,7 @@ public final class EvidenceTable extends Spec {
 
   @Override
   List<String> notes(StudyResults results) {
-    return List.of("Claims that contradict each other stand one below the other; a picked one is used where one is needed.");
+    return List.of("Claims that contradict each other stand one below the other; a picked one is used where one is needed.",
+        "Reads: a total of residue is at least what was recovered where only a share was, or where that share is not stated.");
   }
 }

@@ -1,6 +1,7 @@
 package daubline.export.tables;
 
 import daubline.base.Amount;
+import daubline.base.IronBasis;
 import daubline.base.Printed;
 import daubline.base.ValueKind;
 import daubline.engine.process.balance.Oxide;
@@ -20,10 +21,11 @@ final class IronForm {
 
   /**
    * The components with all iron as one oxide. Oxides of iron are added up; metallic iron counts where no oxide is given, since
-   * an oxide is usually printed beside it for the same iron. Unchanged when there is nothing to convert.
+   * an oxide is usually printed beside it for the same iron, unless the basis says that it is metal. Unchanged when there is
+   * nothing to convert.
    */
-  static Map<String, Amount> convert(Map<String, Amount> components, TableOptions.Iron iron) {
-    List<String> given = given(components);
+  static Map<String, Amount> convert(Map<String, Amount> components, IronBasis basis, TableOptions.Iron iron) {
+    List<String> given = given(components, basis == IronBasis.WITH_METAL);
     String wanted = iron == TableOptions.Iron.FEO ? "FeO" : "Fe2O3";
     if (iron == TableOptions.Iron.AS_PRINTED || given.isEmpty() || given.equals(List.of(wanted)) && FORMULAS.stream().filter(components::containsKey).count() == 1) {
       return components;
@@ -40,9 +42,9 @@ final class IronForm {
   }
 
   /** The formulas that count: oxides that are numbers, otherwise the element, otherwise one that is only a limit or a reason. */
-  private static List<String> given(Map<String, Amount> components) {
+  private static List<String> given(Map<String, Amount> components, boolean withMetal) {
     List<String> numbers = FORMULAS.stream().filter(f -> components.containsKey(f) && isCounted(components.get(f))).toList();
-    List<String> oxides = numbers.stream().filter(f -> !f.equals("Fe")).toList();
+    List<String> oxides = numbers.stream().filter(f -> withMetal || !f.equals("Fe")).toList();
     return !oxides.isEmpty() ? oxides : !numbers.isEmpty() ? numbers : FORMULAS.stream().filter(components::containsKey).limit(1).toList();
   }
 

@@ -24,15 +24,15 @@ public final class MethodsTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("of", "Of"), Column.text("analysis", "Analysis"), Column.text("sample", "Sample"), Column.text("material", "Material"),
+    return List.of(Column.text("of", "Of"), Column.text("analysis", "Analysis"), Column.text("sample", "Sample"), Column.text("replicate", "Replicate of"), Column.text("material", "Material"),
         Column.text("iron_basis", "Iron"), Column.text("method", "Method"), Column.text("instrument", "Instrument"), Column.number("areas", "Areas", ""),
-        Column.text("standards", "Standards"), Column.text("laboratory", "Laboratory"), Column.text("date", "Date"));
+        Column.text("standards", "Standards"), Column.text("laboratory", "Laboratory"), Column.text("date", "Date"), Column.text("converted", "Converted on request"));
   }
 
   @Override
   List<List<Cell>> rows(StudyResults results) {
-    return analyses(results).map(a -> List.of(Cell.text(a.owner()), Cell.text(a.name()), Cell.text(a.sample()), Cell.text(a.data().material().word()),
+    return analyses(results).map(a -> List.of(Cell.text(a.owner()), Cell.text(a.name()), Cell.text(a.sample()), Cell.text(a.replicate()), Cell.text(a.data().material().word()),
         Cell.text(a.data().ironBasis().word()), Cell.text(a.method()), Cell.text(a.instrument()), a.areas() < 0 ? Cell.EMPTY : Cell.fixed(a.areas(), 0),
-        Cell.text(a.standards()), Cell.text(a.laboratory()), Cell.text(a.on()))).toList();
+        Cell.text(a.standards()), Cell.text(a.laboratory()), Cell.text(a.on()), Cell.text(a.converted()))).toList();
   }
 }

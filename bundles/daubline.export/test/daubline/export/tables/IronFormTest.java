@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import daubline.base.Amount;
+import daubline.base.IronBasis;
 import daubline.base.ValueKind;
 import daubline.export.TableOptions;
 import daubline.export.TableOptions.Iron;
@@ -34,29 +35,36 @@ class IronFormTest {
   @Test
   void thereAndBackIsWhereItBegan() {
     Map<String, Amount> printed = of("SiO2", Amount.exact(0.25), "FeO", Amount.plusMinus(0.6, 0.01));
-    Map<String, Amount> back = IronForm.convert(IronForm.convert(printed, Iron.FE2O3), Iron.FEO);
+    Map<String, Amount> back = IronForm.convert(IronForm.convert(printed, IronBasis.NOT_STATED, Iron.FE2O3), IronBasis.NOT_STATED, Iron.FEO);
     assertEquals(0.6, back.get("FeO").value(), 1e-12);
     assertEquals(0.01, back.get("FeO").sigma(), 1e-12);
     assertEquals(List.of("SiO2", "FeO"), List.copyOf(back.keySet()));
-    assertSame(printed, IronForm.convert(printed, Iron.FEO));
-    assertSame(printed, IronForm.convert(printed, Iron.AS_PRINTED));
+    assertSame(printed, IronForm.convert(printed, IronBasis.NOT_STATED, Iron.FEO));
+    assertSame(printed, IronForm.convert(printed, IronBasis.NOT_STATED, Iron.AS_PRINTED));
   }
 
   @Test
   void bothOxidesAreAddedAndTheElementDoesNotCountTwice() {
     Map<String, Amount> both = of("FeO", Amount.exact(0.4), "Fe2O3", Amount.exact(0.1), "Fe", Amount.exact(0.38));
-    assertEquals(0.4 + 0.1 / 1.11134, IronForm.convert(both, Iron.FEO).get("FeO").value(), 1e-5);
-    assertEquals(1, IronForm.convert(both, Iron.FEO).size());
+    assertEquals(0.4 + 0.1 / 1.11134, IronForm.convert(both, IronBasis.NOT_STATED, Iron.FEO).get("FeO").value(), 1e-5);
+    assertEquals(1, IronForm.convert(both, IronBasis.NOT_STATED, Iron.FEO).size());
     // 55.845 of iron make 71.844 of FeO
-    assertEquals(0.71844, IronForm.convert(of("Fe", Amount.exact(0.55845)), Iron.FEO).get("FeO").value(), 1e-5);
+    assertEquals(0.71844, IronForm.convert(of("Fe", Amount.exact(0.55845)), IronBasis.NOT_STATED, Iron.FEO).get("FeO").value(), 1e-5);
+  }
+
+  @Test
+  void metallicIronCountsWhereTheBasisSaysItIsMetal() {
+    Map<String, Amount> both = of("FeO", Amount.exact(0.4), "Fe", Amount.exact(0.1));
+    assertEquals(0.4 + 0.1 * 71.844 / 55.845, IronForm.convert(both, IronBasis.WITH_METAL, Iron.FEO).get("FeO").value(), 1e-5);
+    assertEquals(0.4, IronForm.convert(both, IronBasis.FEO, Iron.FEO).get("FeO").value(), 1e-12);
   }
 
   @Test
   void limitsAndReasonsStayWhatTheyAre() {
-    Amount limit = IronForm.convert(of("Fe2O3", Amount.belowLimit(0.001)), Iron.FEO).get("FeO");
+    Amount limit = IronForm.convert(of("Fe2O3", Amount.belowLimit(0.001)), IronBasis.NOT_STATED, Iron.FEO).get("FeO");
     assertEquals(ValueKind.BELOW_LIMIT, limit.kind());
     assertEquals(0.0008998, limit.value(), 1e-7);
-    assertEquals(ValueKind.NOT_ANALYSED, IronForm.convert(of("Fe2O3", Amount.of(ValueKind.NOT_ANALYSED)), Iron.FEO).get("FeO").kind());
+    assertEquals(ValueKind.NOT_ANALYSED, IronForm.convert(of("Fe2O3", Amount.of(ValueKind.NOT_ANALYSED)), IronBasis.NOT_STATED, Iron.FEO).get("FeO").kind());
   }
 
   @Test

@@ -47,6 +47,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.AnalysisImpl#getOn <em>On</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getAreas <em>Areas</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getIronBasis <em>Iron Basis</em>}</li>
+ *   <li>{@link daubline.model.impl.AnalysisImpl#getReplicate <em>Replicate</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getTotalTyped <em>Total Typed</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getTotal <em>Total</em>}</li>
  *   <li>{@link daubline.model.impl.AnalysisImpl#getCitation <em>Citation</em>}</li>
@@ -287,6 +288,26 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 	 * @ordered
 	 */
 	protected IronBasis ironBasis = IRON_BASIS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getReplicate() <em>Replicate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReplicate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String REPLICATE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getReplicate() <em>Replicate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReplicate()
+	 * @generated
+	 * @ordered
+	 */
+	protected String replicate = REPLICATE_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getTotalTyped() <em>Total Typed</em>}' attribute.
@@ -696,6 +717,29 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 	 * @generated
 	 */
 	@Override
+	public String getReplicate() {
+		return replicate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setReplicate(String newReplicate) {
+		String oldReplicate = replicate;
+		replicate = newReplicate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ANALYSIS__REPLICATE, oldReplicate, replicate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String getTotalTyped() {
 		return totalTyped;
 	}
@@ -899,6 +943,8 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 				return getAreas();
 			case ModelPackage.ANALYSIS__IRON_BASIS:
 				return getIronBasis();
+			case ModelPackage.ANALYSIS__REPLICATE:
+				return getReplicate();
 			case ModelPackage.ANALYSIS__TOTAL_TYPED:
 				return getTotalTyped();
 			case ModelPackage.ANALYSIS__TOTAL:
@@ -961,6 +1007,9 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 				return;
 			case ModelPackage.ANALYSIS__IRON_BASIS:
 				setIronBasis((IronBasis)newValue);
+				return;
+			case ModelPackage.ANALYSIS__REPLICATE:
+				setReplicate((String)newValue);
 				return;
 			case ModelPackage.ANALYSIS__TOTAL_TYPED:
 				setTotalTyped((String)newValue);
@@ -1029,6 +1078,9 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 			case ModelPackage.ANALYSIS__IRON_BASIS:
 				setIronBasis(IRON_BASIS_EDEFAULT);
 				return;
+			case ModelPackage.ANALYSIS__REPLICATE:
+				setReplicate(REPLICATE_EDEFAULT);
+				return;
 			case ModelPackage.ANALYSIS__TOTAL_TYPED:
 				setTotalTyped(TOTAL_TYPED_EDEFAULT);
 				return;
@@ -1083,6 +1135,8 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 				return AREAS_EDEFAULT == null ? areas != null : !AREAS_EDEFAULT.equals(areas);
 			case ModelPackage.ANALYSIS__IRON_BASIS:
 				return IRON_BASIS_EDEFAULT == null ? ironBasis != null : !IRON_BASIS_EDEFAULT.equals(ironBasis);
+			case ModelPackage.ANALYSIS__REPLICATE:
+				return REPLICATE_EDEFAULT == null ? replicate != null : !REPLICATE_EDEFAULT.equals(replicate);
 			case ModelPackage.ANALYSIS__TOTAL_TYPED:
 				return TOTAL_TYPED_EDEFAULT == null ? totalTyped != null : !TOTAL_TYPED_EDEFAULT.equals(totalTyped);
 			case ModelPackage.ANALYSIS__TOTAL:
@@ -1131,6 +1185,8 @@ public class AnalysisImpl extends NamedImpl implements Analysis {
 		result.append(areas);
 		result.append(", ironBasis: ");
 		result.append(ironBasis);
+		result.append(", replicate: ");
+		result.append(replicate);
 		result.append(", totalTyped: ");
 		result.append(totalTyped);
 		result.append(", total: ");

@@ -20,6 +20,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  * </p>
  * <ul>
  *   <li>{@link daubline.model.impl.ComponentImpl#getSymbol <em>Symbol</em>}</li>
+ *   <li>{@link daubline.model.impl.ComponentImpl#getPrintedAs <em>Printed As</em>}</li>
  * </ul>
  *
  * @generated
@@ -44,6 +45,26 @@ public class ComponentImpl extends ReadingImpl implements Component {
 	 * @ordered
 	 */
 	protected String symbol = SYMBOL_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPrintedAs() <em>Printed As</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPrintedAs()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String PRINTED_AS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPrintedAs() <em>Printed As</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPrintedAs()
+	 * @generated
+	 * @ordered
+	 */
+	protected String printedAs = PRINTED_AS_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -93,10 +114,35 @@ public class ComponentImpl extends ReadingImpl implements Component {
 	 * @generated
 	 */
 	@Override
+	public String getPrintedAs() {
+		return printedAs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPrintedAs(String newPrintedAs) {
+		String oldPrintedAs = printedAs;
+		printedAs = newPrintedAs;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.COMPONENT__PRINTED_AS, oldPrintedAs, printedAs));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.COMPONENT__SYMBOL:
 				return getSymbol();
+			case ModelPackage.COMPONENT__PRINTED_AS:
+				return getPrintedAs();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -111,6 +157,9 @@ public class ComponentImpl extends ReadingImpl implements Component {
 		switch (featureID) {
 			case ModelPackage.COMPONENT__SYMBOL:
 				setSymbol((String)newValue);
+				return;
+			case ModelPackage.COMPONENT__PRINTED_AS:
+				setPrintedAs((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -127,6 +176,9 @@ public class ComponentImpl extends ReadingImpl implements Component {
 			case ModelPackage.COMPONENT__SYMBOL:
 				setSymbol(SYMBOL_EDEFAULT);
 				return;
+			case ModelPackage.COMPONENT__PRINTED_AS:
+				setPrintedAs(PRINTED_AS_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -141,6 +193,8 @@ public class ComponentImpl extends ReadingImpl implements Component {
 		switch (featureID) {
 			case ModelPackage.COMPONENT__SYMBOL:
 				return SYMBOL_EDEFAULT == null ? symbol != null : !SYMBOL_EDEFAULT.equals(symbol);
+			case ModelPackage.COMPONENT__PRINTED_AS:
+				return PRINTED_AS_EDEFAULT == null ? printedAs != null : !PRINTED_AS_EDEFAULT.equals(printedAs);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -157,6 +211,8 @@ public class ComponentImpl extends ReadingImpl implements Component {
 		StringBuilder result = new StringBuilder(super.toString());
 		result.append(" (symbol: ");
 		result.append(symbol);
+		result.append(", printedAs: ");
+		result.append(printedAs);
 		result.append(')');
 		return result.toString();
 	}

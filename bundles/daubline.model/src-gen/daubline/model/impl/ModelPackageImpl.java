@@ -1851,6 +1851,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getComponent_PrintedAs() {
+		return (EAttribute)componentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getAnalysis() {
 		return analysisEClass;
 	}
@@ -1981,7 +1991,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_TotalTyped() {
+	public EAttribute getAnalysis_Replicate() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(12);
 	}
 
@@ -1991,7 +2001,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAnalysis_Total() {
+	public EAttribute getAnalysis_TotalTyped() {
 		return (EAttribute)analysisEClass.getEStructuralFeatures().get(13);
 	}
 
@@ -2001,8 +2011,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getAnalysis_Total() {
+		return (EAttribute)analysisEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getAnalysis_Citation() {
-		return (EReference)analysisEClass.getEStructuralFeatures().get(14);
+		return (EReference)analysisEClass.getEStructuralFeatures().get(15);
 	}
 
 	/**
@@ -2012,7 +2032,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 */
 	@Override
 	public EAttribute getAnalysis_Page() {
-		return (EAttribute)analysisEClass.getEStructuralFeatures().get(15);
+		return (EAttribute)analysisEClass.getEStructuralFeatures().get(16);
 	}
 
 	/**
@@ -2022,7 +2042,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 */
 	@Override
 	public EReference getAnalysis_File() {
-		return (EReference)analysisEClass.getEStructuralFeatures().get(16);
+		return (EReference)analysisEClass.getEStructuralFeatures().get(17);
 	}
 
 	/**
@@ -2032,7 +2052,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 */
 	@Override
 	public EReference getAnalysis_Components() {
-		return (EReference)analysisEClass.getEStructuralFeatures().get(17);
+		return (EReference)analysisEClass.getEStructuralFeatures().get(18);
 	}
 
 	/**
@@ -4988,6 +5008,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 
 		componentEClass = createEClass(COMPONENT);
 		createEAttribute(componentEClass, COMPONENT__SYMBOL);
+		createEAttribute(componentEClass, COMPONENT__PRINTED_AS);
 
 		analysisEClass = createEClass(ANALYSIS);
 		createEReference(analysisEClass, ANALYSIS__SAMPLE);
@@ -5002,6 +5023,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(analysisEClass, ANALYSIS__ON);
 		createEAttribute(analysisEClass, ANALYSIS__AREAS);
 		createEAttribute(analysisEClass, ANALYSIS__IRON_BASIS);
+		createEAttribute(analysisEClass, ANALYSIS__REPLICATE);
 		createEAttribute(analysisEClass, ANALYSIS__TOTAL_TYPED);
 		createEAttribute(analysisEClass, ANALYSIS__TOTAL);
 		createEReference(analysisEClass, ANALYSIS__CITATION);
@@ -5551,6 +5573,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 
 		initEClass(componentEClass, Component.class, "Component", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getComponent_Symbol(), ecorePackage.getEString(), "symbol", null, 0, 1, Component.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getComponent_PrintedAs(), ecorePackage.getEString(), "printedAs", null, 0, 1, Component.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(analysisEClass, Analysis.class, "Analysis", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getAnalysis_Sample(), this.getSample(), null, "sample", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5565,6 +5588,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getAnalysis_On(), ecorePackage.getEString(), "on", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_Areas(), ecorePackage.getEIntegerObject(), "areas", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_IronBasis(), this.getIronBasis(), "ironBasis", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAnalysis_Replicate(), ecorePackage.getEString(), "replicate", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_TotalTyped(), ecorePackage.getEString(), "totalTyped", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAnalysis_Total(), ecorePackage.getEDoubleObject(), "total", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getAnalysis_Citation(), this.getCitation(), null, "citation", null, 0, 1, Analysis.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

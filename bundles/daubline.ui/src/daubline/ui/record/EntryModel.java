@@ -111,8 +111,12 @@ public final class EntryModel implements GridModel {
     table.put(row, column, table.isDate(column) ? Preferred.dates().read(text) : text);
   }
 
+  /** A text that may mean several things is asked about where it stands, so that Enter goes no further. */
   @Override
   public int[] next(int column, int row) {
+    if (row < table.rows() && column < columns() && table.finding(row, column).filter(f -> f.code().equals(EntryTable.SEVERAL)).isPresent()) {
+      return new int[] {column, row};
+    }
     for (int c = column + 1; c < columns(); c++) {
       if (row < table.rows() && table.isAsked(row, c) && table.isEditable(row, c)) {
         return new int[] {c, row};

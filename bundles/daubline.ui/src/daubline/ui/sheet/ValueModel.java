@@ -209,7 +209,7 @@ final class ValueModel implements GridModel {
     if (reading.isEmpty()) {
       return source.isWritten() && !source.isAsked().test(line.variable()) ? GridCell.VOID : GridCell.EMPTY;
     }
-    String text = source.print().apply(reading.get(), line.variable());
+    String text = LowerLimits.shown(source.print().apply(reading.get(), line.variable()), reading.get(), line.variable());
     Look look = Readings.amount(reading.get()).isMissing() ? Look.QUIET : isGuess(reading.get()) ? Look.GUESS : Look.PLAIN;
     GridCell cell = new GridCell(text, look, Mark.NONE, Shown.origin(reading.get()));
     if (source.key().equals(Forms.EVIDENCE)) {

@@ -12,25 +12,39 @@ import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 
-/** Says what a file is a table of, shows what taking it over would do, and does it, all or nothing. */
+/**
+ * Says what a file is a table of, shows what taking it over would do, and does it, all or nothing. What was recognised in a
+ * laboratory's table is shown first, and what is only guessed has to be confirmed.
+ */
 final class ImportDialog extends TakeOverDialog<Preview> {
 
   private static final List<String> DECIMALS = List.of("", "point", "comma");
 
+  private static final int COLUMNS = 6;
+
   private final ImportModel model = new ImportModel();
+  private final RecognisedModel recognised = new RecognisedModel(this::look);
   private Combo target;
   private Combo decimal;
   private Grid grid;
+  private Grid guesses;
+  private SashForm sash;
+  private Button confirm;
+  private Button confirmAll;
 
   ImportDialog(Shell shell, OpenStudy study, Path file) {
     super(shell, study, file, "import", "daubline.help.import");
@@ -38,23 +52,42 @@ final class ImportDialog extends TakeOverDialog<Preview> {
 
   @Override
   protected Point getInitialSize() {
-    return new Point(820, 520);
+    Point wanted = super.getInitialSize();
+    return new Point(Math.max(960, wanted.x), Math.max(640, wanted.y));
   }
 
   @Override
   protected Control createDialogArea(Composite parent) {
     setTitle(Words.of("import.heading", file.getFileName(), study.name()));
     Composite page = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
-    page.setLayout(new GridLayout(4, false));
+    page.setLayout(new GridLayout(COLUMNS, false));
     page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     target = combo(page, "import.target", List.of(Target.values()).stream().map(Words::of).toList());
     if (Imports.isBibliography(file)) {
       target.select(Target.CITATIONS.ordinal());
     }
     decimal = combo(page, "import.decimal", DECIMALS.stream().map(d -> Words.of("import.decimal." + (d.isEmpty() ? "file" : d))).toList());
-    grid = new Grid(page, Words.of("import.title"), model);
-    grid.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 4, 1));
+    confirm = button(page, "recognised.confirm", () -> guesses.selected().ifPresent(p -> recognised.confirm(List.of(p.y))));
+    confirmAll = button(page, "recognised.confirmall", () -> recognised.confirm(IntStream.range(0, recognised.rows()).boxed().toList()));
+    sash = new SashForm(page, SWT.VERTICAL);
+    GridData all = new GridData(SWT.FILL, SWT.FILL, true, true, COLUMNS, 1);
+    all.heightHint = 360;
+    sash.setLayoutData(all);
+    guesses = new Grid(sash, Words.of("recognised.title"), recognised);
+    guesses.control().setData("id", "import.recognised");
+    grid = new Grid(sash, Words.of("import.title"), model);
+    sash.setWeights(3, 2);
+    sash.setMaximizedControl(grid.control());
     return page;
+  }
+
+  private static Button button(Composite page, String key, Runnable action) {
+    Button button = new Button(page, SWT.PUSH);
+    button.setText(Words.of(key));
+    button.setData("id", key);
+    button.setEnabled(false);
+    button.addListener(SWT.Selection, e -> action.run());
+    return button;
   }
 
   private Combo combo(Composite page, String key, List<String> items) {
@@ -69,19 +102,31 @@ final class ImportDialog extends TakeOverDialog<Preview> {
   }
 
   @Override
-  protected Look<Preview> settings() {
+  protected Look<Preview> settings() throws IntakeException {
     Target as = Target.values()[target.getSelectionIndex()];
     String sign = DECIMALS.get(decimal.getSelectionIndex());
-    return copy -> Intake.preview(copy, file, as, sign.isEmpty() ? IntakeOptions.none() : IntakeOptions.none().with("decimal", sign));
+    IntakeOptions options = sign.isEmpty() ? IntakeOptions.none() : IntakeOptions.none().with("decimal", sign);
+    if (as == Target.ANALYSES) {
+      for (Map.Entry<String, String> said : recognised.said().entrySet()) {
+        options = options.with(said.getKey(), said.getValue());
+      }
+    }
+    IntakeOptions settings = options;
+    return copy -> Intake.preview(copy, file, as, settings);
   }
 
   @Override
   protected boolean show(Preview now) {
     model.show(now);
+    recognised.show(now.recognised());
+    sash.setMaximizedControl(now.recognised().isEmpty() ? grid.control() : null);
+    guesses.rebuild();
     grid.rebuild();
+    confirm.setEnabled(recognised.open() > 0);
+    confirmAll.setEnabled(recognised.open() > 0);
     boolean can = now.canApply() && now.changesAnything();
     setMessage(now.how());
-    setErrorMessage(now.canApply() ? null : Words.of("import.errors"));
+    setErrorMessage(now.canApply() ? null : recognised.open() > 0 ? Words.of("recognised.open", recognised.open()) : Words.of("import.errors"));
     if (now.canApply()) {
       setMessage(can ? Words.of("import.counts", now.count(PreviewRow.State.ADDED), now.count(PreviewRow.State.UPDATED),
           now.count(PreviewRow.State.UNCHANGED)) + " " + now.how() : Words.of("import.nothing"));
