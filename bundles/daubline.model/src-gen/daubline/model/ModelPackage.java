@@ -339,13 +339,22 @@ public interface ModelPackage extends EPackage {
 	int STUDY__SERIES = NAMED_FEATURE_COUNT + 18;
 
 	/**
+	 * The feature id for the '<em><b>Blind Recordings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDY__BLIND_RECORDINGS = NAMED_FEATURE_COUNT + 19;
+
+	/**
 	 * The number of structural features of the '<em>Study</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STUDY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
+	int STUDY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 20;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.PersonImpl <em>Person</em>}' class.
@@ -1546,13 +1555,22 @@ public interface ModelPackage extends EPackage {
 	int CLAIM__INPUTS = READING_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__BLINDLY = READING_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Claim</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
+	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ClaimInputImpl <em>Claim Input</em>}' class.
@@ -2685,13 +2703,22 @@ public interface ModelPackage extends EPackage {
 	int RESIDUE_MASS__COUNT = READING_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RESIDUE_MASS__BLINDLY = READING_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Residue Mass</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RESIDUE_MASS_FEATURE_COUNT = READING_FEATURE_COUNT + 2;
+	int RESIDUE_MASS_FEATURE_COUNT = READING_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ComponentImpl <em>Component</em>}' class.
@@ -3246,13 +3273,22 @@ public interface ModelPackage extends EPackage {
 	int SHEET__SPREAD = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHEET__BLINDLY = NAMED_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Sheet</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.EvidenceSheetImpl <em>Evidence Sheet</em>}' class.
@@ -3380,6 +3416,15 @@ public interface ModelPackage extends EPackage {
 	 * @ordered
 	 */
 	int EVIDENCE_SHEET__SPREAD = SHEET__SPREAD;
+
+	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EVIDENCE_SHEET__BLINDLY = SHEET__BLINDLY;
 
 	/**
 	 * The feature id for the '<em><b>Feature</b></em>' attribute.
@@ -3527,6 +3572,15 @@ public interface ModelPackage extends EPackage {
 	int REMAINS_SHEET__SPREAD = SHEET__SPREAD;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REMAINS_SHEET__BLINDLY = SHEET__BLINDLY;
+
+	/**
 	 * The number of structural features of the '<em>Remains Sheet</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3536,6 +3590,61 @@ public interface ModelPackage extends EPackage {
 	int REMAINS_SHEET_FEATURE_COUNT = SHEET_FEATURE_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link daubline.model.impl.BlindRecordingImpl <em>Blind Recording</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.BlindRecordingImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getBlindRecording()
+	 * @generated
+	 */
+	int BLIND_RECORDING = 23;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__BY = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Begun</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__BEGUN = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Ended</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__ENDED = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Blind Recording</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
 	 * The meta object id for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3543,7 +3652,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getWallZone()
 	 * @generated
 	 */
-	int WALL_ZONE = 23;
+	int WALL_ZONE = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3600,13 +3709,22 @@ public interface ModelPackage extends EPackage {
 	int WALL_ZONE__NOTE = IDENTIFIED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__BLINDLY = IDENTIFIED_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Wall Zone</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WALL_ZONE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 5;
+	int WALL_ZONE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SpreadSquareImpl <em>Spread Square</em>}' class.
@@ -3616,7 +3734,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSpreadSquare()
 	 * @generated
 	 */
-	int SPREAD_SQUARE = 24;
+	int SPREAD_SQUARE = 25;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3844,13 +3962,22 @@ public interface ModelPackage extends EPackage {
 	int SPREAD_SQUARE__RESIDUE_CLASS = READING_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__BLINDLY = READING_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Spread Square</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SPREAD_SQUARE_FEATURE_COUNT = READING_FEATURE_COUNT + 4;
+	int SPREAD_SQUARE_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SiteImpl <em>Site</em>}' class.
@@ -3860,7 +3987,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSite()
 	 * @generated
 	 */
-	int SITE = 25;
+	int SITE = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3969,7 +4096,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getContext()
 	 * @generated
 	 */
-	int CONTEXT = 26;
+	int CONTEXT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4051,7 +4178,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getReconstruction()
 	 * @generated
 	 */
-	int RECONSTRUCTION = 27;
+	int RECONSTRUCTION = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4151,7 +4278,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLot()
 	 * @generated
 	 */
-	int LOT = 28;
+	int LOT = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4287,7 +4414,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTreatment()
 	 * @generated
 	 */
-	int TREATMENT = 29;
+	int TREATMENT = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4405,7 +4532,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSizeBand()
 	 * @generated
 	 */
-	int SIZE_BAND = 30;
+	int SIZE_BAND = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4640,7 +4767,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMixPart()
 	 * @generated
 	 */
-	int MIX_PART = 31;
+	int MIX_PART = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4884,7 +5011,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFurnaceBuild()
 	 * @generated
 	 */
-	int FURNACE_BUILD = 32;
+	int FURNACE_BUILD = 33;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4975,7 +5102,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSeries()
 	 * @generated
 	 */
-	int SERIES = 33;
+	int SERIES = 34;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5201,7 +5328,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFactor()
 	 * @generated
 	 */
-	int FACTOR = 34;
+	int FACTOR = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5265,7 +5392,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
 	 * @generated
 	 */
-	int FORBIDDEN_COMBINATION = 35;
+	int FORBIDDEN_COMBINATION = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5311,7 +5438,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getProvision()
 	 * @generated
 	 */
-	int PROVISION = 36;
+	int PROVISION = 37;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5456,7 +5583,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLabour()
 	 * @generated
 	 */
-	int LABOUR = 37;
+	int LABOUR = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5637,7 +5764,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
 	 * @generated
 	 */
-	int FROZEN_PLAN = 38;
+	int FROZEN_PLAN = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5782,7 +5909,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
 	 * @generated
 	 */
-	int PLANNED_RUN = 39;
+	int PLANNED_RUN = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5864,7 +5991,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 40;
+	int ROLE_ASSIGNMENT = 41;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5928,7 +6055,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrial()
 	 * @generated
 	 */
-	int TRIAL = 41;
+	int TRIAL = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6199,7 +6326,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLogEntry()
 	 * @generated
 	 */
-	int LOG_ENTRY = 42;
+	int LOG_ENTRY = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6353,7 +6480,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 43;
+	int CHARGE = 44;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6516,7 +6643,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChargeItem()
 	 * @generated
 	 */
-	int CHARGE_ITEM = 44;
+	int CHARGE_ITEM = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6769,7 +6896,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasure()
 	 * @generated
 	 */
-	int MEASURE = 45;
+	int MEASURE = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6842,7 +6969,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIncident()
 	 * @generated
 	 */
-	int INCIDENT = 46;
+	int INCIDENT = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7014,7 +7141,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getDataFile()
 	 * @generated
 	 */
-	int DATA_FILE = 47;
+	int DATA_FILE = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7159,7 +7286,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 48;
+	int MEASUREMENT = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7421,7 +7548,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLoggerFile()
 	 * @generated
 	 */
-	int LOGGER_FILE = 49;
+	int LOGGER_FILE = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7647,7 +7774,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChannel()
 	 * @generated
 	 */
-	int CHANNEL = 50;
+	int CHANNEL = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7720,7 +7847,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 51;
+	int PIECE = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7777,13 +7904,22 @@ public interface ModelPackage extends EPackage {
 	int PIECE__PIECES = NAMED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__BLINDLY = NAMED_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Piece</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PIECE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 3;
+	int PIECE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SampleImpl <em>Sample</em>}' class.
@@ -7793,7 +7929,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSample()
 	 * @generated
 	 */
-	int SAMPLE = 52;
+	int SAMPLE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7877,13 +8013,22 @@ public interface ModelPackage extends EPackage {
 	int SAMPLE__HOLDER = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAMPLE__BLINDLY = NAMED_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Sample</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SAMPLE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int SAMPLE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 7;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.VisitImpl <em>Visit</em>}' class.
@@ -7893,7 +8038,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getVisit()
 	 * @generated
 	 */
-	int VISIT = 53;
+	int VISIT = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7984,7 +8129,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBasis()
 	 * @generated
 	 */
-	int BASIS = 54;
+	int BASIS = 55;
 
 	/**
 	 * The meta object id for the '<em>Confidence</em>' data type.
@@ -7994,7 +8139,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getConfidence()
 	 * @generated
 	 */
-	int CONFIDENCE = 55;
+	int CONFIDENCE = 56;
 
 	/**
 	 * The meta object id for the '<em>How Got</em>' data type.
@@ -8004,7 +8149,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getHowGot()
 	 * @generated
 	 */
-	int HOW_GOT = 56;
+	int HOW_GOT = 57;
 
 	/**
 	 * The meta object id for the '<em>Iron Basis</em>' data type.
@@ -8014,7 +8159,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIronBasis()
 	 * @generated
 	 */
-	int IRON_BASIS = 57;
+	int IRON_BASIS = 58;
 
 	/**
 	 * The meta object id for the '<em>Material</em>' data type.
@@ -8024,7 +8169,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 58;
+	int MATERIAL = 59;
 
 	/**
 	 * The meta object id for the '<em>Stage</em>' data type.
@@ -8034,7 +8179,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 59;
+	int STAGE = 60;
 
 	/**
 	 * The meta object id for the '<em>Trial Kind</em>' data type.
@@ -8044,7 +8189,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialKind()
 	 * @generated
 	 */
-	int TRIAL_KIND = 60;
+	int TRIAL_KIND = 61;
 
 	/**
 	 * The meta object id for the '<em>Trial Status</em>' data type.
@@ -8054,7 +8199,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialStatus()
 	 * @generated
 	 */
-	int TRIAL_STATUS = 61;
+	int TRIAL_STATUS = 62;
 
 	/**
 	 * The meta object id for the '<em>Value Kind</em>' data type.
@@ -8064,7 +8209,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getValueKind()
 	 * @generated
 	 */
-	int VALUE_KIND = 62;
+	int VALUE_KIND = 63;
 
 
 	/**
@@ -8338,6 +8483,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getStudy_Series();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Study#getBlindRecordings <em>Blind Recordings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Blind Recordings</em>'.
+	 * @see daubline.model.Study#getBlindRecordings()
+	 * @see #getStudy()
+	 * @generated
+	 */
+	EReference getStudy_BlindRecordings();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Person <em>Person</em>}'.
@@ -9243,6 +9399,17 @@ public interface ModelPackage extends EPackage {
 	EReference getClaim_Inputs();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Claim#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Claim#getBlindly()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EReference getClaim_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.ClaimInput <em>Claim Input</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9412,6 +9579,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getResidueMass_Count();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.ResidueMass#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.ResidueMass#getBlindly()
+	 * @see #getResidueMass()
+	 * @generated
+	 */
+	EReference getResidueMass_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Component <em>Component</em>}'.
@@ -9763,6 +9941,17 @@ public interface ModelPackage extends EPackage {
 	EReference getSheet_Spread();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Sheet#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Sheet#getBlindly()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	EReference getSheet_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.EvidenceSheet <em>Evidence Sheet</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9792,6 +9981,49 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EClass getRemainsSheet();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.BlindRecording <em>Blind Recording</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Blind Recording</em>'.
+	 * @see daubline.model.BlindRecording
+	 * @generated
+	 */
+	EClass getBlindRecording();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.BlindRecording#getBy <em>By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>By</em>'.
+	 * @see daubline.model.BlindRecording#getBy()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EReference getBlindRecording_By();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.BlindRecording#getBegun <em>Begun</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Begun</em>'.
+	 * @see daubline.model.BlindRecording#getBegun()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EAttribute getBlindRecording_Begun();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.BlindRecording#getEnded <em>Ended</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ended</em>'.
+	 * @see daubline.model.BlindRecording#getEnded()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EAttribute getBlindRecording_Ended();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.WallZone <em>Wall Zone</em>}'.
@@ -9859,6 +10091,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getWallZone_Note();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.WallZone#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.WallZone#getBlindly()
+	 * @see #getWallZone()
+	 * @generated
+	 */
+	EReference getWallZone_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.SpreadSquare <em>Spread Square</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9911,6 +10154,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getSpreadSquare_ResidueClass();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.SpreadSquare#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.SpreadSquare#getBlindly()
+	 * @see #getSpreadSquare()
+	 * @generated
+	 */
+	EReference getSpreadSquare_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Site <em>Site</em>}'.
@@ -12427,6 +12681,17 @@ public interface ModelPackage extends EPackage {
 	EReference getPiece_Pieces();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Piece#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Piece#getBlindly()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EReference getPiece_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Sample <em>Sample</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12501,6 +12766,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getSample_Holder();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Sample#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Sample#getBlindly()
+	 * @see #getSample()
+	 * @generated
+	 */
+	EReference getSample_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Visit <em>Visit</em>}'.
@@ -12893,6 +13169,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference STUDY__SERIES = eINSTANCE.getStudy_Series();
+
+		/**
+		 * The meta object literal for the '<em><b>Blind Recordings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STUDY__BLIND_RECORDINGS = eINSTANCE.getStudy_BlindRecordings();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.PersonImpl <em>Person</em>}' class.
@@ -13579,6 +13863,14 @@ public interface ModelPackage extends EPackage {
 		EReference CLAIM__INPUTS = eINSTANCE.getClaim_Inputs();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CLAIM__BLINDLY = eINSTANCE.getClaim_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ClaimInputImpl <em>Claim Input</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -13715,6 +14007,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute RESIDUE_MASS__COUNT = eINSTANCE.getResidueMass_Count();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RESIDUE_MASS__BLINDLY = eINSTANCE.getResidueMass_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ComponentImpl <em>Component</em>}' class.
@@ -13979,6 +14279,14 @@ public interface ModelPackage extends EPackage {
 		EReference SHEET__SPREAD = eINSTANCE.getSheet_Spread();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SHEET__BLINDLY = eINSTANCE.getSheet_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.EvidenceSheetImpl <em>Evidence Sheet</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -14005,6 +14313,40 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EClass REMAINS_SHEET = eINSTANCE.getRemainsSheet();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.BlindRecordingImpl <em>Blind Recording</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.BlindRecordingImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getBlindRecording()
+		 * @generated
+		 */
+		EClass BLIND_RECORDING = eINSTANCE.getBlindRecording();
+
+		/**
+		 * The meta object literal for the '<em><b>By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BLIND_RECORDING__BY = eINSTANCE.getBlindRecording_By();
+
+		/**
+		 * The meta object literal for the '<em><b>Begun</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BLIND_RECORDING__BEGUN = eINSTANCE.getBlindRecording_Begun();
+
+		/**
+		 * The meta object literal for the '<em><b>Ended</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BLIND_RECORDING__ENDED = eINSTANCE.getBlindRecording_Ended();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
@@ -14057,6 +14399,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute WALL_ZONE__NOTE = eINSTANCE.getWallZone_Note();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference WALL_ZONE__BLINDLY = eINSTANCE.getWallZone_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.SpreadSquareImpl <em>Spread Square</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -14097,6 +14447,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference SPREAD_SQUARE__RESIDUE_CLASS = eINSTANCE.getSpreadSquare_ResidueClass();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SPREAD_SQUARE__BLINDLY = eINSTANCE.getSpreadSquare_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.SiteImpl <em>Site</em>}' class.
@@ -16001,6 +16359,14 @@ public interface ModelPackage extends EPackage {
 		EReference PIECE__PIECES = eINSTANCE.getPiece_Pieces();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PIECE__BLINDLY = eINSTANCE.getPiece_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.SampleImpl <em>Sample</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -16057,6 +16423,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute SAMPLE__HOLDER = eINSTANCE.getSample_Holder();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SAMPLE__BLINDLY = eINSTANCE.getSample_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.VisitImpl <em>Visit</em>}' class.

@@ -32,6 +32,7 @@ public final class StudySession implements AutoCloseable {
   private final Journal journal;
 
   private boolean recovered;
+  private boolean unseeing;
 
   private StudySession(StudyDocument document, Journal journal) {
     this.document = document;
@@ -136,9 +137,26 @@ public final class StudySession implements AutoCloseable {
    * @param steps what to do
    */
   public void edit(String label, Runnable steps) {
-    Change change = new Change(label, document.recorder(), steps, StudySession::receive);
-    stack.execute(change);
+    execute(label, steps, true);
+  }
+
+  /** Changes the study as {@link #edit} does, but undo does not take it back nor go behind it. */
+  public void editForGood(String label, Runnable steps) {
+    execute(label, steps, false);
+  }
+
+  private void execute(String label, Runnable steps, boolean undoable) {
+    Runnable all = () -> {
+      steps.run();
+      BlindRecordings.mark(study(), document.recorder().noted(), unseeing);
+    };
+    stack.execute(new Change(label, document.recorder(), all, StudySession::receive, undoable));
     changed();
+  }
+
+  /** Says that who edits here sees neither run nor evidence while a blind recording is on. */
+  public void hidesWhileBlind() {
+    unseeing = true;
   }
 
   /**

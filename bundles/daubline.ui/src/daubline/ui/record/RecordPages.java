@@ -186,7 +186,7 @@ public final class RecordPages {
   private static Sheet remains(Trial trial) {
     if (trial.getRemains() == null) {
       trial.setRemains(ModelFactory.eINSTANCE.createRemainsSheet());
-      trial.getRemains().setName(Words.of("remains.of", OpenStudy.nameOf(trial)));
+      trial.getRemains().setName(Words.of("remains.of", String.valueOf(trial.getName())));
     }
     return trial.getRemains();
   }
