@@ -19,6 +19,7 @@ package daubline.model;
  *   <li>{@link daubline.model.BlindRecording#getBy <em>By</em>}</li>
  *   <li>{@link daubline.model.BlindRecording#getBegun <em>Begun</em>}</li>
  *   <li>{@link daubline.model.BlindRecording#getEnded <em>Ended</em>}</li>
+ *   <li>{@link daubline.model.BlindRecording#getEndedBy <em>Ended By</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getBlindRecording()
@@ -91,5 +92,27 @@ public interface BlindRecording extends Identified {
 	 * @generated
 	 */
 	void setEnded(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Ended By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Ended By</em>' reference.
+	 * @see #setEndedBy(Person)
+	 * @see daubline.model.ModelPackage#getBlindRecording_EndedBy()
+	 * @model
+	 * @generated
+	 */
+	Person getEndedBy();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.BlindRecording#getEndedBy <em>Ended By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Ended By</em>' reference.
+	 * @see #getEndedBy()
+	 * @generated
+	 */
+	void setEndedBy(Person value);
 
 } // BlindRecording

@@ -3636,13 +3636,22 @@ public interface ModelPackage extends EPackage {
 	int BLIND_RECORDING__ENDED = IDENTIFIED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Ended By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__ENDED_BY = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Blind Recording</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BLIND_RECORDING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 3;
+	int BLIND_RECORDING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
@@ -7270,13 +7279,22 @@ public interface ModelPackage extends EPackage {
 	int DATA_FILE__CLOCK_OFFSET = NAMED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DATA_FILE__BLINDLY = NAMED_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Data File</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int DATA_FILE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+	int DATA_FILE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 12;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.MeasurementImpl <em>Measurement</em>}' class.
@@ -7532,13 +7550,22 @@ public interface ModelPackage extends EPackage {
 	int MEASUREMENT__POINTING = READING_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__BLINDLY = READING_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Measurement</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 6;
+	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 7;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.
@@ -7675,6 +7702,15 @@ public interface ModelPackage extends EPackage {
 	 * @ordered
 	 */
 	int LOGGER_FILE__CLOCK_OFFSET = DATA_FILE__CLOCK_OFFSET;
+
+	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGER_FILE__BLINDLY = DATA_FILE__BLINDLY;
 
 	/**
 	 * The feature id for the '<em><b>Delimiter</b></em>' attribute.
@@ -10024,6 +10060,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getBlindRecording_Ended();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.BlindRecording#getEndedBy <em>Ended By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Ended By</em>'.
+	 * @see daubline.model.BlindRecording#getEndedBy()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EReference getBlindRecording_EndedBy();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.WallZone <em>Wall Zone</em>}'.
@@ -12410,6 +12457,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getDataFile_ClockOffset();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.DataFile#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.DataFile#getBlindly()
+	 * @see #getDataFile()
+	 * @generated
+	 */
+	EReference getDataFile_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Measurement <em>Measurement</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12484,6 +12542,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMeasurement_Pointing();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Measurement#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Measurement#getBlindly()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.LoggerFile <em>Logger File</em>}'.
@@ -14349,6 +14418,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute BLIND_RECORDING__ENDED = eINSTANCE.getBlindRecording_Ended();
 
 		/**
+		 * The meta object literal for the '<em><b>Ended By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BLIND_RECORDING__ENDED_BY = eINSTANCE.getBlindRecording_EndedBy();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -16151,6 +16228,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute DATA_FILE__CLOCK_OFFSET = eINSTANCE.getDataFile_ClockOffset();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference DATA_FILE__BLINDLY = eINSTANCE.getDataFile_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.MeasurementImpl <em>Measurement</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -16207,6 +16292,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MEASUREMENT__POINTING = eINSTANCE.getMeasurement_Pointing();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__BLINDLY = eINSTANCE.getMeasurement_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.

@@ -1,10 +1,14 @@
 package daubline.session;
 
+import daubline.base.ValueKind;
 import daubline.model.BlindRecording;
+import daubline.model.DataFile;
+import daubline.model.Measurement;
 import daubline.model.ModelFactory;
 import daubline.model.Person;
 import daubline.model.Reading;
 import daubline.model.RemainsSheet;
+import daubline.model.ResidueMass;
 import daubline.model.Sheet;
 import daubline.model.Study;
 import daubline.model.Trial;
@@ -21,6 +25,7 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * Recording remains without knowing run and evidence: who did so from when to when, which entries were written meanwhile, and
@@ -62,9 +67,21 @@ public final class BlindRecordings {
     });
   }
 
-  /** Ends the recording that is on; does nothing when none is. Undo does not go behind it. */
-  public static void end(StudySession session, String label, Instant when) {
-    current(session.study()).ifPresent(r -> session.editForGood(label, () -> r.setEnded(second(when))));
+  /**
+   * Ends the recording that is on. Undo does not go behind it.
+   *
+   * @param name who ends it, and sees from then on what was hidden: a person of the study, or a new one
+   * @throws IllegalArgumentException when nobody is named or none is on
+   */
+  public static void end(StudySession session, String label, String name, Instant when) {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("who ends blind recording is kept, so it needs a name");
+    }
+    BlindRecording recording = current(session.study()).orElseThrow(() -> new IllegalArgumentException("no blind recording is on"));
+    session.editForGood(label, () -> {
+      recording.setEnded(second(when));
+      recording.setEndedBy(person(session.study(), name.strip()));
+    });
   }
 
   private static String second(Instant when) {
@@ -107,7 +124,29 @@ public final class BlindRecordings {
   /** The recording as trails and lists say it: by whom, from when to when. */
   public static String said(BlindRecording recording) {
     String who = recording.getBy() == null || recording.getBy().getName() == null ? "somebody" : recording.getBy().getName();
-    return who + " from " + recording.getBegun() + (current(recording) ? " on" : " to " + recording.getEnded());
+    boolean other = recording.getEndedBy() != null && recording.getEndedBy() != recording.getBy();
+    return who + " from " + recording.getBegun() + (current(recording) ? " on" : " to " + recording.getEnded() + (other ? ", ended by " + recording.getEndedBy().getName() : ""));
+  }
+
+  /** The name of a trial, null when it has none, as whoever records blind may read it: its code name while a recording is on. */
+  public static String nameOf(Trial trial) {
+    String code = trial.eContainer() != null && EcoreUtil.getRootContainer(trial) instanceof Study study ? codes(study).get(trial.getId()) : null;
+    return code == null ? trial.getName() : code;
+  }
+
+  /**
+   * Whether whoever records blind may see an entry about remains: only what was written in this recording, rows laid out and
+   * still empty, and pictures of what is left. All may be seen while none is on.
+   */
+  public static boolean isSeen(EObject entry) {
+    Optional<BlindRecording> on = EcoreUtil.getRootContainer(entry) instanceof Study study ? current(study) : Optional.empty();
+    return on.isEmpty() || of(entry).filter(on.get()::equals).isPresent() || isEmpty(entry)
+        || entry instanceof DataFile file && file.eContainer() instanceof RemainsSheet || entry instanceof Measurement line && line.isScale();
+  }
+
+  private static boolean isEmpty(EObject entry) {
+    return entry instanceof ResidueMass mass && mass.getTyped() == null && mass.getValue() == null && Readings.amount(mass).kind() == ValueKind.NOT_RECORDED
+        && mass.getCount() == null && mass.getNote() == null;
   }
 
   private static boolean current(BlindRecording recording) {

@@ -3,6 +3,7 @@ package daubline.session;
 import daubline.base.Finding;
 import daubline.model.ModelFactory;
 import daubline.model.Study;
+import daubline.model.Trial;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -157,6 +158,16 @@ public final class StudySession implements AutoCloseable {
   /** Says that who edits here sees neither run nor evidence while a blind recording is on. */
   public void hidesWhileBlind() {
     unseeing = true;
+  }
+
+  /** Whether who edits here may see an entry about remains: all, or while somebody records blind only what was written meanwhile. */
+  public boolean shows(EObject entry) {
+    return !unseeing || BlindRecordings.isSeen(entry);
+  }
+
+  /** The name of a trial for who edits here. */
+  public String nameOf(Trial trial) {
+    return unseeing ? BlindRecordings.nameOf(trial) : trial.getName();
   }
 
   /**

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.base.ValueKind;
+import daubline.model.DataFile;
+import daubline.model.Measurement;
 import daubline.model.ModelFactory;
 import daubline.model.Piece;
 import daubline.model.ResidueMass;
@@ -14,7 +17,9 @@ import daubline.model.Trial;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -80,10 +85,10 @@ class BlindRecordingsTest {
     session.close();
     try (StudySession again = StudySession.open(folder.resolve("study"))) {
       assertTrue(BlindRecordings.current(again.study()).isPresent(), "still on");
-      BlindRecordings.end(again, "end", NOON);
+      BlindRecordings.end(again, "end", "Bo", NOON);
       assertTrue(BlindRecordings.current(again.study()).isEmpty());
       ResidueMass kept = again.find(id, ResidueMass.class).orElseThrow();
-      assertEquals("Ann from 2031-05-01T08:00:00Z to 2031-05-01T12:00:00Z", BlindRecordings.said(BlindRecordings.of(kept).orElseThrow()));
+      assertEquals("Ann from 2031-05-01T08:00:00Z to 2031-05-01T12:00:00Z, ended by Bo", BlindRecordings.said(BlindRecordings.of(kept).orElseThrow()));
       assertEquals(3, BlindRecordings.written(again.study().getBlindRecordings().get(0)).size());
       var other = again.study().getSeries().get(0).getTrials().get(1).getRemains();
       assertTrue(other.isBlind() && "Ann".equals(other.getRecordedBy().getName()));
@@ -101,7 +106,7 @@ class BlindRecordingsTest {
     session.undo();
     session.undo();
     assertTrue(BlindRecordings.current(session.study()).isPresent());
-    BlindRecordings.end(session, "end", NOON);
+    BlindRecordings.end(session, "end", "Ann", NOON);
     session.undo();
     assertTrue(BlindRecordings.current(session.study()).isEmpty());
   }
@@ -111,7 +116,7 @@ class BlindRecordingsTest {
     BlindRecordings.begin(session, "begin", "Ann", MORNING);
     session.edit("laid out", () -> residue(null));
     session.edit("piece", this::piece);
-    BlindRecordings.end(session, "end", NOON);
+    BlindRecordings.end(session, "end", "Ann", NOON);
     ResidueMass residue = trial.getRemains().getResidues().get(1);
     Piece piece = trial.getPieces().get(0);
     session.edit("changed", () -> residue.setTyped("3 kg"));
@@ -156,7 +161,7 @@ class BlindRecordingsTest {
     assertEquals(200, new HashSet<>(codes.values()).size());
     session.edit("one more", () -> ((Series) trial.eContainer()).getTrials().add(MAKE.createTrial()));
     assertEquals(codes.get(trial.getId()), BlindRecordings.codes(session.study()).get(trial.getId()));
-    BlindRecordings.end(session, "end", NOON);
+    BlindRecordings.end(session, "end", "Ann", NOON);
     BlindRecordings.begin(session, "begin", "Ann", NOON);
     assertNotEquals(codes.get(trial.getId()), BlindRecordings.codes(session.study()).get(trial.getId()));
     assertEquals(1, session.study().getPeople().size(), "Ann is one person");
@@ -164,8 +169,46 @@ class BlindRecordingsTest {
 
   @Test
   void nobodyAndTwiceAreRefused() {
+    assertThrows(IllegalArgumentException.class, () -> BlindRecordings.end(session, "end", "Ann", MORNING));
     assertThrows(IllegalArgumentException.class, () -> BlindRecordings.begin(session, "begin", " ", MORNING));
     BlindRecordings.begin(session, "begin", "Ann", MORNING);
     assertThrows(IllegalArgumentException.class, () -> BlindRecordings.begin(session, "begin", "Bo", NOON));
+    assertThrows(IllegalArgumentException.class, () -> BlindRecordings.end(session, "end", " ", NOON));
+    assertTrue(BlindRecordings.current(session.study()).isPresent());
+  }
+
+  /** What others wrote before tells the outcome; what is laid out and empty, a picture of the ruin and its scale do not. */
+  @Test
+  void onlyWhatIsWrittenMeanwhileIsSeen() {
+    DataFile ofTheRun = MAKE.createDataFile();
+    DataFile ofTheRuin = MAKE.createDataFile();
+    Measurement scale = MAKE.createMeasurement();
+    Measurement line = MAKE.createMeasurement();
+    ResidueMass[] rows = new ResidueMass[3];
+    session.edit("before", () -> {
+      rows[0] = residue(null);
+      rows[0].setKind(ValueKind.NOT_RECORDED);
+      rows[1] = residue(null);
+      rows[1].setKind(ValueKind.NOT_RECORDED);
+      rows[1].setCount(14);
+      trial.getFiles().add(ofTheRun);
+      trial.getRemains().getFiles().add(ofTheRuin);
+      scale.setScale(true);
+      ofTheRuin.getMeasurements().addAll(List.of(scale, line));
+    });
+    Piece before = piece();
+    List<EObject> all = List.of(early, rows[0], rows[1], ofTheRun, ofTheRuin, scale, line, before);
+    assertTrue(all.stream().allMatch(session::shows), "all is shown while nobody records blind");
+    BlindRecordings.begin(session, "begin", "Ann", MORNING);
+    assertEquals(List.of(rows[0], ofTheRuin, scale), all.stream().filter(session::shows).toList());
+    session.edit("meanwhile", () -> rows[2] = residue("2 kg"));
+    assertTrue(session.shows(rows[2]));
+    trial.setName("T 7");
+    assertNotEquals("T 7", session.nameOf(trial));
+    BlindRecordings.end(session, "end", "Ann", NOON);
+    assertTrue(all.stream().allMatch(session::shows));
+    assertEquals("T 7", session.nameOf(trial));
+    BlindRecordings.begin(session, "begin", "Bo", NOON);
+    assertFalse(session.shows(rows[2]), "the next recorder does not see what the one before wrote");
   }
 }

@@ -24,6 +24,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.BlindRecordingImpl#getBy <em>By</em>}</li>
  *   <li>{@link daubline.model.impl.BlindRecordingImpl#getBegun <em>Begun</em>}</li>
  *   <li>{@link daubline.model.impl.BlindRecordingImpl#getEnded <em>Ended</em>}</li>
+ *   <li>{@link daubline.model.impl.BlindRecordingImpl#getEndedBy <em>Ended By</em>}</li>
  * </ul>
  *
  * @generated
@@ -78,6 +79,16 @@ public class BlindRecordingImpl extends IdentifiedImpl implements BlindRecording
 	 * @ordered
 	 */
 	protected String ended = ENDED_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getEndedBy() <em>Ended By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEndedBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected Person endedBy;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -190,6 +201,46 @@ public class BlindRecordingImpl extends IdentifiedImpl implements BlindRecording
 	 * @generated
 	 */
 	@Override
+	public Person getEndedBy() {
+		if (endedBy != null && endedBy.eIsProxy()) {
+			InternalEObject oldEndedBy = (InternalEObject)endedBy;
+			endedBy = (Person)eResolveProxy(oldEndedBy);
+			if (endedBy != oldEndedBy) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.BLIND_RECORDING__ENDED_BY, oldEndedBy, endedBy));
+			}
+		}
+		return endedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Person basicGetEndedBy() {
+		return endedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEndedBy(Person newEndedBy) {
+		Person oldEndedBy = endedBy;
+		endedBy = newEndedBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.BLIND_RECORDING__ENDED_BY, oldEndedBy, endedBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.BLIND_RECORDING__BY:
@@ -199,6 +250,9 @@ public class BlindRecordingImpl extends IdentifiedImpl implements BlindRecording
 				return getBegun();
 			case ModelPackage.BLIND_RECORDING__ENDED:
 				return getEnded();
+			case ModelPackage.BLIND_RECORDING__ENDED_BY:
+				if (resolve) return getEndedBy();
+				return basicGetEndedBy();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -219,6 +273,9 @@ public class BlindRecordingImpl extends IdentifiedImpl implements BlindRecording
 				return;
 			case ModelPackage.BLIND_RECORDING__ENDED:
 				setEnded((String)newValue);
+				return;
+			case ModelPackage.BLIND_RECORDING__ENDED_BY:
+				setEndedBy((Person)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -241,6 +298,9 @@ public class BlindRecordingImpl extends IdentifiedImpl implements BlindRecording
 			case ModelPackage.BLIND_RECORDING__ENDED:
 				setEnded(ENDED_EDEFAULT);
 				return;
+			case ModelPackage.BLIND_RECORDING__ENDED_BY:
+				setEndedBy((Person)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -259,6 +319,8 @@ public class BlindRecordingImpl extends IdentifiedImpl implements BlindRecording
 				return BEGUN_EDEFAULT == null ? begun != null : !BEGUN_EDEFAULT.equals(begun);
 			case ModelPackage.BLIND_RECORDING__ENDED:
 				return ENDED_EDEFAULT == null ? ended != null : !ENDED_EDEFAULT.equals(ended);
+			case ModelPackage.BLIND_RECORDING__ENDED_BY:
+				return endedBy != null;
 		}
 		return super.eIsSet(featureID);
 	}

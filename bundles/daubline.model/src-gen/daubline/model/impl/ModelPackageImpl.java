@@ -2269,6 +2269,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getBlindRecording_EndedBy() {
+		return (EReference)blindRecordingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getWallZone() {
 		return wallZoneEClass;
 	}
@@ -4459,6 +4469,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getDataFile_Blindly() {
+		return (EReference)dataFileEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMeasurement() {
 		return measurementEClass;
 	}
@@ -4521,6 +4541,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getMeasurement_Pointing() {
 		return (EAttribute)measurementEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMeasurement_Blindly() {
+		return (EReference)measurementEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -5162,6 +5192,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(blindRecordingEClass, BLIND_RECORDING__BY);
 		createEAttribute(blindRecordingEClass, BLIND_RECORDING__BEGUN);
 		createEAttribute(blindRecordingEClass, BLIND_RECORDING__ENDED);
+		createEReference(blindRecordingEClass, BLIND_RECORDING__ENDED_BY);
 
 		wallZoneEClass = createEClass(WALL_ZONE);
 		createEAttribute(wallZoneEClass, WALL_ZONE__CLOCK);
@@ -5406,6 +5437,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(dataFileEClass, DATA_FILE__CONSENT);
 		createEReference(dataFileEClass, DATA_FILE__MEASUREMENTS);
 		createEAttribute(dataFileEClass, DATA_FILE__CLOCK_OFFSET);
+		createEReference(dataFileEClass, DATA_FILE__BLINDLY);
 
 		measurementEClass = createEClass(MEASUREMENT);
 		createEAttribute(measurementEClass, MEASUREMENT__X1);
@@ -5414,6 +5446,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(measurementEClass, MEASUREMENT__Y2);
 		createEAttribute(measurementEClass, MEASUREMENT__SCALE);
 		createEAttribute(measurementEClass, MEASUREMENT__POINTING);
+		createEReference(measurementEClass, MEASUREMENT__BLINDLY);
 
 		loggerFileEClass = createEClass(LOGGER_FILE);
 		createEAttribute(loggerFileEClass, LOGGER_FILE__DELIMITER);
@@ -5739,6 +5772,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getBlindRecording_By(), this.getPerson(), null, "by", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBlindRecording_Begun(), ecorePackage.getEString(), "begun", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBlindRecording_Ended(), ecorePackage.getEString(), "ended", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBlindRecording_EndedBy(), this.getPerson(), null, "endedBy", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(wallZoneEClass, WallZone.class, "WallZone", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWallZone_Clock(), ecorePackage.getEIntegerObject(), "clock", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5983,6 +6017,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getDataFile_Consent(), ecorePackage.getEBoolean(), "consent", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getDataFile_Measurements(), this.getMeasurement(), null, "measurements", null, 0, -1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getDataFile_ClockOffset(), ecorePackage.getEDoubleObject(), "clockOffset", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDataFile_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(measurementEClass, Measurement.class, "Measurement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMeasurement_X1(), ecorePackage.getEDoubleObject(), "x1", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5991,6 +6026,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getMeasurement_Y2(), ecorePackage.getEDoubleObject(), "y2", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_Scale(), ecorePackage.getEBoolean(), "scale", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_Pointing(), ecorePackage.getEDoubleObject(), "pointing", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMeasurement_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(loggerFileEClass, LoggerFile.class, "LoggerFile", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLoggerFile_Delimiter(), ecorePackage.getEString(), "delimiter", null, 0, 1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -9,10 +9,11 @@ import daubline.ui.study.Chosen;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 import daubline.ui.study.Studies;
+import daubline.ui.views.Veil;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
@@ -31,23 +32,34 @@ public final class RecordBlind extends StudyHandler implements IElementUpdater {
   @Override
   void run(OpenStudy study) {
     Pending.commit();
-    study.blind().ifPresentOrElse(on -> end(study, on), () -> begin(study));
-    Start.save(study);
+    if (study.blind().map(on -> end(study, on)).orElseGet(() -> begin(study))) {
+      Start.save(study);
+    }
   }
 
-  private static void begin(OpenStudy study) {
-    BlindDialog dialog = new BlindDialog(Display.getDefault().getActiveShell(), study.session().study().getPeople().stream().map(OpenStudy::nameOf).toList());
-    if (dialog.open() == Window.OK) {
+  private static List<String> people(OpenStudy study) {
+    return study.session().study().getPeople().stream().map(OpenStudy::nameOf).toList();
+  }
+
+  private static boolean begin(OpenStudy study) {
+    BlindDialog dialog = BlindDialog.toBegin(Display.getDefault().getActiveShell(), people(study));
+    boolean wanted = dialog.open() == Window.OK;
+    if (wanted) {
       Chosen.set(null);
       BlindRecordings.begin(study.session(), Words.of("blind.begin"), dialog.name(), Instant.now());
     }
+    return wanted;
   }
 
-  private static void end(OpenStudy study, BlindRecording on) {
-    String who = on.getBy() == null ? "?" : OpenStudy.nameOf(on.getBy());
-    if (MessageDialog.openQuestion(Display.getDefault().getActiveShell(), Words.of("blind.end"), Words.of("blind.end.text", who, on.getBegun(), BlindRecordings.written(on).size()))) {
-      BlindRecordings.end(study.session(), Words.of("blind.end"), Instant.now());
+  private static boolean end(OpenStudy study, BlindRecording on) {
+    String who = on.getBy() == null ? "" : OpenStudy.nameOf(on.getBy());
+    String about = Words.of("blind.end.text", who, Veil.when(on), BlindRecordings.written(on).size());
+    BlindDialog dialog = BlindDialog.toEnd(Display.getDefault().getActiveShell(), about, people(study), who);
+    boolean wanted = dialog.open() == Window.OK;
+    if (wanted) {
+      BlindRecordings.end(study.session(), Words.of("blind.end"), dialog.name(), Instant.now());
     }
+    return wanted;
   }
 
   @Override

@@ -16,6 +16,7 @@ import daubline.model.RemainsSheet;
 import daubline.model.Sheet;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
+import daubline.session.BlindRecordings;
 import daubline.session.Readings;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
@@ -77,7 +78,7 @@ public final class Forms {
 
   private static List<ValueColumn> trial(Trial trial, Supplier<EvidenceSheet> beside) {
     ValueColumn found = new ValueColumn("stage.AS_FOUND", 1, v -> v.isAt(Place.REMAINS),
-        v -> trial.getRemains() == null ? List.of() : about(trial.getRemains().getClaims(), v), v -> claim(remains(trial), v), Shown::amount);
+        v -> trial.getRemains() == null ? List.of() : about(trial.getRemains().getClaims().stream().filter(BlindRecordings::isSeen).toList(), v), v -> claim(remains(trial), v), Shown::amount);
     return OpenStudy.isBlind(trial) ? List.of(found) : List.of(planned(trial), asBuilt(trial),
         staged("stage.AS_FIRED", Stage.AS_FIRED, Place.FIRED, trial::getValues), found,
         new ValueColumn(EVIDENCE, 1.3, v -> v.isAt(Place.REMAINS),

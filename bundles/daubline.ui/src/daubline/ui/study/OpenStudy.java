@@ -150,7 +150,7 @@ public final class OpenStudy {
   /** The name of an object as screens print it; a trial has a code name while somebody records blind. */
   public static String nameOf(EObject object) {
     if (object instanceof Trial trial && isBlind(trial)) {
-      return BlindRecordings.codes((Study) EcoreUtil.getRootContainer(trial)).get(trial.getId());
+      return BlindRecordings.nameOf(trial);
     }
     if (object instanceof Named named) {
       return named.getName() == null || named.getName().isBlank() ? String.valueOf(named.getId()) : named.getName();

@@ -31,7 +31,7 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
   public Object[] getChildren(Object parent) {
     return switch (parent) {
       case OpenStudy study -> Branch.of(study).toArray();
-      case Branch branch -> branch.content().toArray();
+      case Branch branch -> branch.isCovered() ? new Object[0] : branch.content().toArray();
       case Site site -> site.getContexts().toArray();
       case Context context -> context.getSheets().toArray();
       case Series series -> trials(series);
@@ -90,7 +90,7 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
       case Branch branch -> String.valueOf(branch.content().size());
       case Trial trial -> trial.getStatus() == null || OpenStudy.isBlind(trial) ? "" : Words.of(trial.getStatus())
           + (trial.getKind() == daubline.base.TrialKind.DEMONSTRATION ? ", " + Words.of(trial.getKind()) : "");
-      case EvidenceSheet sheet -> sheet.getFeature() == null ? "" : sheet.getFeature();
+      case EvidenceSheet sheet -> sheet.getFeature() == null || OpenStudy.isBlind(sheet) ? "" : sheet.getFeature();
       default -> "";
     };
   }

@@ -5,6 +5,12 @@ import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
@@ -49,8 +55,18 @@ public final class Veil {
     return on.isPresent();
   }
 
+  /** When a recording began, in the order of the language and the time of this machine; as written when that is no time. */
+  public static String when(BlindRecording on) {
+    try {
+      return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withLocale(Locale.getDefault())
+          .format(Instant.parse(String.valueOf(on.getBegun())).atZone(ZoneId.systemDefault()));
+    } catch (DateTimeException e) {
+      return String.valueOf(on.getBegun());
+    }
+  }
+
   /** The sentence that says why nothing is shown. */
   public static String why(BlindRecording on) {
-    return Words.of("blind.veil", on.getBy() == null ? "?" : OpenStudy.nameOf(on.getBy()), on.getBegun()).replace("&", "&&");
+    return Words.of("blind.veil", on.getBy() == null ? "?" : OpenStudy.nameOf(on.getBy()), when(on)).replace("&", "&&");
   }
 }
