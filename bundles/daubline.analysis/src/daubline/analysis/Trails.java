@@ -13,6 +13,7 @@ import daubline.model.DataFile;
 import daubline.model.Measurement;
 import daubline.model.Reading;
 import daubline.model.ResidueMass;
+import daubline.session.BlindRecordings;
 import daubline.session.Readings;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,6 +93,7 @@ final class Trails {
       String who = text(reading.getBy().getName()) + (reading.getAt() == null ? "" : ", " + reading.getAt());
       from.add(Trail.entry(reading.getCitation() == null ? "recorded by" : "read by", who, text(reading.getBy().getId())));
     }
+    BlindRecordings.of(reading).ifPresent(r -> from.add(Trail.entry("recorded blind by", BlindRecordings.said(r), text(r.getId()))));
     if (reading.getHow() != null) {
       from.add(Trail.of("how it was got", reading.getHow().word()));
     }

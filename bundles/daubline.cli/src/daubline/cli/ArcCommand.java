@@ -69,7 +69,7 @@ final class ArcCommand implements Callable<Integer> {
   }
 
   private void enter(ArcMeasurement measurement) throws Exception {
-    try (StudySession session = StudySession.open(study)) {
+    try (StudySession session = Blindness.lifted(StudySession.open(study))) {
       Variable diameter = ArcMeasurement.diameters(StudyVariables.of(session.study())).stream().filter(v -> v.id().equals(variable)).findFirst()
           .orElseThrow(() -> new IllegalArgumentException("“" + variable + "” is no diameter of remains; one of: "
               + String.join(", ", ArcMeasurement.diameters(StudyVariables.of(session.study())).stream().map(Variable::id).toList())));

@@ -42,7 +42,7 @@ final class BackupCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    try (StudySession session = study.read()) {
+    try (StudySession session = study.unread()) {
       if (list) {
         for (Backup backup : RollingBackups.of(session.folder())) {
           Out.line("%s  %d KB  %s", backup.at(), Files.size(backup.file()) / 1024, backup.file());

@@ -26,7 +26,7 @@ final class CitationsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    try (StudySession session = study.read()) {
+    try (StudySession session = study.unread()) {
       StudyRecord record = Snapshots.of(session).record();
       List<CitationData> citations = new Discretion(record.people()).citations(record.citations());
       Bibliography.write(citations, file);

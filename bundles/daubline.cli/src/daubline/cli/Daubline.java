@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
     subcommands = {PublishCommand.class, CheckCommand.class, CompareCommand.class, TableCommand.class, RanksCommand.class, ExcludedCommand.class,
         RepeatsCommand.class, SettingsCommand.class, CriteriaCommand.class, VariablesCommand.class, WhereCommand.class, ArcCommand.class, DesignCommand.class,
         EffectsCommand.class, NextCommand.class, ReconstructionsCommand.class, PredictCommand.class, BalanceCommand.class, TemplateCommand.class, ImportCommand.class, CitationsCommand.class,
-        LoggerCommand.class, LotsCommand.class, MoistureCommand.class, WordsCommand.class, SheetsCommand.class, LabelsCommand.class, ValidateCommand.class, NewCommand.class, ReadDepositCommand.class, BackupCommand.class, RestoreCommand.class, MergeCommand.class, VisitsCommand.class})
+        LoggerCommand.class, LotsCommand.class, MoistureCommand.class, WordsCommand.class, SheetsCommand.class, LabelsCommand.class, ValidateCommand.class, NewCommand.class, ReadDepositCommand.class, BackupCommand.class, RestoreCommand.class, MergeCommand.class, VisitsCommand.class, BlindCommand.class})
 public final class Daubline implements Runnable {
 
   @Spec

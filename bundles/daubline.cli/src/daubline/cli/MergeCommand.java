@@ -51,7 +51,7 @@ final class MergeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    try (StudySession session = apply ? StudySession.open(mine) : StudySession.read(mine); Merging merging = Merging.open(mine, theirs, Optional.ofNullable(base))) {
+    try (StudySession session = Blindness.lifted(apply ? StudySession.open(mine) : StudySession.read(mine)); Merging merging = Merging.open(mine, theirs, Optional.ofNullable(base))) {
       StudyMerge merge = merging.compare(session);
       Out.line("%s", merging.base().map(b -> "both began from " + b).orElse("what both began from is not known: all that differs is a conflict, and what is in one only counts as added"));
       merge.taken().forEach(t -> Out.line("  %s", t));

@@ -28,7 +28,7 @@ final class RestoreCommand implements Callable<Integer> {
     if (folder != null) {
       try (StudySession session = StudySession.read(folder)) {
         Out.line("made %s in %s", session.study().getName(), session.folder());
-        return Out.findings(session.findings());
+        return Blindness.isOn(session) ? Out.DONE : Out.findings(session.findings());
       }
     }
     return Out.DONE;

@@ -35,7 +35,7 @@ final class SettingsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     boolean change = value != null || standard;
-    try (StudySession session = change ? study.open() : study.read()) {
+    try (StudySession session = change ? study.unreadToChange() : study.unread()) {
       SettingEditor editor = new SettingEditor(session);
       if (change) {
         change(session, editor);

@@ -15,13 +15,23 @@ final class StudyArgument {
     return folder;
   }
 
-  /** Opens it to read. */
+  /** Opens it to read; refused while somebody records blind. */
   StudySession read() throws StudyException {
+    return Blindness.lifted(StudySession.read(folder));
+  }
+
+  /** Opens it to change it; refused while somebody records blind. */
+  StudySession open() throws StudyException {
+    return Blindness.lifted(StudySession.open(folder));
+  }
+
+  /** Opens it for a command that shows nothing of run and evidence. */
+  StudySession unread() throws StudyException {
     return StudySession.read(folder);
   }
 
-  /** Opens it to change it. */
-  StudySession open() throws StudyException {
+  /** Opens it for a command that shows and changes nothing of run and evidence. */
+  StudySession unreadToChange() throws StudyException {
     return StudySession.open(folder);
   }
 }

@@ -30,7 +30,7 @@ final class WordsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    try (StudySession session = words == null ? study.read() : study.open()) {
+    try (StudySession session = words == null ? study.unread() : study.unreadToChange()) {
       WordTable table = new WordTable(new Desk(session, () -> DecimalSign.POINT, new RecordWords(Locale.ENGLISH)));
       if (list == null) {
         for (int row = 0; row < table.rows(); row++) {

@@ -22,6 +22,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Claim#getMeasurement <em>Measurement</em>}</li>
  *   <li>{@link daubline.model.Claim#getFormula <em>Formula</em>}</li>
  *   <li>{@link daubline.model.Claim#getInputs <em>Inputs</em>}</li>
+ *   <li>{@link daubline.model.Claim#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getClaim()
@@ -128,5 +129,27 @@ public interface Claim extends Reading {
 	 * @generated
 	 */
 	EList<ClaimInput> getInputs();
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getClaim_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Claim#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // Claim

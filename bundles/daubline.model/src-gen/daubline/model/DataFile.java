@@ -28,6 +28,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.DataFile#isConsent <em>Consent</em>}</li>
  *   <li>{@link daubline.model.DataFile#getMeasurements <em>Measurements</em>}</li>
  *   <li>{@link daubline.model.DataFile#getClockOffset <em>Clock Offset</em>}</li>
+ *   <li>{@link daubline.model.DataFile#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getDataFile()
@@ -266,5 +267,27 @@ public interface DataFile extends Named {
 	 * @generated
 	 */
 	void setClockOffset(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getDataFile_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.DataFile#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // DataFile

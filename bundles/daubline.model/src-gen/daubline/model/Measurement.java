@@ -22,6 +22,7 @@ package daubline.model;
  *   <li>{@link daubline.model.Measurement#getY2 <em>Y2</em>}</li>
  *   <li>{@link daubline.model.Measurement#isScale <em>Scale</em>}</li>
  *   <li>{@link daubline.model.Measurement#getPointing <em>Pointing</em>}</li>
+ *   <li>{@link daubline.model.Measurement#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getMeasurement()
@@ -160,5 +161,27 @@ public interface Measurement extends Reading {
 	 * @generated
 	 */
 	void setPointing(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getMeasurement_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Measurement#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // Measurement

@@ -202,6 +202,15 @@ public interface ModelFactory extends EFactory {
 	RemainsSheet createRemainsSheet();
 
 	/**
+	 * Returns a new object of class '<em>Blind Recording</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Blind Recording</em>'.
+	 * @generated
+	 */
+	BlindRecording createBlindRecording();
+
+	/**
 	 * Returns a new object of class '<em>Wall Zone</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -339,13 +339,22 @@ public interface ModelPackage extends EPackage {
 	int STUDY__SERIES = NAMED_FEATURE_COUNT + 18;
 
 	/**
+	 * The feature id for the '<em><b>Blind Recordings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDY__BLIND_RECORDINGS = NAMED_FEATURE_COUNT + 19;
+
+	/**
 	 * The number of structural features of the '<em>Study</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STUDY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
+	int STUDY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 20;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.PersonImpl <em>Person</em>}' class.
@@ -1546,13 +1555,22 @@ public interface ModelPackage extends EPackage {
 	int CLAIM__INPUTS = READING_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__BLINDLY = READING_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Claim</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
+	int CLAIM_FEATURE_COUNT = READING_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ClaimInputImpl <em>Claim Input</em>}' class.
@@ -2685,13 +2703,22 @@ public interface ModelPackage extends EPackage {
 	int RESIDUE_MASS__COUNT = READING_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RESIDUE_MASS__BLINDLY = READING_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Residue Mass</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RESIDUE_MASS_FEATURE_COUNT = READING_FEATURE_COUNT + 2;
+	int RESIDUE_MASS_FEATURE_COUNT = READING_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ComponentImpl <em>Component</em>}' class.
@@ -3264,13 +3291,22 @@ public interface ModelPackage extends EPackage {
 	int SHEET__SPREAD = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHEET__BLINDLY = NAMED_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Sheet</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.EvidenceSheetImpl <em>Evidence Sheet</em>}' class.
@@ -3398,6 +3434,15 @@ public interface ModelPackage extends EPackage {
 	 * @ordered
 	 */
 	int EVIDENCE_SHEET__SPREAD = SHEET__SPREAD;
+
+	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EVIDENCE_SHEET__BLINDLY = SHEET__BLINDLY;
 
 	/**
 	 * The feature id for the '<em><b>Feature</b></em>' attribute.
@@ -3545,6 +3590,15 @@ public interface ModelPackage extends EPackage {
 	int REMAINS_SHEET__SPREAD = SHEET__SPREAD;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REMAINS_SHEET__BLINDLY = SHEET__BLINDLY;
+
+	/**
 	 * The number of structural features of the '<em>Remains Sheet</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3554,6 +3608,70 @@ public interface ModelPackage extends EPackage {
 	int REMAINS_SHEET_FEATURE_COUNT = SHEET_FEATURE_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link daubline.model.impl.BlindRecordingImpl <em>Blind Recording</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.BlindRecordingImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getBlindRecording()
+	 * @generated
+	 */
+	int BLIND_RECORDING = 23;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__BY = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Begun</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__BEGUN = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Ended</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__ENDED = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Ended By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING__ENDED_BY = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Blind Recording</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BLIND_RECORDING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
 	 * The meta object id for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3561,7 +3679,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getWallZone()
 	 * @generated
 	 */
-	int WALL_ZONE = 23;
+	int WALL_ZONE = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3618,13 +3736,22 @@ public interface ModelPackage extends EPackage {
 	int WALL_ZONE__NOTE = IDENTIFIED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL_ZONE__BLINDLY = IDENTIFIED_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Wall Zone</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WALL_ZONE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 5;
+	int WALL_ZONE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 6;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SpreadSquareImpl <em>Spread Square</em>}' class.
@@ -3634,7 +3761,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSpreadSquare()
 	 * @generated
 	 */
-	int SPREAD_SQUARE = 24;
+	int SPREAD_SQUARE = 25;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3862,13 +3989,22 @@ public interface ModelPackage extends EPackage {
 	int SPREAD_SQUARE__RESIDUE_CLASS = READING_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__BLINDLY = READING_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Spread Square</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SPREAD_SQUARE_FEATURE_COUNT = READING_FEATURE_COUNT + 4;
+	int SPREAD_SQUARE_FEATURE_COUNT = READING_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SiteImpl <em>Site</em>}' class.
@@ -3878,7 +4014,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSite()
 	 * @generated
 	 */
-	int SITE = 25;
+	int SITE = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3987,7 +4123,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getContext()
 	 * @generated
 	 */
-	int CONTEXT = 26;
+	int CONTEXT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4069,7 +4205,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getReconstruction()
 	 * @generated
 	 */
-	int RECONSTRUCTION = 27;
+	int RECONSTRUCTION = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4169,7 +4305,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLot()
 	 * @generated
 	 */
-	int LOT = 28;
+	int LOT = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4305,7 +4441,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTreatment()
 	 * @generated
 	 */
-	int TREATMENT = 29;
+	int TREATMENT = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4423,7 +4559,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSizeBand()
 	 * @generated
 	 */
-	int SIZE_BAND = 30;
+	int SIZE_BAND = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4658,7 +4794,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMixPart()
 	 * @generated
 	 */
-	int MIX_PART = 31;
+	int MIX_PART = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4902,7 +5038,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFurnaceBuild()
 	 * @generated
 	 */
-	int FURNACE_BUILD = 32;
+	int FURNACE_BUILD = 33;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4993,7 +5129,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSeries()
 	 * @generated
 	 */
-	int SERIES = 33;
+	int SERIES = 34;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5219,7 +5355,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFactor()
 	 * @generated
 	 */
-	int FACTOR = 34;
+	int FACTOR = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5283,7 +5419,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
 	 * @generated
 	 */
-	int FORBIDDEN_COMBINATION = 35;
+	int FORBIDDEN_COMBINATION = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5329,7 +5465,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getProvision()
 	 * @generated
 	 */
-	int PROVISION = 36;
+	int PROVISION = 37;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5474,7 +5610,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLabour()
 	 * @generated
 	 */
-	int LABOUR = 37;
+	int LABOUR = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5655,7 +5791,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
 	 * @generated
 	 */
-	int FROZEN_PLAN = 38;
+	int FROZEN_PLAN = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5800,7 +5936,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
 	 * @generated
 	 */
-	int PLANNED_RUN = 39;
+	int PLANNED_RUN = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5882,7 +6018,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 40;
+	int ROLE_ASSIGNMENT = 41;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5946,7 +6082,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrial()
 	 * @generated
 	 */
-	int TRIAL = 41;
+	int TRIAL = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6217,7 +6353,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLogEntry()
 	 * @generated
 	 */
-	int LOG_ENTRY = 42;
+	int LOG_ENTRY = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6371,7 +6507,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 43;
+	int CHARGE = 44;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6534,7 +6670,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChargeItem()
 	 * @generated
 	 */
-	int CHARGE_ITEM = 44;
+	int CHARGE_ITEM = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6787,7 +6923,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasure()
 	 * @generated
 	 */
-	int MEASURE = 45;
+	int MEASURE = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6860,7 +6996,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIncident()
 	 * @generated
 	 */
-	int INCIDENT = 46;
+	int INCIDENT = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7032,7 +7168,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getDataFile()
 	 * @generated
 	 */
-	int DATA_FILE = 47;
+	int DATA_FILE = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7161,13 +7297,22 @@ public interface ModelPackage extends EPackage {
 	int DATA_FILE__CLOCK_OFFSET = NAMED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DATA_FILE__BLINDLY = NAMED_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Data File</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int DATA_FILE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+	int DATA_FILE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 12;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.MeasurementImpl <em>Measurement</em>}' class.
@@ -7177,7 +7322,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 48;
+	int MEASUREMENT = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7423,13 +7568,22 @@ public interface ModelPackage extends EPackage {
 	int MEASUREMENT__POINTING = READING_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__BLINDLY = READING_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Measurement</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 6;
+	int MEASUREMENT_FEATURE_COUNT = READING_FEATURE_COUNT + 7;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.
@@ -7439,7 +7593,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLoggerFile()
 	 * @generated
 	 */
-	int LOGGER_FILE = 49;
+	int LOGGER_FILE = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7568,6 +7722,15 @@ public interface ModelPackage extends EPackage {
 	int LOGGER_FILE__CLOCK_OFFSET = DATA_FILE__CLOCK_OFFSET;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LOGGER_FILE__BLINDLY = DATA_FILE__BLINDLY;
+
+	/**
 	 * The feature id for the '<em><b>Delimiter</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -7665,7 +7828,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChannel()
 	 * @generated
 	 */
-	int CHANNEL = 50;
+	int CHANNEL = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7738,7 +7901,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 51;
+	int PIECE = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7795,13 +7958,22 @@ public interface ModelPackage extends EPackage {
 	int PIECE__PIECES = NAMED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__BLINDLY = NAMED_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Piece</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PIECE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 3;
+	int PIECE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.SampleImpl <em>Sample</em>}' class.
@@ -7811,7 +7983,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSample()
 	 * @generated
 	 */
-	int SAMPLE = 52;
+	int SAMPLE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7895,13 +8067,22 @@ public interface ModelPackage extends EPackage {
 	int SAMPLE__HOLDER = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SAMPLE__BLINDLY = NAMED_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Sample</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SAMPLE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int SAMPLE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 7;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.VisitImpl <em>Visit</em>}' class.
@@ -7911,7 +8092,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getVisit()
 	 * @generated
 	 */
-	int VISIT = 53;
+	int VISIT = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8002,7 +8183,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBasis()
 	 * @generated
 	 */
-	int BASIS = 54;
+	int BASIS = 55;
 
 	/**
 	 * The meta object id for the '<em>Confidence</em>' data type.
@@ -8012,7 +8193,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getConfidence()
 	 * @generated
 	 */
-	int CONFIDENCE = 55;
+	int CONFIDENCE = 56;
 
 	/**
 	 * The meta object id for the '<em>How Got</em>' data type.
@@ -8022,7 +8203,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getHowGot()
 	 * @generated
 	 */
-	int HOW_GOT = 56;
+	int HOW_GOT = 57;
 
 	/**
 	 * The meta object id for the '<em>Iron Basis</em>' data type.
@@ -8032,7 +8213,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIronBasis()
 	 * @generated
 	 */
-	int IRON_BASIS = 57;
+	int IRON_BASIS = 58;
 
 	/**
 	 * The meta object id for the '<em>Material</em>' data type.
@@ -8042,7 +8223,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 58;
+	int MATERIAL = 59;
 
 	/**
 	 * The meta object id for the '<em>Stage</em>' data type.
@@ -8052,7 +8233,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 59;
+	int STAGE = 60;
 
 	/**
 	 * The meta object id for the '<em>Trial Kind</em>' data type.
@@ -8062,7 +8243,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialKind()
 	 * @generated
 	 */
-	int TRIAL_KIND = 60;
+	int TRIAL_KIND = 61;
 
 	/**
 	 * The meta object id for the '<em>Trial Status</em>' data type.
@@ -8072,7 +8253,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialStatus()
 	 * @generated
 	 */
-	int TRIAL_STATUS = 61;
+	int TRIAL_STATUS = 62;
 
 	/**
 	 * The meta object id for the '<em>Value Kind</em>' data type.
@@ -8082,7 +8263,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getValueKind()
 	 * @generated
 	 */
-	int VALUE_KIND = 62;
+	int VALUE_KIND = 63;
 
 
 	/**
@@ -8356,6 +8537,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getStudy_Series();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Study#getBlindRecordings <em>Blind Recordings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Blind Recordings</em>'.
+	 * @see daubline.model.Study#getBlindRecordings()
+	 * @see #getStudy()
+	 * @generated
+	 */
+	EReference getStudy_BlindRecordings();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Person <em>Person</em>}'.
@@ -9261,6 +9453,17 @@ public interface ModelPackage extends EPackage {
 	EReference getClaim_Inputs();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Claim#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Claim#getBlindly()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EReference getClaim_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.ClaimInput <em>Claim Input</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9430,6 +9633,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getResidueMass_Count();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.ResidueMass#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.ResidueMass#getBlindly()
+	 * @see #getResidueMass()
+	 * @generated
+	 */
+	EReference getResidueMass_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Component <em>Component</em>}'.
@@ -9803,6 +10017,17 @@ public interface ModelPackage extends EPackage {
 	EReference getSheet_Spread();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Sheet#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Sheet#getBlindly()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	EReference getSheet_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.EvidenceSheet <em>Evidence Sheet</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9832,6 +10057,60 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EClass getRemainsSheet();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.BlindRecording <em>Blind Recording</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Blind Recording</em>'.
+	 * @see daubline.model.BlindRecording
+	 * @generated
+	 */
+	EClass getBlindRecording();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.BlindRecording#getBy <em>By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>By</em>'.
+	 * @see daubline.model.BlindRecording#getBy()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EReference getBlindRecording_By();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.BlindRecording#getBegun <em>Begun</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Begun</em>'.
+	 * @see daubline.model.BlindRecording#getBegun()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EAttribute getBlindRecording_Begun();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.BlindRecording#getEnded <em>Ended</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ended</em>'.
+	 * @see daubline.model.BlindRecording#getEnded()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EAttribute getBlindRecording_Ended();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.BlindRecording#getEndedBy <em>Ended By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Ended By</em>'.
+	 * @see daubline.model.BlindRecording#getEndedBy()
+	 * @see #getBlindRecording()
+	 * @generated
+	 */
+	EReference getBlindRecording_EndedBy();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.WallZone <em>Wall Zone</em>}'.
@@ -9899,6 +10178,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getWallZone_Note();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.WallZone#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.WallZone#getBlindly()
+	 * @see #getWallZone()
+	 * @generated
+	 */
+	EReference getWallZone_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.SpreadSquare <em>Spread Square</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9951,6 +10241,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getSpreadSquare_ResidueClass();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.SpreadSquare#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.SpreadSquare#getBlindly()
+	 * @see #getSpreadSquare()
+	 * @generated
+	 */
+	EReference getSpreadSquare_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Site <em>Site</em>}'.
@@ -12196,6 +12497,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getDataFile_ClockOffset();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.DataFile#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.DataFile#getBlindly()
+	 * @see #getDataFile()
+	 * @generated
+	 */
+	EReference getDataFile_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Measurement <em>Measurement</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12270,6 +12582,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMeasurement_Pointing();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Measurement#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Measurement#getBlindly()
+	 * @see #getMeasurement()
+	 * @generated
+	 */
+	EReference getMeasurement_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.LoggerFile <em>Logger File</em>}'.
@@ -12467,6 +12790,17 @@ public interface ModelPackage extends EPackage {
 	EReference getPiece_Pieces();
 
 	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Piece#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Piece#getBlindly()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EReference getPiece_Blindly();
+
+	/**
 	 * Returns the meta object for class '{@link daubline.model.Sample <em>Sample</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12541,6 +12875,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getSample_Holder();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Sample#getBlindly <em>Blindly</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Blindly</em>'.
+	 * @see daubline.model.Sample#getBlindly()
+	 * @see #getSample()
+	 * @generated
+	 */
+	EReference getSample_Blindly();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Visit <em>Visit</em>}'.
@@ -12933,6 +13278,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference STUDY__SERIES = eINSTANCE.getStudy_Series();
+
+		/**
+		 * The meta object literal for the '<em><b>Blind Recordings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STUDY__BLIND_RECORDINGS = eINSTANCE.getStudy_BlindRecordings();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.PersonImpl <em>Person</em>}' class.
@@ -13619,6 +13972,14 @@ public interface ModelPackage extends EPackage {
 		EReference CLAIM__INPUTS = eINSTANCE.getClaim_Inputs();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CLAIM__BLINDLY = eINSTANCE.getClaim_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ClaimInputImpl <em>Claim Input</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -13755,6 +14116,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute RESIDUE_MASS__COUNT = eINSTANCE.getResidueMass_Count();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference RESIDUE_MASS__BLINDLY = eINSTANCE.getResidueMass_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ComponentImpl <em>Component</em>}' class.
@@ -14035,6 +14404,14 @@ public interface ModelPackage extends EPackage {
 		EReference SHEET__SPREAD = eINSTANCE.getSheet_Spread();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SHEET__BLINDLY = eINSTANCE.getSheet_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.EvidenceSheetImpl <em>Evidence Sheet</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -14061,6 +14438,48 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EClass REMAINS_SHEET = eINSTANCE.getRemainsSheet();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.BlindRecordingImpl <em>Blind Recording</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.BlindRecordingImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getBlindRecording()
+		 * @generated
+		 */
+		EClass BLIND_RECORDING = eINSTANCE.getBlindRecording();
+
+		/**
+		 * The meta object literal for the '<em><b>By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BLIND_RECORDING__BY = eINSTANCE.getBlindRecording_By();
+
+		/**
+		 * The meta object literal for the '<em><b>Begun</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BLIND_RECORDING__BEGUN = eINSTANCE.getBlindRecording_Begun();
+
+		/**
+		 * The meta object literal for the '<em><b>Ended</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BLIND_RECORDING__ENDED = eINSTANCE.getBlindRecording_Ended();
+
+		/**
+		 * The meta object literal for the '<em><b>Ended By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BLIND_RECORDING__ENDED_BY = eINSTANCE.getBlindRecording_EndedBy();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.WallZoneImpl <em>Wall Zone</em>}' class.
@@ -14113,6 +14532,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute WALL_ZONE__NOTE = eINSTANCE.getWallZone_Note();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference WALL_ZONE__BLINDLY = eINSTANCE.getWallZone_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.SpreadSquareImpl <em>Spread Square</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -14153,6 +14580,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference SPREAD_SQUARE__RESIDUE_CLASS = eINSTANCE.getSpreadSquare_ResidueClass();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SPREAD_SQUARE__BLINDLY = eINSTANCE.getSpreadSquare_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.SiteImpl <em>Site</em>}' class.
@@ -15849,6 +16284,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute DATA_FILE__CLOCK_OFFSET = eINSTANCE.getDataFile_ClockOffset();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference DATA_FILE__BLINDLY = eINSTANCE.getDataFile_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.MeasurementImpl <em>Measurement</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -15905,6 +16348,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MEASUREMENT__POINTING = eINSTANCE.getMeasurement_Pointing();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MEASUREMENT__BLINDLY = eINSTANCE.getMeasurement_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.LoggerFileImpl <em>Logger File</em>}' class.
@@ -16057,6 +16508,14 @@ public interface ModelPackage extends EPackage {
 		EReference PIECE__PIECES = eINSTANCE.getPiece_Pieces();
 
 		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PIECE__BLINDLY = eINSTANCE.getPiece_Blindly();
+
+		/**
 		 * The meta object literal for the '{@link daubline.model.impl.SampleImpl <em>Sample</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -16113,6 +16572,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute SAMPLE__HOLDER = eINSTANCE.getSample_Holder();
+
+		/**
+		 * The meta object literal for the '<em><b>Blindly</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference SAMPLE__BLINDLY = eINSTANCE.getSample_Blindly();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.VisitImpl <em>Visit</em>}' class.

@@ -20,6 +20,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Piece#getStage <em>Stage</em>}</li>
  *   <li>{@link daubline.model.Piece#getValues <em>Values</em>}</li>
  *   <li>{@link daubline.model.Piece#getPieces <em>Pieces</em>}</li>
+ *   <li>{@link daubline.model.Piece#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getPiece()
@@ -72,5 +73,27 @@ public interface Piece extends Named {
 	 * @generated
 	 */
 	EList<Piece> getPieces();
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getPiece_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Piece#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // Piece

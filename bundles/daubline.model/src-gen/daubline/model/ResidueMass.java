@@ -18,6 +18,7 @@ package daubline.model;
  * <ul>
  *   <li>{@link daubline.model.ResidueMass#getResidueClass <em>Residue Class</em>}</li>
  *   <li>{@link daubline.model.ResidueMass#getCount <em>Count</em>}</li>
+ *   <li>{@link daubline.model.ResidueMass#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getResidueMass()
@@ -68,5 +69,27 @@ public interface ResidueMass extends Reading {
 	 * @generated
 	 */
 	void setCount(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getResidueMass_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.ResidueMass#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // ResidueMass

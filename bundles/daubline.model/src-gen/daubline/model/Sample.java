@@ -23,6 +23,7 @@ import daubline.base.Material;
  *   <li>{@link daubline.model.Sample#getTakenOn <em>Taken On</em>}</li>
  *   <li>{@link daubline.model.Sample#getStoredAt <em>Stored At</em>}</li>
  *   <li>{@link daubline.model.Sample#getHolder <em>Holder</em>}</li>
+ *   <li>{@link daubline.model.Sample#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getSample()
@@ -161,5 +162,27 @@ public interface Sample extends Named {
 	 * @generated
 	 */
 	void setHolder(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getSample_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Sample#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // Sample

@@ -27,6 +27,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Sheet#getFiles <em>Files</em>}</li>
  *   <li>{@link daubline.model.Sheet#getZones <em>Zones</em>}</li>
  *   <li>{@link daubline.model.Sheet#getSpread <em>Spread</em>}</li>
+ *   <li>{@link daubline.model.Sheet#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getSheet()
@@ -193,5 +194,27 @@ public interface Sheet extends Named {
 	 * @generated
 	 */
 	EList<SpreadSquare> getSpread();
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getSheet_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.Sheet#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // Sheet

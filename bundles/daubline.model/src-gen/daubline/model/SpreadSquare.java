@@ -20,6 +20,7 @@ package daubline.model;
  *   <li>{@link daubline.model.SpreadSquare#getNorth <em>North</em>}</li>
  *   <li>{@link daubline.model.SpreadSquare#getSide <em>Side</em>}</li>
  *   <li>{@link daubline.model.SpreadSquare#getResidueClass <em>Residue Class</em>}</li>
+ *   <li>{@link daubline.model.SpreadSquare#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getSpreadSquare()
@@ -114,5 +115,27 @@ public interface SpreadSquare extends Reading {
 	 * @generated
 	 */
 	void setResidueClass(ResidueClass value);
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getSpreadSquare_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.SpreadSquare#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // SpreadSquare

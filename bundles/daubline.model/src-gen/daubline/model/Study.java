@@ -36,6 +36,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link daubline.model.Study#getPermissions <em>Permissions</em>}</li>
  *   <li>{@link daubline.model.Study#getSites <em>Sites</em>}</li>
  *   <li>{@link daubline.model.Study#getSeries <em>Series</em>}</li>
+ *   <li>{@link daubline.model.Study#getBlindRecordings <em>Blind Recordings</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getStudy()
@@ -320,5 +321,17 @@ public interface Study extends Named {
 	 * @generated
 	 */
 	EList<Series> getSeries();
+
+	/**
+	 * Returns the value of the '<em><b>Blind Recordings</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.BlindRecording}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blind Recordings</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getStudy_BlindRecordings()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<BlindRecording> getBlindRecordings();
 
 } // Study

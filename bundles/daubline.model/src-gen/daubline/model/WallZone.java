@@ -21,6 +21,7 @@ package daubline.model;
  *   <li>{@link daubline.model.WallZone#getHigh <em>High</em>}</li>
  *   <li>{@link daubline.model.WallZone#getState <em>State</em>}</li>
  *   <li>{@link daubline.model.WallZone#getNote <em>Note</em>}</li>
+ *   <li>{@link daubline.model.WallZone#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getWallZone()
@@ -137,5 +138,27 @@ public interface WallZone extends Identified {
 	 * @generated
 	 */
 	void setNote(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Blindly</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Blindly</em>' reference.
+	 * @see #setBlindly(BlindRecording)
+	 * @see daubline.model.ModelPackage#getWallZone_Blindly()
+	 * @model
+	 * @generated
+	 */
+	BlindRecording getBlindly();
+
+	/**
+	 * Sets the value of the '{@link daubline.model.WallZone#getBlindly <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Blindly</em>' reference.
+	 * @see #getBlindly()
+	 * @generated
+	 */
+	void setBlindly(BlindRecording value);
 
 } // WallZone

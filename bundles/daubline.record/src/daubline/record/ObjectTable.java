@@ -52,6 +52,11 @@ public abstract class ObjectTable<T> implements EntryTable {
   /** The columns as they are for these objects. */
   protected abstract List<EntryColumn<T>> make();
 
+  /** The rows among things that who writes here may see. */
+  protected final <E extends EObject> List<E> shown(List<E> things) {
+    return things.stream().filter(desk.session()::shows).toList();
+  }
+
   /** The object of the study that a row shows. */
   protected EObject subject(T object) {
     return (EObject) object;

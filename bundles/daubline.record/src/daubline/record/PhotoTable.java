@@ -36,7 +36,7 @@ public final class PhotoTable extends ObjectTable<DataFile> {
 
   @Override
   protected List<DataFile> find() {
-    return files.get().stream().filter(f -> Pictures.isPicture(f) || Pictures.isPaper(f)).toList();
+    return shown(files.get()).stream().filter(f -> Pictures.isPicture(f) || Pictures.isPaper(f)).toList();
   }
 
   @Override

@@ -51,7 +51,7 @@ public final class PictureTable extends ObjectTable<Measurement> {
 
   @Override
   protected List<Measurement> find() {
-    return file == null ? List.of() : file.getMeasurements();
+    return file == null ? List.of() : shown(file.getMeasurements());
   }
 
   @Override

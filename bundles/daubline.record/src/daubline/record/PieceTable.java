@@ -40,7 +40,7 @@ public final class PieceTable extends ObjectTable<Piece> {
   protected List<Piece> find() {
     List<Piece> all = new ArrayList<>();
     trial.getPieces().forEach(p -> collect(p, all));
-    return all;
+    return shown(all);
   }
 
   private static void collect(Piece piece, List<Piece> all) {

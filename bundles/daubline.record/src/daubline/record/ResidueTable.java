@@ -66,7 +66,7 @@ public final class ResidueTable extends ObjectTable<ResidueMass> {
 
   @Override
   protected List<ResidueMass> find() {
-    return sheet.get() == null ? List.of() : sheet.get().getResidues();
+    return sheet.get() == null ? List.of() : shown(sheet.get().getResidues());
   }
 
   @Override

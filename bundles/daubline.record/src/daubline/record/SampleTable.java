@@ -27,7 +27,7 @@ public final class SampleTable extends ObjectTable<Sample> {
 
   @Override
   protected List<Sample> find() {
-    return trial.getSamples();
+    return shown(trial.getSamples());
   }
 
   @Override
@@ -40,7 +40,7 @@ public final class SampleTable extends ObjectTable<Sample> {
 
   /** The next label that is free in the study and looks like no other: the trial's name and S with a number. */
   public String nextLabel() {
-    String stem = Columns.text(trial.getName()).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+    String stem = Columns.text(desk().session().nameOf(trial)).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
     int number = trial.getSamples().size() + 1;
     String label = stem + "-S" + number;
     while (isTaken(label, null)) {
@@ -82,7 +82,7 @@ public final class SampleTable extends ObjectTable<Sample> {
         all.add(p);
       }
     });
-    return all;
+    return shown(all);
   }
 
   private Optional<Finding> alike(Sample sample) {

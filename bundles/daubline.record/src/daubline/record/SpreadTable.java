@@ -35,7 +35,7 @@ public final class SpreadTable extends ObjectTable<SpreadSquare> {
 
   @Override
   protected List<SpreadSquare> find() {
-    return sheet.get() == null ? List.of() : sheet.get().getSpread();
+    return sheet.get() == null ? List.of() : shown(sheet.get().getSpread());
   }
 
   /** A new square is as large and holds the class of the one before. */
@@ -43,12 +43,13 @@ public final class SpreadTable extends ObjectTable<SpreadSquare> {
   protected SpreadSquare begin() {
     SpreadSquare made = ModelFactory.eINSTANCE.createSpreadSquare();
     made.setKind(ValueKind.NOT_RECORDED);
-    List<SpreadSquare> all = make.get().getSpread();
-    if (!all.isEmpty()) {
-      made.setSide(all.get(all.size() - 1).getSide());
-      made.setResidueClass(all.get(all.size() - 1).getResidueClass());
+    make.get();
+    List<SpreadSquare> before = find();
+    if (!before.isEmpty()) {
+      made.setSide(before.get(before.size() - 1).getSide());
+      made.setResidueClass(before.get(before.size() - 1).getResidueClass());
     }
-    all.add(made);
+    make.get().getSpread().add(made);
     return made;
   }
 

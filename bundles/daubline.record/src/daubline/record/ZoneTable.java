@@ -37,7 +37,7 @@ public final class ZoneTable extends ObjectTable<WallZone> {
 
   @Override
   protected List<WallZone> find() {
-    return sheet.get() == null ? List.of() : sheet.get().getZones();
+    return sheet.get() == null ? List.of() : shown(sheet.get().getZones());
   }
 
   @Override

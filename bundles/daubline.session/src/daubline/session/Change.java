@@ -10,18 +10,21 @@ final class Change extends AbstractCommand {
   private final Recorder recorder;
   private final Runnable doing;
   private final Consumer<Object> inspector;
+  private final boolean undoable;
   private List<Step> steps = List.of();
 
   /**
    * A change.
    *
    * @param inspector looks at each value and object that came in; it may complete it or refuse it by an exception
+   * @param undoable whether a person may take it back later
    */
-  Change(String label, Recorder recorder, Runnable doing, Consumer<Object> inspector) {
+  Change(String label, Recorder recorder, Runnable doing, Consumer<Object> inspector, boolean undoable) {
     super(label);
     this.recorder = recorder;
     this.doing = doing;
     this.inspector = inspector;
+    this.undoable = undoable;
   }
 
   @Override
@@ -45,6 +48,11 @@ final class Change extends AbstractCommand {
         undo();
       }
     }
+  }
+
+  @Override
+  public boolean canUndo() {
+    return undoable;
   }
 
   @Override

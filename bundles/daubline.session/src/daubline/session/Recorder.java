@@ -21,6 +21,11 @@ final class Recorder extends EContentAdapter {
     steps = new ArrayList<>();
   }
 
+  /** The steps noted so far. */
+  List<Step> noted() {
+    return List.copyOf(steps);
+  }
+
   /** Ends noting and gives the steps in order. */
   List<Step> end() {
     List<Step> noted = steps == null ? List.of() : steps;

@@ -10,6 +10,12 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 /** One elementary step of a change: it can be taken back and done again. */
 sealed interface Step {
 
+  /** What was changed. */
+  EObject object();
+
+  /** What of it. */
+  EStructuralFeature feature();
+
   /** Takes the step back. */
   void undo();
 

@@ -3,6 +3,7 @@ package daubline.session;
 import daubline.base.Finding;
 import daubline.model.ModelFactory;
 import daubline.model.Study;
+import daubline.model.Trial;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +33,7 @@ public final class StudySession implements AutoCloseable {
   private final Journal journal;
 
   private boolean recovered;
+  private boolean unseeing;
 
   private StudySession(StudyDocument document, Journal journal) {
     this.document = document;
@@ -136,9 +138,36 @@ public final class StudySession implements AutoCloseable {
    * @param steps what to do
    */
   public void edit(String label, Runnable steps) {
-    Change change = new Change(label, document.recorder(), steps, StudySession::receive);
-    stack.execute(change);
+    execute(label, steps, true);
+  }
+
+  /** Changes the study as {@link #edit} does, but undo does not take it back nor go behind it. */
+  public void editForGood(String label, Runnable steps) {
+    execute(label, steps, false);
+  }
+
+  private void execute(String label, Runnable steps, boolean undoable) {
+    Runnable all = () -> {
+      steps.run();
+      BlindRecordings.mark(study(), document.recorder().noted(), unseeing);
+    };
+    stack.execute(new Change(label, document.recorder(), all, StudySession::receive, undoable));
     changed();
+  }
+
+  /** Says that who edits here sees neither run nor evidence while a blind recording is on. */
+  public void hidesWhileBlind() {
+    unseeing = true;
+  }
+
+  /** Whether who edits here may see an entry about remains: all, or while somebody records blind only what was written meanwhile. */
+  public boolean shows(EObject entry) {
+    return !unseeing || BlindRecordings.isSeen(entry);
+  }
+
+  /** The name of a trial for who edits here. */
+  public String nameOf(Trial trial) {
+    return unseeing ? BlindRecordings.nameOf(trial) : trial.getName();
   }
 
   /**

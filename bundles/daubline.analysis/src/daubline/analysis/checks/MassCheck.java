@@ -10,6 +10,7 @@ import daubline.model.ResidueMass;
 import daubline.model.Sheet;
 import daubline.model.SizeBand;
 import daubline.model.Treatment;
+import daubline.session.BlindRecordings;
 import daubline.session.Readings;
 import daubline.session.store.LotFindings;
 import daubline.session.store.LotMoisture;
@@ -29,7 +30,7 @@ final class MassCheck implements Check {
   @Override
   public String description() {
     return "Pieces heavier than what they were parted from, steps, splits, sieve bands and charges of lots that do not add up, water "
-        + "without its basis, residue classes that add up to more than the total.";
+        + "without its basis, residue classes that add up to more than the total, or weighed twice.";
   }
 
   @Override
@@ -60,9 +61,17 @@ final class MassCheck implements Check {
     LotMoisture.finding(lot).ifPresent(f -> study.report(f, lot, null));
   }
 
+  private static boolean isOfSame(ResidueMass seen, ResidueMass blind) {
+    return seen != blind && blind.getResidueClass() != null && seen.getResidueClass() == blind.getResidueClass() && seen.getCitation() == blind.getCitation()
+        && !BlindRecordings.of(seen).equals(BlindRecordings.of(blind)) && Readings.amount(seen).isNumber() && Readings.amount(blind).isNumber();
+  }
+
   private void checkResidues(CheckedStudy study, Sheet sheet) {
     double classes = sheet.getResidues().stream().map(Readings::amount).filter(Amount::isNumber).mapToDouble(Amount::value).sum();
     List<ResidueMass> weighed = sheet.getResidues();
+    weighed.stream().filter(r -> BlindRecordings.of(r).isPresent()).forEach(blind -> weighed.stream().filter(r -> isOfSame(r, blind)).findFirst()
+        .ifPresent(seen -> study.report(Finding.warning("mass.blind", "", "“" + blind.getResidueClass().getName() + "” is weighed twice, once by somebody who recorded blind",
+            "both count in the sums; take one out, or cite what each comes from"), blind, null)));
     sheet.getClaims().stream().filter(c -> "residue_total".equals(c.getVariable())).map(Reading.class::cast).forEach(total -> {
       Amount amount = Readings.amount(total);
       if (amount.isNumber() && !Double.isNaN(amount.value()) && !weighed.isEmpty() && classes > amount.value() * (1 + SCALE)

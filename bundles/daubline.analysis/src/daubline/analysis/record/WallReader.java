@@ -11,9 +11,12 @@ import daubline.model.Study;
 import daubline.model.Trial;
 import daubline.model.WallZone;
 import daubline.session.Readings;
+import daubline.session.StudySession;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
+import org.eclipse.emf.ecore.EObject;
 
 /** Reads where walls are changed by fire and where residue lay. */
 public final class WallReader {
@@ -49,11 +52,25 @@ public final class WallReader {
 
   /** One sheet as it stands now; the remains of a trial stand under the trial's name. */
   public static WallData of(Sheet sheet) {
-    Named owner = sheet.eContainer() instanceof Trial trial ? trial : sheet;
-    List<WallData.Zone> zones = sheet.getZones().stream().filter(WallReader::isPlaced)
+    Named owner = owner(sheet);
+    return of(sheet, name(owner.getName(), owner.getId()), entry -> true);
+  }
+
+  /** What of a sheet may be shown to who edits it, under the name that may be shown. */
+  public static WallData of(Sheet sheet, StudySession session) {
+    Named owner = owner(sheet);
+    return of(sheet, name(owner instanceof Trial trial ? session.nameOf(trial) : owner.getName(), owner.getId()), session::shows);
+  }
+
+  private static Named owner(Sheet sheet) {
+    return sheet.eContainer() instanceof Trial trial ? trial : sheet;
+  }
+
+  private static WallData of(Sheet sheet, String name, Predicate<EObject> shown) {
+    List<WallData.Zone> zones = sheet.getZones().stream().filter(shown).filter(WallReader::isPlaced)
         .map(z -> new WallData.Zone(z.getClock(), z.getLow(), z.getHigh(), z.getState().strip().toLowerCase(Locale.ROOT))).toList();
-    List<WallData.Square> squares = sheet.getSpread().stream().filter(s -> isNumber(s.getEast()) && isNumber(s.getNorth())).map(WallReader::square).toList();
-    return new WallData(String.valueOf(owner.getId()), name(owner.getName(), owner.getId()), sheet instanceof EvidenceSheet, zones, squares);
+    List<WallData.Square> squares = sheet.getSpread().stream().filter(shown).filter(s -> isNumber(s.getEast()) && isNumber(s.getNorth())).map(WallReader::square).toList();
+    return new WallData(String.valueOf(owner(sheet).getId()), name, sheet instanceof EvidenceSheet, zones, squares);
   }
 
   private static boolean isPlaced(WallZone zone) {

@@ -2,6 +2,7 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.Claim;
 import daubline.model.ClaimInput;
 import daubline.model.Measurement;
@@ -35,6 +36,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.ClaimImpl#getMeasurement <em>Measurement</em>}</li>
  *   <li>{@link daubline.model.impl.ClaimImpl#getFormula <em>Formula</em>}</li>
  *   <li>{@link daubline.model.impl.ClaimImpl#getInputs <em>Inputs</em>}</li>
+ *   <li>{@link daubline.model.impl.ClaimImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -119,6 +121,16 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 	 * @ordered
 	 */
 	protected EList<ClaimInput> inputs;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -267,6 +279,46 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.CLAIM__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.CLAIM__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.CLAIM__INPUTS:
@@ -294,6 +346,9 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 				return getFormula();
 			case ModelPackage.CLAIM__INPUTS:
 				return getInputs();
+			case ModelPackage.CLAIM__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -323,6 +378,9 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 				getInputs().clear();
 				getInputs().addAll((Collection<? extends ClaimInput>)newValue);
 				return;
+			case ModelPackage.CLAIM__BLINDLY:
+				setBlindly((BlindRecording)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -350,6 +408,9 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 			case ModelPackage.CLAIM__INPUTS:
 				getInputs().clear();
 				return;
+			case ModelPackage.CLAIM__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -372,6 +433,8 @@ public class ClaimImpl extends ReadingImpl implements Claim {
 				return FORMULA_EDEFAULT == null ? formula != null : !FORMULA_EDEFAULT.equals(formula);
 			case ModelPackage.CLAIM__INPUTS:
 				return inputs != null && !inputs.isEmpty();
+			case ModelPackage.CLAIM__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -2,6 +2,7 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.DataFile;
 import daubline.model.Measurement;
 import daubline.model.ModelPackage;
@@ -40,6 +41,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.DataFileImpl#isConsent <em>Consent</em>}</li>
  *   <li>{@link daubline.model.impl.DataFileImpl#getMeasurements <em>Measurements</em>}</li>
  *   <li>{@link daubline.model.impl.DataFileImpl#getClockOffset <em>Clock Offset</em>}</li>
+ *   <li>{@link daubline.model.impl.DataFileImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -254,6 +256,16 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 	 * @ordered
 	 */
 	protected Double clockOffset = CLOCK_OFFSET_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -523,6 +535,46 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.DATA_FILE__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.DATA_FILE__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.DATA_FILE__MEASUREMENTS:
@@ -561,6 +613,9 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 				return getMeasurements();
 			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
 				return getClockOffset();
+			case ModelPackage.DATA_FILE__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -608,6 +663,9 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
 				setClockOffset((Double)newValue);
 				return;
+			case ModelPackage.DATA_FILE__BLINDLY:
+				setBlindly((BlindRecording)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -653,6 +711,9 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
 				setClockOffset(CLOCK_OFFSET_EDEFAULT);
 				return;
+			case ModelPackage.DATA_FILE__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -687,6 +748,8 @@ public class DataFileImpl extends NamedImpl implements DataFile {
 				return measurements != null && !measurements.isEmpty();
 			case ModelPackage.DATA_FILE__CLOCK_OFFSET:
 				return CLOCK_OFFSET_EDEFAULT == null ? clockOffset != null : !CLOCK_OFFSET_EDEFAULT.equals(clockOffset);
+			case ModelPackage.DATA_FILE__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

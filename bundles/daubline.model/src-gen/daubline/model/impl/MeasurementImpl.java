@@ -2,12 +2,14 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.Measurement;
 import daubline.model.ModelPackage;
 
 import org.eclipse.emf.common.notify.Notification;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
@@ -25,6 +27,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.MeasurementImpl#getY2 <em>Y2</em>}</li>
  *   <li>{@link daubline.model.impl.MeasurementImpl#isScale <em>Scale</em>}</li>
  *   <li>{@link daubline.model.impl.MeasurementImpl#getPointing <em>Pointing</em>}</li>
+ *   <li>{@link daubline.model.impl.MeasurementImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -149,6 +152,16 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 	 * @ordered
 	 */
 	protected Double pointing = POINTING_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -313,6 +326,46 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.MEASUREMENT__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.MEASUREMENT__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.MEASUREMENT__X1:
@@ -327,6 +380,9 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return isScale();
 			case ModelPackage.MEASUREMENT__POINTING:
 				return getPointing();
+			case ModelPackage.MEASUREMENT__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -356,6 +412,9 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return;
 			case ModelPackage.MEASUREMENT__POINTING:
 				setPointing((Double)newValue);
+				return;
+			case ModelPackage.MEASUREMENT__BLINDLY:
+				setBlindly((BlindRecording)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -387,6 +446,9 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 			case ModelPackage.MEASUREMENT__POINTING:
 				setPointing(POINTING_EDEFAULT);
 				return;
+			case ModelPackage.MEASUREMENT__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -411,6 +473,8 @@ public class MeasurementImpl extends ReadingImpl implements Measurement {
 				return scale != SCALE_EDEFAULT;
 			case ModelPackage.MEASUREMENT__POINTING:
 				return POINTING_EDEFAULT == null ? pointing != null : !POINTING_EDEFAULT.equals(pointing);
+			case ModelPackage.MEASUREMENT__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

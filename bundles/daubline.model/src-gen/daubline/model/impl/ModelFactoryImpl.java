@@ -87,6 +87,7 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.ANALYSIS: return createAnalysis();
 			case ModelPackage.EVIDENCE_SHEET: return createEvidenceSheet();
 			case ModelPackage.REMAINS_SHEET: return createRemainsSheet();
+			case ModelPackage.BLIND_RECORDING: return createBlindRecording();
 			case ModelPackage.WALL_ZONE: return createWallZone();
 			case ModelPackage.SPREAD_SQUARE: return createSpreadSquare();
 			case ModelPackage.SITE: return createSite();
@@ -403,6 +404,17 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public RemainsSheet createRemainsSheet() {
 		RemainsSheetImpl remainsSheet = new RemainsSheetImpl();
 		return remainsSheet;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BlindRecording createBlindRecording() {
+		BlindRecordingImpl blindRecording = new BlindRecordingImpl();
+		return blindRecording;
 	}
 
 	/**

@@ -13,6 +13,7 @@ import daubline.base.TrialStatus;
 import daubline.base.ValueKind;
 
 import daubline.model.Analysis;
+import daubline.model.BlindRecording;
 import daubline.model.Channel;
 import daubline.model.Charge;
 import daubline.model.ChargeItem;
@@ -244,6 +245,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass remainsSheetEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass blindRecordingEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -833,6 +841,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getStudy_Series() {
 		return (EReference)studyEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStudy_BlindRecordings() {
+		return (EReference)studyEClass.getEStructuralFeatures().get(19);
 	}
 
 	/**
@@ -1671,6 +1689,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getClaim_Blindly() {
+		return (EReference)claimEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getClaimInput() {
 		return claimInputEClass;
 	}
@@ -1823,6 +1851,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getResidueMass_Count() {
 		return (EAttribute)residueMassEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getResidueMass_Blindly() {
+		return (EReference)residueMassEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -2171,6 +2209,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getSheet_Blindly() {
+		return (EReference)sheetEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getEvidenceSheet() {
 		return evidenceSheetEClass;
 	}
@@ -2193,6 +2241,56 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EClass getRemainsSheet() {
 		return remainsSheetEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getBlindRecording() {
+		return blindRecordingEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBlindRecording_By() {
+		return (EReference)blindRecordingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBlindRecording_Begun() {
+		return (EAttribute)blindRecordingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBlindRecording_Ended() {
+		return (EAttribute)blindRecordingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBlindRecording_EndedBy() {
+		return (EReference)blindRecordingEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -2261,6 +2359,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getWallZone_Blindly() {
+		return (EReference)wallZoneEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSpreadSquare() {
 		return spreadSquareEClass;
 	}
@@ -2303,6 +2411,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getSpreadSquare_ResidueClass() {
 		return (EReference)spreadSquareEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSpreadSquare_Blindly() {
+		return (EReference)spreadSquareEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -4371,6 +4489,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getDataFile_Blindly() {
+		return (EReference)dataFileEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMeasurement() {
 		return measurementEClass;
 	}
@@ -4433,6 +4561,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getMeasurement_Pointing() {
 		return (EAttribute)measurementEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMeasurement_Blindly() {
+		return (EReference)measurementEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -4621,6 +4759,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getPiece_Blindly() {
+		return (EReference)pieceEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSample() {
 		return sampleEClass;
 	}
@@ -4683,6 +4831,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getSample_Holder() {
 		return (EAttribute)sampleEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSample_Blindly() {
+		return (EReference)sampleEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -4891,6 +5049,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(studyEClass, STUDY__PERMISSIONS);
 		createEReference(studyEClass, STUDY__SITES);
 		createEReference(studyEClass, STUDY__SERIES);
+		createEReference(studyEClass, STUDY__BLIND_RECORDINGS);
 
 		personEClass = createEClass(PERSON);
 		createEAttribute(personEClass, PERSON__ROLE);
@@ -4984,6 +5143,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(claimEClass, CLAIM__MEASUREMENT);
 		createEAttribute(claimEClass, CLAIM__FORMULA);
 		createEReference(claimEClass, CLAIM__INPUTS);
+		createEReference(claimEClass, CLAIM__BLINDLY);
 
 		claimInputEClass = createEClass(CLAIM_INPUT);
 		createEAttribute(claimInputEClass, CLAIM_INPUT__SYMBOL);
@@ -5005,6 +5165,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		residueMassEClass = createEClass(RESIDUE_MASS);
 		createEReference(residueMassEClass, RESIDUE_MASS__RESIDUE_CLASS);
 		createEAttribute(residueMassEClass, RESIDUE_MASS__COUNT);
+		createEReference(residueMassEClass, RESIDUE_MASS__BLINDLY);
 
 		componentEClass = createEClass(COMPONENT);
 		createEAttribute(componentEClass, COMPONENT__SYMBOL);
@@ -5042,11 +5203,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(sheetEClass, SHEET__FILES);
 		createEReference(sheetEClass, SHEET__ZONES);
 		createEReference(sheetEClass, SHEET__SPREAD);
+		createEReference(sheetEClass, SHEET__BLINDLY);
 
 		evidenceSheetEClass = createEClass(EVIDENCE_SHEET);
 		createEAttribute(evidenceSheetEClass, EVIDENCE_SHEET__FEATURE);
 
 		remainsSheetEClass = createEClass(REMAINS_SHEET);
+
+		blindRecordingEClass = createEClass(BLIND_RECORDING);
+		createEReference(blindRecordingEClass, BLIND_RECORDING__BY);
+		createEAttribute(blindRecordingEClass, BLIND_RECORDING__BEGUN);
+		createEAttribute(blindRecordingEClass, BLIND_RECORDING__ENDED);
+		createEReference(blindRecordingEClass, BLIND_RECORDING__ENDED_BY);
 
 		wallZoneEClass = createEClass(WALL_ZONE);
 		createEAttribute(wallZoneEClass, WALL_ZONE__CLOCK);
@@ -5054,12 +5222,14 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(wallZoneEClass, WALL_ZONE__HIGH);
 		createEAttribute(wallZoneEClass, WALL_ZONE__STATE);
 		createEAttribute(wallZoneEClass, WALL_ZONE__NOTE);
+		createEReference(wallZoneEClass, WALL_ZONE__BLINDLY);
 
 		spreadSquareEClass = createEClass(SPREAD_SQUARE);
 		createEAttribute(spreadSquareEClass, SPREAD_SQUARE__EAST);
 		createEAttribute(spreadSquareEClass, SPREAD_SQUARE__NORTH);
 		createEAttribute(spreadSquareEClass, SPREAD_SQUARE__SIDE);
 		createEReference(spreadSquareEClass, SPREAD_SQUARE__RESIDUE_CLASS);
+		createEReference(spreadSquareEClass, SPREAD_SQUARE__BLINDLY);
 
 		siteEClass = createEClass(SITE);
 		createEAttribute(siteEClass, SITE__PLACE);
@@ -5289,6 +5459,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(dataFileEClass, DATA_FILE__CONSENT);
 		createEReference(dataFileEClass, DATA_FILE__MEASUREMENTS);
 		createEAttribute(dataFileEClass, DATA_FILE__CLOCK_OFFSET);
+		createEReference(dataFileEClass, DATA_FILE__BLINDLY);
 
 		measurementEClass = createEClass(MEASUREMENT);
 		createEAttribute(measurementEClass, MEASUREMENT__X1);
@@ -5297,6 +5468,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(measurementEClass, MEASUREMENT__Y2);
 		createEAttribute(measurementEClass, MEASUREMENT__SCALE);
 		createEAttribute(measurementEClass, MEASUREMENT__POINTING);
+		createEReference(measurementEClass, MEASUREMENT__BLINDLY);
 
 		loggerFileEClass = createEClass(LOGGER_FILE);
 		createEAttribute(loggerFileEClass, LOGGER_FILE__DELIMITER);
@@ -5318,6 +5490,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(pieceEClass, PIECE__STAGE);
 		createEReference(pieceEClass, PIECE__VALUES);
 		createEReference(pieceEClass, PIECE__PIECES);
+		createEReference(pieceEClass, PIECE__BLINDLY);
 
 		sampleEClass = createEClass(SAMPLE);
 		createEAttribute(sampleEClass, SAMPLE__MATERIAL);
@@ -5326,6 +5499,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(sampleEClass, SAMPLE__TAKEN_ON);
 		createEAttribute(sampleEClass, SAMPLE__STORED_AT);
 		createEAttribute(sampleEClass, SAMPLE__HOLDER);
+		createEReference(sampleEClass, SAMPLE__BLINDLY);
 
 		visitEClass = createEClass(VISIT);
 		createEAttribute(visitEClass, VISIT__DUE_ON);
@@ -5396,6 +5570,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		sheetEClass.getESuperTypes().add(this.getNamed());
 		evidenceSheetEClass.getESuperTypes().add(this.getSheet());
 		remainsSheetEClass.getESuperTypes().add(this.getSheet());
+		blindRecordingEClass.getESuperTypes().add(this.getIdentified());
 		wallZoneEClass.getESuperTypes().add(this.getIdentified());
 		spreadSquareEClass.getESuperTypes().add(this.getReading());
 		siteEClass.getESuperTypes().add(this.getNamed());
@@ -5456,6 +5631,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getStudy_Permissions(), this.getPermission(), null, "permissions", null, 0, -1, Study.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getStudy_Sites(), this.getSite(), null, "sites", null, 0, -1, Study.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getStudy_Series(), this.getSeries(), null, "series", null, 0, -1, Study.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getStudy_BlindRecordings(), this.getBlindRecording(), null, "blindRecordings", null, 0, -1, Study.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(personEClass, Person.class, "Person", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPerson_Role(), ecorePackage.getEString(), "role", null, 0, 1, Person.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5549,6 +5725,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getClaim_Measurement(), this.getMeasurement(), null, "measurement", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getClaim_Formula(), ecorePackage.getEString(), "formula", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getClaim_Inputs(), this.getClaimInput(), null, "inputs", null, 0, -1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getClaim_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(claimInputEClass, ClaimInput.class, "ClaimInput", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getClaimInput_Symbol(), ecorePackage.getEString(), "symbol", null, 0, 1, ClaimInput.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5570,6 +5747,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEClass(residueMassEClass, ResidueMass.class, "ResidueMass", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getResidueMass_ResidueClass(), this.getResidueClass(), null, "residueClass", null, 0, 1, ResidueMass.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getResidueMass_Count(), ecorePackage.getEIntegerObject(), "count", null, 0, 1, ResidueMass.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getResidueMass_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, ResidueMass.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(componentEClass, Component.class, "Component", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getComponent_Symbol(), ecorePackage.getEString(), "symbol", null, 0, 1, Component.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5607,11 +5785,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getSheet_Files(), this.getDataFile(), null, "files", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSheet_Zones(), this.getWallZone(), null, "zones", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSheet_Spread(), this.getSpreadSquare(), null, "spread", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSheet_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(evidenceSheetEClass, EvidenceSheet.class, "EvidenceSheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getEvidenceSheet_Feature(), ecorePackage.getEString(), "feature", null, 0, 1, EvidenceSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(remainsSheetEClass, RemainsSheet.class, "RemainsSheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(blindRecordingEClass, BlindRecording.class, "BlindRecording", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getBlindRecording_By(), this.getPerson(), null, "by", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBlindRecording_Begun(), ecorePackage.getEString(), "begun", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBlindRecording_Ended(), ecorePackage.getEString(), "ended", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBlindRecording_EndedBy(), this.getPerson(), null, "endedBy", null, 0, 1, BlindRecording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(wallZoneEClass, WallZone.class, "WallZone", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWallZone_Clock(), ecorePackage.getEIntegerObject(), "clock", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5619,12 +5804,14 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getWallZone_High(), ecorePackage.getEDoubleObject(), "high", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWallZone_State(), ecorePackage.getEString(), "state", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWallZone_Note(), ecorePackage.getEString(), "note", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWallZone_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, WallZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(spreadSquareEClass, SpreadSquare.class, "SpreadSquare", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSpreadSquare_East(), ecorePackage.getEDoubleObject(), "east", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSpreadSquare_North(), ecorePackage.getEDoubleObject(), "north", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSpreadSquare_Side(), ecorePackage.getEDoubleObject(), "side", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSpreadSquare_ResidueClass(), this.getResidueClass(), null, "residueClass", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSpreadSquare_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, SpreadSquare.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(siteEClass, Site.class, "Site", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSite_Place(), ecorePackage.getEString(), "place", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5854,6 +6041,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getDataFile_Consent(), ecorePackage.getEBoolean(), "consent", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getDataFile_Measurements(), this.getMeasurement(), null, "measurements", null, 0, -1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getDataFile_ClockOffset(), ecorePackage.getEDoubleObject(), "clockOffset", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getDataFile_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, DataFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(measurementEClass, Measurement.class, "Measurement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMeasurement_X1(), ecorePackage.getEDoubleObject(), "x1", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5862,6 +6050,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getMeasurement_Y2(), ecorePackage.getEDoubleObject(), "y2", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_Scale(), ecorePackage.getEBoolean(), "scale", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasurement_Pointing(), ecorePackage.getEDoubleObject(), "pointing", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMeasurement_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, Measurement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(loggerFileEClass, LoggerFile.class, "LoggerFile", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLoggerFile_Delimiter(), ecorePackage.getEString(), "delimiter", null, 0, 1, LoggerFile.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5883,6 +6072,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getPiece_Stage(), ecorePackage.getEString(), "stage", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPiece_Values(), this.getReading(), null, "values", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPiece_Pieces(), this.getPiece(), null, "pieces", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPiece_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(sampleEClass, Sample.class, "Sample", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSample_Material(), this.getMaterial(), "material", null, 0, 1, Sample.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5891,6 +6081,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSample_TakenOn(), ecorePackage.getEString(), "takenOn", null, 0, 1, Sample.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSample_StoredAt(), ecorePackage.getEString(), "storedAt", null, 0, 1, Sample.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSample_Holder(), ecorePackage.getEString(), "holder", null, 0, 1, Sample.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSample_Blindly(), this.getBlindRecording(), null, "blindly", null, 0, 1, Sample.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(visitEClass, Visit.class, "Visit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getVisit_DueOn(), ecorePackage.getEString(), "dueOn", null, 0, 1, Visit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -2,6 +2,7 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.ModelPackage;
 import daubline.model.Piece;
 import daubline.model.Reading;
@@ -32,6 +33,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.PieceImpl#getStage <em>Stage</em>}</li>
  *   <li>{@link daubline.model.impl.PieceImpl#getValues <em>Values</em>}</li>
  *   <li>{@link daubline.model.impl.PieceImpl#getPieces <em>Pieces</em>}</li>
+ *   <li>{@link daubline.model.impl.PieceImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -76,6 +78,16 @@ public class PieceImpl extends NamedImpl implements Piece {
 	 * @ordered
 	 */
 	protected EList<Piece> pieces;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -151,6 +163,46 @@ public class PieceImpl extends NamedImpl implements Piece {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.PIECE__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.PIECE__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.PIECE__VALUES:
@@ -175,6 +227,9 @@ public class PieceImpl extends NamedImpl implements Piece {
 				return getValues();
 			case ModelPackage.PIECE__PIECES:
 				return getPieces();
+			case ModelPackage.PIECE__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -199,6 +254,9 @@ public class PieceImpl extends NamedImpl implements Piece {
 				getPieces().clear();
 				getPieces().addAll((Collection<? extends Piece>)newValue);
 				return;
+			case ModelPackage.PIECE__BLINDLY:
+				setBlindly((BlindRecording)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -220,6 +278,9 @@ public class PieceImpl extends NamedImpl implements Piece {
 			case ModelPackage.PIECE__PIECES:
 				getPieces().clear();
 				return;
+			case ModelPackage.PIECE__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -238,6 +299,8 @@ public class PieceImpl extends NamedImpl implements Piece {
 				return values != null && !values.isEmpty();
 			case ModelPackage.PIECE__PIECES:
 				return pieces != null && !pieces.isEmpty();
+			case ModelPackage.PIECE__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

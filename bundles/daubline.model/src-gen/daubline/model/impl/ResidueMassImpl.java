@@ -2,6 +2,7 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.ModelPackage;
 import daubline.model.ResidueClass;
 import daubline.model.ResidueMass;
@@ -23,6 +24,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  * <ul>
  *   <li>{@link daubline.model.impl.ResidueMassImpl#getResidueClass <em>Residue Class</em>}</li>
  *   <li>{@link daubline.model.impl.ResidueMassImpl#getCount <em>Count</em>}</li>
+ *   <li>{@link daubline.model.impl.ResidueMassImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -57,6 +59,16 @@ public class ResidueMassImpl extends ReadingImpl implements ResidueMass {
 	 * @ordered
 	 */
 	protected Integer count = COUNT_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -146,6 +158,46 @@ public class ResidueMassImpl extends ReadingImpl implements ResidueMass {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.RESIDUE_MASS__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.RESIDUE_MASS__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.RESIDUE_MASS__RESIDUE_CLASS:
@@ -153,6 +205,9 @@ public class ResidueMassImpl extends ReadingImpl implements ResidueMass {
 				return basicGetResidueClass();
 			case ModelPackage.RESIDUE_MASS__COUNT:
 				return getCount();
+			case ModelPackage.RESIDUE_MASS__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -170,6 +225,9 @@ public class ResidueMassImpl extends ReadingImpl implements ResidueMass {
 				return;
 			case ModelPackage.RESIDUE_MASS__COUNT:
 				setCount((Integer)newValue);
+				return;
+			case ModelPackage.RESIDUE_MASS__BLINDLY:
+				setBlindly((BlindRecording)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -189,6 +247,9 @@ public class ResidueMassImpl extends ReadingImpl implements ResidueMass {
 			case ModelPackage.RESIDUE_MASS__COUNT:
 				setCount(COUNT_EDEFAULT);
 				return;
+			case ModelPackage.RESIDUE_MASS__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -205,6 +266,8 @@ public class ResidueMassImpl extends ReadingImpl implements ResidueMass {
 				return residueClass != null;
 			case ModelPackage.RESIDUE_MASS__COUNT:
 				return COUNT_EDEFAULT == null ? count != null : !COUNT_EDEFAULT.equals(count);
+			case ModelPackage.RESIDUE_MASS__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -4,6 +4,7 @@ package daubline.model.impl;
 
 import daubline.base.Material;
 
+import daubline.model.BlindRecording;
 import daubline.model.ModelPackage;
 import daubline.model.Piece;
 import daubline.model.Sample;
@@ -29,6 +30,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.SampleImpl#getTakenOn <em>Taken On</em>}</li>
  *   <li>{@link daubline.model.impl.SampleImpl#getStoredAt <em>Stored At</em>}</li>
  *   <li>{@link daubline.model.impl.SampleImpl#getHolder <em>Holder</em>}</li>
+ *   <li>{@link daubline.model.impl.SampleImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -143,6 +145,16 @@ public class SampleImpl extends NamedImpl implements Sample {
 	 * @ordered
 	 */
 	protected String holder = HOLDER_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -324,6 +336,46 @@ public class SampleImpl extends NamedImpl implements Sample {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.SAMPLE__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SAMPLE__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.SAMPLE__MATERIAL:
@@ -339,6 +391,9 @@ public class SampleImpl extends NamedImpl implements Sample {
 				return getStoredAt();
 			case ModelPackage.SAMPLE__HOLDER:
 				return getHolder();
+			case ModelPackage.SAMPLE__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -368,6 +423,9 @@ public class SampleImpl extends NamedImpl implements Sample {
 				return;
 			case ModelPackage.SAMPLE__HOLDER:
 				setHolder((String)newValue);
+				return;
+			case ModelPackage.SAMPLE__BLINDLY:
+				setBlindly((BlindRecording)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -399,6 +457,9 @@ public class SampleImpl extends NamedImpl implements Sample {
 			case ModelPackage.SAMPLE__HOLDER:
 				setHolder(HOLDER_EDEFAULT);
 				return;
+			case ModelPackage.SAMPLE__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -423,6 +484,8 @@ public class SampleImpl extends NamedImpl implements Sample {
 				return STORED_AT_EDEFAULT == null ? storedAt != null : !STORED_AT_EDEFAULT.equals(storedAt);
 			case ModelPackage.SAMPLE__HOLDER:
 				return HOLDER_EDEFAULT == null ? holder != null : !HOLDER_EDEFAULT.equals(holder);
+			case ModelPackage.SAMPLE__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -3,6 +3,7 @@
 package daubline.model.impl;
 
 import daubline.model.Analysis;
+import daubline.model.BlindRecording;
 import daubline.model.Claim;
 import daubline.model.DataFile;
 import daubline.model.ModelPackage;
@@ -45,6 +46,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.SheetImpl#getFiles <em>Files</em>}</li>
  *   <li>{@link daubline.model.impl.SheetImpl#getZones <em>Zones</em>}</li>
  *   <li>{@link daubline.model.impl.SheetImpl#getSpread <em>Spread</em>}</li>
+ *   <li>{@link daubline.model.impl.SheetImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -179,6 +181,16 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 	 * @ordered
 	 */
 	protected EList<SpreadSquare> spread;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -392,6 +404,46 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.SHEET__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SHEET__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.SHEET__CLAIMS:
@@ -439,6 +491,9 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 				return getZones();
 			case ModelPackage.SHEET__SPREAD:
 				return getSpread();
+			case ModelPackage.SHEET__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -488,6 +543,9 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 				getSpread().clear();
 				getSpread().addAll((Collection<? extends SpreadSquare>)newValue);
 				return;
+			case ModelPackage.SHEET__BLINDLY:
+				setBlindly((BlindRecording)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -530,6 +588,9 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 			case ModelPackage.SHEET__SPREAD:
 				getSpread().clear();
 				return;
+			case ModelPackage.SHEET__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -562,6 +623,8 @@ public abstract class SheetImpl extends NamedImpl implements Sheet {
 				return zones != null && !zones.isEmpty();
 			case ModelPackage.SHEET__SPREAD:
 				return spread != null && !spread.isEmpty();
+			case ModelPackage.SHEET__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

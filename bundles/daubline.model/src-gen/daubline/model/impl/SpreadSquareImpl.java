@@ -2,6 +2,7 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.ModelPackage;
 import daubline.model.ResidueClass;
 import daubline.model.SpreadSquare;
@@ -25,6 +26,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.SpreadSquareImpl#getNorth <em>North</em>}</li>
  *   <li>{@link daubline.model.impl.SpreadSquareImpl#getSide <em>Side</em>}</li>
  *   <li>{@link daubline.model.impl.SpreadSquareImpl#getResidueClass <em>Residue Class</em>}</li>
+ *   <li>{@link daubline.model.impl.SpreadSquareImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -99,6 +101,16 @@ public class SpreadSquareImpl extends ReadingImpl implements SpreadSquare {
 	 * @ordered
 	 */
 	protected ResidueClass residueClass;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -234,6 +246,46 @@ public class SpreadSquareImpl extends ReadingImpl implements SpreadSquare {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.SPREAD_SQUARE__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPREAD_SQUARE__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.SPREAD_SQUARE__EAST:
@@ -245,6 +297,9 @@ public class SpreadSquareImpl extends ReadingImpl implements SpreadSquare {
 			case ModelPackage.SPREAD_SQUARE__RESIDUE_CLASS:
 				if (resolve) return getResidueClass();
 				return basicGetResidueClass();
+			case ModelPackage.SPREAD_SQUARE__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -268,6 +323,9 @@ public class SpreadSquareImpl extends ReadingImpl implements SpreadSquare {
 				return;
 			case ModelPackage.SPREAD_SQUARE__RESIDUE_CLASS:
 				setResidueClass((ResidueClass)newValue);
+				return;
+			case ModelPackage.SPREAD_SQUARE__BLINDLY:
+				setBlindly((BlindRecording)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -293,6 +351,9 @@ public class SpreadSquareImpl extends ReadingImpl implements SpreadSquare {
 			case ModelPackage.SPREAD_SQUARE__RESIDUE_CLASS:
 				setResidueClass((ResidueClass)null);
 				return;
+			case ModelPackage.SPREAD_SQUARE__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -313,6 +374,8 @@ public class SpreadSquareImpl extends ReadingImpl implements SpreadSquare {
 				return SIDE_EDEFAULT == null ? side != null : !SIDE_EDEFAULT.equals(side);
 			case ModelPackage.SPREAD_SQUARE__RESIDUE_CLASS:
 				return residueClass != null;
+			case ModelPackage.SPREAD_SQUARE__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -2,6 +2,7 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.Citation;
 import daubline.model.DataFile;
 import daubline.model.FurnaceBuild;
@@ -61,6 +62,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link daubline.model.impl.StudyImpl#getPermissions <em>Permissions</em>}</li>
  *   <li>{@link daubline.model.impl.StudyImpl#getSites <em>Sites</em>}</li>
  *   <li>{@link daubline.model.impl.StudyImpl#getSeries <em>Series</em>}</li>
+ *   <li>{@link daubline.model.impl.StudyImpl#getBlindRecordings <em>Blind Recordings</em>}</li>
  * </ul>
  *
  * @generated
@@ -305,6 +307,16 @@ public class StudyImpl extends NamedImpl implements Study {
 	 * @ordered
 	 */
 	protected EList<Series> series;
+
+	/**
+	 * The cached value of the '{@link #getBlindRecordings() <em>Blind Recordings</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindRecordings()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<BlindRecording> blindRecordings;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -628,6 +640,19 @@ public class StudyImpl extends NamedImpl implements Study {
 	 * @generated
 	 */
 	@Override
+	public EList<BlindRecording> getBlindRecordings() {
+		if (blindRecordings == null) {
+			blindRecordings = new EObjectContainmentEList<BlindRecording>(BlindRecording.class, this, ModelPackage.STUDY__BLIND_RECORDINGS);
+		}
+		return blindRecordings;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case ModelPackage.STUDY__PEOPLE:
@@ -658,6 +683,8 @@ public class StudyImpl extends NamedImpl implements Study {
 				return ((InternalEList<?>)getSites()).basicRemove(otherEnd, msgs);
 			case ModelPackage.STUDY__SERIES:
 				return ((InternalEList<?>)getSeries()).basicRemove(otherEnd, msgs);
+			case ModelPackage.STUDY__BLIND_RECORDINGS:
+				return ((InternalEList<?>)getBlindRecordings()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -708,6 +735,8 @@ public class StudyImpl extends NamedImpl implements Study {
 				return getSites();
 			case ModelPackage.STUDY__SERIES:
 				return getSeries();
+			case ModelPackage.STUDY__BLIND_RECORDINGS:
+				return getBlindRecordings();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -792,6 +821,10 @@ public class StudyImpl extends NamedImpl implements Study {
 				getSeries().clear();
 				getSeries().addAll((Collection<? extends Series>)newValue);
 				return;
+			case ModelPackage.STUDY__BLIND_RECORDINGS:
+				getBlindRecordings().clear();
+				getBlindRecordings().addAll((Collection<? extends BlindRecording>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -861,6 +894,9 @@ public class StudyImpl extends NamedImpl implements Study {
 			case ModelPackage.STUDY__SERIES:
 				getSeries().clear();
 				return;
+			case ModelPackage.STUDY__BLIND_RECORDINGS:
+				getBlindRecordings().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -911,6 +947,8 @@ public class StudyImpl extends NamedImpl implements Study {
 				return sites != null && !sites.isEmpty();
 			case ModelPackage.STUDY__SERIES:
 				return series != null && !series.isEmpty();
+			case ModelPackage.STUDY__BLIND_RECORDINGS:
+				return blindRecordings != null && !blindRecordings.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

@@ -2,12 +2,14 @@
  */
 package daubline.model.impl;
 
+import daubline.model.BlindRecording;
 import daubline.model.ModelPackage;
 import daubline.model.WallZone;
 
 import org.eclipse.emf.common.notify.Notification;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
@@ -24,6 +26,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.WallZoneImpl#getHigh <em>High</em>}</li>
  *   <li>{@link daubline.model.impl.WallZoneImpl#getState <em>State</em>}</li>
  *   <li>{@link daubline.model.impl.WallZoneImpl#getNote <em>Note</em>}</li>
+ *   <li>{@link daubline.model.impl.WallZoneImpl#getBlindly <em>Blindly</em>}</li>
  * </ul>
  *
  * @generated
@@ -128,6 +131,16 @@ public class WallZoneImpl extends IdentifiedImpl implements WallZone {
 	 * @ordered
 	 */
 	protected String note = NOTE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getBlindly() <em>Blindly</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBlindly()
+	 * @generated
+	 * @ordered
+	 */
+	protected BlindRecording blindly;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -269,6 +282,46 @@ public class WallZoneImpl extends IdentifiedImpl implements WallZone {
 	 * @generated
 	 */
 	@Override
+	public BlindRecording getBlindly() {
+		if (blindly != null && blindly.eIsProxy()) {
+			InternalEObject oldBlindly = (InternalEObject)blindly;
+			blindly = (BlindRecording)eResolveProxy(oldBlindly);
+			if (blindly != oldBlindly) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, ModelPackage.WALL_ZONE__BLINDLY, oldBlindly, blindly));
+			}
+		}
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BlindRecording basicGetBlindly() {
+		return blindly;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBlindly(BlindRecording newBlindly) {
+		BlindRecording oldBlindly = blindly;
+		blindly = newBlindly;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.WALL_ZONE__BLINDLY, oldBlindly, blindly));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.WALL_ZONE__CLOCK:
@@ -281,6 +334,9 @@ public class WallZoneImpl extends IdentifiedImpl implements WallZone {
 				return getState();
 			case ModelPackage.WALL_ZONE__NOTE:
 				return getNote();
+			case ModelPackage.WALL_ZONE__BLINDLY:
+				if (resolve) return getBlindly();
+				return basicGetBlindly();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -307,6 +363,9 @@ public class WallZoneImpl extends IdentifiedImpl implements WallZone {
 				return;
 			case ModelPackage.WALL_ZONE__NOTE:
 				setNote((String)newValue);
+				return;
+			case ModelPackage.WALL_ZONE__BLINDLY:
+				setBlindly((BlindRecording)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -335,6 +394,9 @@ public class WallZoneImpl extends IdentifiedImpl implements WallZone {
 			case ModelPackage.WALL_ZONE__NOTE:
 				setNote(NOTE_EDEFAULT);
 				return;
+			case ModelPackage.WALL_ZONE__BLINDLY:
+				setBlindly((BlindRecording)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -357,6 +419,8 @@ public class WallZoneImpl extends IdentifiedImpl implements WallZone {
 				return STATE_EDEFAULT == null ? state != null : !STATE_EDEFAULT.equals(state);
 			case ModelPackage.WALL_ZONE__NOTE:
 				return NOTE_EDEFAULT == null ? note != null : !NOTE_EDEFAULT.equals(note);
+			case ModelPackage.WALL_ZONE__BLINDLY:
+				return blindly != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -160,6 +160,10 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createRemainsSheetAdapter();
 			}
 			@Override
+			public Adapter caseBlindRecording(BlindRecording object) {
+				return createBlindRecordingAdapter();
+			}
+			@Override
 			public Adapter caseWallZone(WallZone object) {
 				return createWallZoneAdapter();
 			}
@@ -622,6 +626,20 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createRemainsSheetAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.BlindRecording <em>Blind Recording</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.BlindRecording
+	 * @generated
+	 */
+	public Adapter createBlindRecordingAdapter() {
 		return null;
 	}
 

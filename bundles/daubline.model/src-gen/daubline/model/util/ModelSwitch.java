@@ -245,6 +245,13 @@ public class ModelSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.BLIND_RECORDING: {
+				BlindRecording blindRecording = (BlindRecording)theEObject;
+				T result = caseBlindRecording(blindRecording);
+				if (result == null) result = caseIdentified(blindRecording);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case ModelPackage.WALL_ZONE: {
 				WallZone wallZone = (WallZone)theEObject;
 				T result = caseWallZone(wallZone);
@@ -833,6 +840,21 @@ public class ModelSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseRemainsSheet(RemainsSheet object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Blind Recording</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Blind Recording</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseBlindRecording(BlindRecording object) {
 		return null;
 	}
 

@@ -8,7 +8,8 @@ public final class ImportTable extends StudyHandler {
 
   @Override
   boolean can(OpenStudy study) {
-    return !study.session().isReadOnly();
+    // what comes in is evidence as often as not
+    return !study.session().isReadOnly() && study.blind().isEmpty();
   }
 
   @Override

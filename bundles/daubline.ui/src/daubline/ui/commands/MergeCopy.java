@@ -12,6 +12,12 @@ import org.eclipse.swt.widgets.FileDialog;
 /** Puts another person's copy of the current study, a backup or a folder's study.xmi, into it. */
 public final class MergeCopy extends StudyHandler {
 
+  /** Shows run and evidence, so not while somebody records blind. */
+  @Override
+  boolean can(OpenStudy study) {
+    return study.blind().isEmpty();
+  }
+
   @Override
   void run(OpenStudy study) {
     FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.OPEN);

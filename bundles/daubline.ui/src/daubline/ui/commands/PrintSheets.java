@@ -14,7 +14,8 @@ public final class PrintSheets extends StudyHandler {
 
   @Override
   boolean can(OpenStudy study) {
-    return true;
+    // the sheets of a trial bear its name
+    return study.blind().isEmpty();
   }
 
   @Override

@@ -7,6 +7,12 @@ import org.eclipse.swt.widgets.Display;
 /** Writes everything that leaves the current study, after a preview. */
 public final class PublishStudy extends StudyHandler {
 
+  /** Shows run and evidence, so not while somebody records blind. */
+  @Override
+  boolean can(OpenStudy study) {
+    return study.blind().isEmpty();
+  }
+
   @Override
   void run(OpenStudy study) {
     PublishWizard.open(Display.getDefault().getActiveShell(), study);

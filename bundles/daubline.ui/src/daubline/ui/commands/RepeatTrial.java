@@ -4,6 +4,7 @@ import daubline.model.Trial;
 import daubline.ui.sheet.SheetEditor;
 import daubline.ui.sheet.Sheets;
 import daubline.ui.study.Additions;
+import daubline.ui.study.OpenStudy;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.jface.viewers.IStructuredSelection;
@@ -18,7 +19,7 @@ public final class RepeatTrial extends AbstractHandler {
     if (trial == null && HandlerUtil.getActiveEditor(event) instanceof SheetEditor editor && editor.object() instanceof Trial t) {
       trial = t;
     }
-    if (trial != null) {
+    if (trial != null && !OpenStudy.isBlind(trial)) {
       Trial original = trial;
       Sheets.studyOf(original).map(study -> Additions.repeat(study, original)).ifPresent(Sheets::open);
     }

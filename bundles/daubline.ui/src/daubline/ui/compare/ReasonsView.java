@@ -10,6 +10,7 @@ import daubline.ui.study.Chosen;
 import daubline.ui.study.Compared;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
+import daubline.ui.views.Veil;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.core.runtime.Platform;
@@ -25,18 +26,29 @@ public final class ReasonsView extends ViewPart {
 
   private final ReasonsModel model = new ReasonsModel();
   private final Runnable refresher = this::refresh;
+  private final Runnable blindness = this::cover;
   private Described described;
+  private Veil veil;
   private Grid grid;
 
   @Override
   public void createPartControl(Composite parent) {
-    described = new Described(parent);
+    veil = new Veil(parent);
+    described = new Described(veil.body());
     grid = new Grid(described.body(), Words.of("reasons.name"), model);
     grid.control().setData("id", "reasons");
     grid.onSelect(this::chosen);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.comparison");
     Selection.onChange(refresher);
+    Studies.get().onChange(blindness);
+    cover();
     refresh();
+  }
+
+  private void cover() {
+    if (!grid.control().isDisposed()) {
+      veil.fall(Studies.get().current());
+    }
   }
 
   private void refresh() {
@@ -90,6 +102,7 @@ public final class ReasonsView extends ViewPart {
   @Override
   public void dispose() {
     Selection.remove(refresher);
+    Studies.get().remove(blindness);
     super.dispose();
   }
 }

@@ -132,7 +132,7 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
   }
 
   private List<Measurement> lines() {
-    return shown == null ? List.of() : shown.getMeasurements();
+    return shown == null ? List.of() : shown.getMeasurements().stream().filter(study.session()::shows).toList();
   }
 
   @Override

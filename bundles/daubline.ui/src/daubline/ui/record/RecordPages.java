@@ -50,6 +50,7 @@ import daubline.record.TraceTable;
 import daubline.record.VisitTable;
 import daubline.record.WordTable;
 import daubline.record.ZoneTable;
+import daubline.session.BlindRecordings;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.sheet.Page;
@@ -91,12 +92,12 @@ public final class RecordPages {
    */
   private static List<Kind> remains(Supplier<Sheet> sheet, Supplier<Sheet> make) {
     return List.of(new Kind("record.residues", (p, s) -> new ResiduesPage(p, new ResidueTable(desk(s), sheet, make))),
-        new Kind("record.zones", (p, s) -> new MapPage(p, new ZoneTable(desk(s), sheet, make), row -> wall(sheet).flatMap(WallMap::of))),
-        new Kind("record.spread", (p, s) -> new MapPage(p, new SpreadTable(desk(s), sheet, make), row -> wall(sheet).flatMap(w -> SpreadMap.of(w, residue(row))))));
+        new Kind("record.zones", (p, s) -> new MapPage(p, new ZoneTable(desk(s), sheet, make), row -> wall(s, sheet).flatMap(WallMap::of))),
+        new Kind("record.spread", (p, s) -> new MapPage(p, new SpreadTable(desk(s), sheet, make), row -> wall(s, sheet).flatMap(w -> SpreadMap.of(w, residue(row))))));
   }
 
-  private static Optional<WallData> wall(Supplier<Sheet> sheet) {
-    return Optional.ofNullable(sheet.get()).map(WallReader::of);
+  private static Optional<WallData> wall(OpenStudy study, Supplier<Sheet> sheet) {
+    return Optional.ofNullable(sheet.get()).map(s -> WallReader.of(s, study.session()));
   }
 
   private static String residue(EObject row) {
@@ -180,13 +181,14 @@ public final class RecordPages {
 
   /** What was photographed at a trial, and of its remains. */
   private static List<DataFile> pictures(Trial trial) {
-    return Stream.concat(trial.getFiles().stream(), trial.getRemains() == null ? Stream.empty() : trial.getRemains().getFiles().stream()).toList();
+    return Stream.concat(trial.getFiles().stream(), trial.getRemains() == null ? Stream.empty() : trial.getRemains().getFiles().stream())
+        .filter(BlindRecordings::isSeen).toList();
   }
 
   private static Sheet remains(Trial trial) {
     if (trial.getRemains() == null) {
       trial.setRemains(ModelFactory.eINSTANCE.createRemainsSheet());
-      trial.getRemains().setName(Words.of("remains.of", OpenStudy.nameOf(trial)));
+      trial.getRemains().setName(Words.of("remains.of", String.valueOf(trial.getName())));
     }
     return trial.getRemains();
   }

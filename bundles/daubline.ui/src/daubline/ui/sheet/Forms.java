@@ -16,6 +16,7 @@ import daubline.model.RemainsSheet;
 import daubline.model.Sheet;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
+import daubline.session.BlindRecordings;
 import daubline.session.Readings;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
@@ -76,10 +77,10 @@ public final class Forms {
   }
 
   private static List<ValueColumn> trial(Trial trial, Supplier<EvidenceSheet> beside) {
-    return List.of(planned(trial), asBuilt(trial),
-        staged("stage.AS_FIRED", Stage.AS_FIRED, Place.FIRED, trial::getValues),
-        new ValueColumn("stage.AS_FOUND", 1, v -> v.isAt(Place.REMAINS), v -> trial.getRemains() == null ? List.of() : about(trial.getRemains().getClaims(), v),
-            v -> claim(remains(trial), v), Shown::amount),
+    ValueColumn found = new ValueColumn("stage.AS_FOUND", 1, v -> v.isAt(Place.REMAINS),
+        v -> trial.getRemains() == null ? List.of() : about(trial.getRemains().getClaims().stream().filter(BlindRecordings::isSeen).toList(), v), v -> claim(remains(trial), v), Shown::amount);
+    return OpenStudy.isBlind(trial) ? List.of(found) : List.of(planned(trial), asBuilt(trial),
+        staged("stage.AS_FIRED", Stage.AS_FIRED, Place.FIRED, trial::getValues), found,
         new ValueColumn(EVIDENCE, 1.3, v -> v.isAt(Place.REMAINS),
             v -> beside.get() == null ? List.of() : about(beside.get().getClaims(), v), null, Shown::amount),
         deviation(() -> ofTrialAndBuild(trial)));
@@ -119,7 +120,7 @@ public final class Forms {
   private static RemainsSheet remains(Trial trial) {
     if (trial.getRemains() == null) {
       trial.setRemains(MAKE.createRemainsSheet());
-      trial.getRemains().setName(Words.of("remains.of", OpenStudy.nameOf(trial)));
+      trial.getRemains().setName(Words.of("remains.of", String.valueOf(trial.getName())));
     }
     return trial.getRemains();
   }

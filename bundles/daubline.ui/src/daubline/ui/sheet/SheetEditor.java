@@ -1,9 +1,12 @@
 package daubline.ui.sheet;
 
 import daubline.model.Citation;
+import daubline.model.Person;
 import daubline.model.Reading;
+import daubline.model.ResidueClass;
 import daubline.model.Series;
 import daubline.model.Trial;
+import daubline.model.VariableDefinition;
 import daubline.ui.Words;
 import daubline.ui.look.PageBook;
 import daubline.ui.plan.EffectsPage;
@@ -34,7 +37,13 @@ public final class SheetEditor extends EditorPart {
   private final Runnable refresher = this::refresh;
   private final Set<String> stale = new HashSet<>();
   private final Map<String, Page> pages = new LinkedHashMap<>();
+  /** Where what is left of a trial is described. */
+  private static final List<String> BLIND_PAGES = List.of("record.pieces", "record.residues", "record.zones", "record.spread", "record.samples", "record.photos",
+      "record.measured");
+
   private OpenStudy study;
+  private Composite area;
+  private boolean blind;
   private EObject object;
   private PageBook book;
   private WhenSeen seen;
@@ -50,7 +59,35 @@ public final class SheetEditor extends EditorPart {
 
   @Override
   public void createPartControl(Composite parent) {
-    book = new PageBook(parent, SWT.BOTTOM);
+    area = parent;
+    make();
+    seen = new WhenSeen(this, () -> freshen(book.shown()));
+    study.onChange(refresher);
+    study.onResults(refresher);
+    PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.sheet");
+    refresh();
+  }
+
+  /** Makes the pages: all of them, or while somebody records blind those on which remains are described, or one that says why there is none. */
+  private void make() {
+    blind = study.blind().isPresent();
+    pages.clear();
+    stale.clear();
+    book = new PageBook(area, SWT.BOTTOM);
+    if (!blind || object instanceof Person || object instanceof ResidueClass || object instanceof VariableDefinition) {
+      everything();
+    } else if (object instanceof Trial) {
+      page("page.values", () -> new ValuesPage(book.body(), study, object));
+      RecordPages.of(object).stream().filter(kind -> BLIND_PAGES.contains(kind.key()))
+          .forEach(kind -> page(kind.key(), () -> kind.maker().make(book.body(), study)));
+    } else {
+      page("page.blind", () -> new BlindPage(book.body(), study));
+    }
+    book.addListener(SWT.Selection, e -> setFocus());
+    book.onShow(this::freshen);
+  }
+
+  private void everything() {
     if (Forms.has(object)) {
       page("page.values", () -> new ValuesPage(book.body(), study, object));
     }
@@ -68,12 +105,6 @@ public final class SheetEditor extends EditorPart {
       page("page.balance", () -> new BalancePage(book.body(), study, trial));
       page("page.before", () -> new BeforeFirePage(book.body(), study, trial));
     }
-    book.addListener(SWT.Selection, e -> setFocus());
-    seen = new WhenSeen(this, () -> freshen(book.shown()));
-    book.onShow(this::freshen);
-    study.onChange(refresher);
-    study.onResults(refresher);
-    PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.sheet");
   }
 
   /** A page that is made when it is first looked at. */
@@ -129,6 +160,12 @@ public final class SheetEditor extends EditorPart {
       return;
     }
     setPartName(OpenStudy.nameOf(object));
+    setTitleToolTip(getEditorInput().getToolTipText());
+    if (blind != study.blind().isPresent()) {
+      book.dispose();
+      make();
+      area.layout(true, true);
+    }
     stale.addAll(pages.keySet());
     seen.ask();
     firePropertyChange(PROP_DIRTY);

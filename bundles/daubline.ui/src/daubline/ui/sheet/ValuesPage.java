@@ -98,7 +98,7 @@ final class ValuesPage implements Page {
     };
     search.addListener(SWT.Modify, e -> filter.run());
     filled.addListener(SWT.Selection, e -> filter.run());
-    if (object instanceof Trial) {
+    if (object instanceof Trial && !OpenStudy.isBlind(object)) {
       besideCombo(bar);
     }
     QUICK.forEach(kind -> button(bar, SWT.PUSH, kind.name(), Words.of(kind), Words.of("values.quick.tip")).addListener(SWT.Selection, e -> putQuick(kind)));

@@ -60,6 +60,8 @@ public final class FileDrop extends DropTargetAdapter {
         Start.open(() -> file);
       } else if (file.endsWith("study.xmi")) {
         Start.open(file::getParent);
+      } else if (Studies.get().current().flatMap(OpenStudy::blind).isPresent() && (BackupReader.isBackup(file) || Imports.isTable(file))) {
+        Notices.show(Words.of("drop.blind", file.getFileName()), Words.of("drop.blind.remedy"));
       } else if (BackupReader.isBackup(file)) {
         MergingStart.dropped(file);
       } else if (Imports.isTable(file)) {

@@ -2,9 +2,17 @@ package daubline.ui.study;
 
 import daubline.analysis.StudyResults;
 import daubline.base.Finding;
+import daubline.model.BlindRecording;
+import daubline.model.Hazard;
+import daubline.model.Identified;
 import daubline.model.Named;
+import daubline.model.Permission;
+import daubline.model.Person;
 import daubline.model.ResidueClass;
+import daubline.model.Study;
+import daubline.model.Trial;
 import daubline.model.VariableDefinition;
+import daubline.session.BlindRecordings;
 import daubline.session.StudySession;
 import daubline.ui.Words;
 import java.nio.file.Path;
@@ -12,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * A study open in the window: its session, which only the window's own thread touches, and the latest results, which are
@@ -28,6 +37,7 @@ public final class OpenStudy {
 
   OpenStudy(StudySession session) {
     this.session = session;
+    session.hidesWhileBlind();
     this.job = new ResultsJob(this);
     session.addListener(this::changed);
     job.restart();
@@ -55,19 +65,38 @@ public final class OpenStudy {
     Studies.get().fire();
   }
 
-  /** The latest results; empty until the first are there. They may lag a moment behind the last change. */
-  public Optional<StudyResults> results() {
-    return Optional.ofNullable(results);
+  /** The blind recording that is on; while it is, the window shows neither run nor evidence of this study. */
+  public Optional<BlindRecording> blind() {
+    return BlindRecordings.current(session.study());
   }
 
-  /** The findings of the checks in the latest results. */
+  /** The latest results; empty until the first are there, and while somebody records blind. They may lag a moment behind the last change. */
+  public Optional<StudyResults> results() {
+    return Optional.ofNullable(results).filter(r -> blind().isEmpty());
+  }
+
+  /** The findings of the checks in the latest results; while somebody records blind only those that tell of neither run nor evidence. */
   public List<Finding> findings() {
+    return blind().isEmpty() ? allFindings() : allFindings().stream().filter(this::isHarmless).toList();
+  }
+
+  /** How many findings are not shown because somebody records blind. */
+  public int hiddenFindings() {
+    return allFindings().size() - findings().size();
+  }
+
+  private List<Finding> allFindings() {
     return results == null ? session.findings() : results.checks();
   }
 
-  /** The latest comparison with what the person chose to compare with; empty until the first is there. */
+  private boolean isHarmless(Finding finding) {
+    return session.find(finding.subject(), Identified.class)
+        .filter(o -> o instanceof Person || o instanceof Hazard || o instanceof Permission || o instanceof ResidueClass).isPresent();
+  }
+
+  /** The latest comparison with what the person chose to compare with; empty until the first is there, and while somebody records blind. */
   public Optional<Compared> compared() {
-    return Optional.ofNullable(compared);
+    return Optional.ofNullable(compared).filter(c -> blind().isEmpty());
   }
 
   void put(StudyResults latest, Compared chosen) {
@@ -113,8 +142,16 @@ public final class OpenStudy {
     resultListeners.remove(listener);
   }
 
-  /** The name of an object as screens print it. */
+  /** Whether somebody records blind in the study of an object. */
+  public static boolean isBlind(EObject object) {
+    return EcoreUtil.getRootContainer(object) instanceof Study study && BlindRecordings.current(study).isPresent();
+  }
+
+  /** The name of an object as screens print it; a trial has a code name while somebody records blind. */
   public static String nameOf(EObject object) {
+    if (object instanceof Trial trial && isBlind(trial)) {
+      return BlindRecordings.nameOf(trial);
+    }
     if (object instanceof Named named) {
       return named.getName() == null || named.getName().isBlank() ? String.valueOf(named.getId()) : named.getName();
     }

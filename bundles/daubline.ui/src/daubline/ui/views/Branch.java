@@ -3,6 +3,7 @@ package daubline.ui.views;
 import daubline.ui.look.Icon;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 
 /**
@@ -14,6 +15,8 @@ import org.eclipse.emf.ecore.EObject;
  * @param content what hangs on it
  */
 record Branch(OpenStudy study, String key, Icon icon, List<? extends EObject> content) implements BranchOwner {
+
+  private static final Set<String> COVERED = Set.of("tree.sites", "tree.reconstructions", "tree.builds", "tree.lots");
 
   /** The branches of a study, in the order of the work. */
   static List<Branch> of(OpenStudy study) {
@@ -27,6 +30,11 @@ record Branch(OpenStudy study, String key, Icon icon, List<? extends EObject> co
         new Branch(study, "tree.people", Icon.PERSON, model.getPeople()),
         new Branch(study, "tree.residueClasses", Icon.SLAG, model.getResidueClasses()),
         new Branch(study, "tree.variables", Icon.SAMPLE, model.getVariables()));
+  }
+
+  /** Whether its names would tell of run or evidence to whoever records blind; it stays closed then. */
+  boolean isCovered() {
+    return study.blind().isPresent() && COVERED.contains(key);
   }
 
   /** The same branch stays expanded when the study changed under it. */

@@ -20,6 +20,7 @@ public final class ChecksView extends StudyPart {
   private Described described;
   private Grid grid;
   private List<Finding> shown = List.of();
+  private int hidden;
 
   @Override
   protected void fill(Composite area) {
@@ -37,15 +38,18 @@ public final class ChecksView extends StudyPart {
   @Override
   protected void show(Optional<OpenStudy> study) {
     List<Finding> now = study.map(OpenStudy::findings).orElse(List.of());
-    if (now.equals(shown) && grid.model().rows() == now.size()) {
+    int covered = study.map(OpenStudy::hiddenFindings).orElse(0);
+    if (now.equals(shown) && covered == hidden && grid.model().rows() == now.size()) {
       return;
     }
     shown = now;
+    hidden = covered;
     model.show(now);
     grid.rebuild();
     long errors = now.stream().filter(f -> f.severity() == Severity.ERROR).count();
     long warnings = now.stream().filter(f -> f.severity() == Severity.WARNING).count();
-    described.say(study.isEmpty() ? Words.of("none.open") : Words.of("checks.count", errors, warnings, now.size() - errors - warnings));
+    described.say(study.isEmpty() ? Words.of("none.open") : Words.of("checks.count", errors, warnings, now.size() - errors - warnings)
+        + (hidden > 0 ? " " + Words.of("checks.hidden", hidden) : ""));
   }
 
   /** Goes to the place of the selected finding; returns whether there is one. */
@@ -57,6 +61,11 @@ public final class ChecksView extends StudyPart {
   /** The grid; for tests. */
   public Grid grid() {
     return grid;
+  }
+
+  @Override
+  protected boolean isShownBlind() {
+    return true;
   }
 
   @Override

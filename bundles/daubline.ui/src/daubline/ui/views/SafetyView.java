@@ -117,6 +117,11 @@ public final class SafetyView extends StudyPart {
   }
 
   @Override
+  protected boolean isShownBlind() {
+    return true;
+  }
+
+  @Override
   public void setFocus() {
     scroll.setFocus();
   }

@@ -13,19 +13,23 @@ public abstract class StudyPart extends ViewPart {
 
   private final Runnable refresher = this::refresh;
   private Composite parent;
+  private Veil veil;
   private WhenSeen seen;
 
   @Override
   public final void createPartControl(Composite area) {
     parent = area;
-    fill(area);
+    veil = new Veil(area);
+    fill(veil.body());
     seen = new WhenSeen(this, this::showNow);
     Studies.get().onChange(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(area, "daubline.help." + getSite().getId().replaceFirst(".*\\.", ""));
-    show(study());
+    showNow();
   }
 
+  /** The veil falls and lifts at once, so that nothing hidden is there when a view comes to the front. */
   private void refresh() {
+    cover();
     if (isAwake()) {
       showNow();
     } else {
@@ -35,7 +39,14 @@ public abstract class StudyPart extends ViewPart {
 
   private void showNow() {
     if (!parent.isDisposed()) {
+      cover();
       show(study());
+    }
+  }
+
+  private void cover() {
+    if (!parent.isDisposed()) {
+      veil.fall(isShownBlind() ? Optional.empty() : Studies.get().current());
     }
   }
 
@@ -44,9 +55,14 @@ public abstract class StudyPart extends ViewPart {
     return false;
   }
 
-  /** The current study. */
+  /** The current study; none while somebody records blind and this view would show run or evidence. */
   protected final Optional<OpenStudy> study() {
-    return Studies.get().current();
+    return Studies.get().current().filter(s -> isShownBlind() || s.blind().isEmpty());
+  }
+
+  /** Whether it shows neither run nor evidence, so that it may be seen while somebody records blind. */
+  protected boolean isShownBlind() {
+    return false;
   }
 
   /** Makes the controls. */

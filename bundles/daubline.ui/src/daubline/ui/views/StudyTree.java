@@ -10,6 +10,7 @@ import daubline.ui.look.Hue;
 import daubline.ui.look.Icon;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
+import java.util.Comparator;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.ITreeContentProvider;
@@ -30,12 +31,17 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
   public Object[] getChildren(Object parent) {
     return switch (parent) {
       case OpenStudy study -> Branch.of(study).toArray();
-      case Branch branch -> branch.content().toArray();
+      case Branch branch -> branch.isCovered() ? new Object[0] : branch.content().toArray();
       case Site site -> site.getContexts().toArray();
       case Context context -> context.getSheets().toArray();
-      case Series series -> series.getTrials().toArray();
+      case Series series -> trials(series);
       default -> new Object[0];
     };
+  }
+
+  /** The trials in their order, which tells which is which; by their code names while somebody records blind. */
+  private static Object[] trials(Series series) {
+    return OpenStudy.isBlind(series) ? series.getTrials().stream().sorted(Comparator.comparing(OpenStudy::nameOf)).toArray() : series.getTrials().toArray();
   }
 
   @Override
@@ -82,9 +88,9 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
   private static String aside(Object element) {
     return switch (element) {
       case Branch branch -> String.valueOf(branch.content().size());
-      case Trial trial -> trial.getStatus() == null ? "" : Words.of(trial.getStatus())
+      case Trial trial -> trial.getStatus() == null || OpenStudy.isBlind(trial) ? "" : Words.of(trial.getStatus())
           + (trial.getKind() == daubline.base.TrialKind.DEMONSTRATION ? ", " + Words.of(trial.getKind()) : "");
-      case EvidenceSheet sheet -> sheet.getFeature() == null ? "" : sheet.getFeature();
+      case EvidenceSheet sheet -> sheet.getFeature() == null || OpenStudy.isBlind(sheet) ? "" : sheet.getFeature();
       default -> "";
     };
   }

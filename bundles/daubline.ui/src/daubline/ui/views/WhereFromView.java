@@ -24,12 +24,16 @@ import org.eclipse.ui.part.ViewPart;
 public final class WhereFromView extends ViewPart {
 
   private final Runnable refresher = this::refresh;
+  private final Runnable blindness = this::follow;
+  private boolean covered;
   private Described described;
+  private Veil veil;
   private TreeViewer tree;
 
   @Override
   public void createPartControl(Composite parent) {
-    described = new Described(parent);
+    veil = new Veil(parent);
+    described = new Described(veil.body());
     tree = new TreeViewer(described.body(), SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
     tree.setContentProvider(new Content());
     tree.setLabelProvider(new Labels());
@@ -38,15 +42,24 @@ public final class WhereFromView extends ViewPart {
     Pages.named(tree.getControl(), Words.of("origin.name"), "");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.whereFrom");
     Chosen.onChange(refresher);
+    Studies.get().onChange(blindness);
     Themes.onChange(tree.getControl(), tree::refresh);
     refresh();
   }
 
   private void refresh() {
     if (!tree.getControl().isDisposed()) {
-      tree.setInput(Chosen.trail().map(t -> new Trail[] {t}).orElse(new Trail[0]));
+      covered = veil.fall(Studies.get().current());
+      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t}).orElse(new Trail[0]));
       tree.expandAll();
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
+    }
+  }
+
+  /** Covers or shows the origin when somebody begins or ends to record blind. */
+  private void follow() {
+    if (!tree.getControl().isDisposed() && covered != Studies.get().current().flatMap(daubline.ui.study.OpenStudy::blind).isPresent()) {
+      refresh();
     }
   }
 
@@ -64,6 +77,7 @@ public final class WhereFromView extends ViewPart {
   @Override
   public void dispose() {
     Chosen.remove(refresher);
+    Studies.get().remove(blindness);
     super.dispose();
   }
 
