@@ -1,10 +1,9 @@
 package daubline.charts;
 
 import daubline.analysis.design.SeriesEffects;
-import daubline.base.Printed;
 import daubline.engine.design.Factor;
+import daubline.engine.design.Mixture;
 import daubline.engine.design.learn.EffectsReport;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -15,7 +14,6 @@ import java.util.stream.IntStream;
 public final class ContourFigure implements Figure {
 
   private static final int CELLS = 48;
-  private static final int BANDS = 7;
   private final SeriesEffects effects;
   private final EffectsReport report;
   private final int across;
@@ -28,10 +26,11 @@ public final class ContourFigure implements Figure {
     this.up = up;
   }
 
-  /** The figure of the first two measured factors; empty when there are fewer than two, or no report. */
+  /** The figure of the first two measured factors that are no shares of one whole; empty when there are fewer than two, or no report. */
   public static Optional<Figure> of(SeriesEffects effects) {
     List<Factor> factors = effects.burnt().design().factors();
-    int[] measured = IntStream.range(0, factors.size()).filter(j -> !factors.get(j).isCategory()).toArray();
+    Optional<Mixture> mixture = Mixture.of(effects.burnt().design());
+    int[] measured = IntStream.range(0, factors.size()).filter(j -> !factors.get(j).isCategory() && mixture.filter(m -> m.holds(j)).isEmpty()).toArray();
     return measured.length < 2 ? Optional.empty() : effects.report().map(r -> new ContourFigure(effects, r, measured[0], measured[1]));
   }
 
@@ -57,11 +56,11 @@ public final class ContourFigure implements Figure {
     double[] yEnds = ends(y, up);
     Axes axes = new Axes(pen, at, xEnds, yEnds);
     double[][] surface = surface(x, xEnds, y, yEnds);
-    double[] ends = ends(surface);
-    fill(pen, at, surface, ends);
+    Bands bands = Bands.over(java.util.Arrays.stream(surface).flatMapToDouble(java.util.Arrays::stream).toArray());
+    fill(pen, at, surface, bands);
     axes.bottom(title(x)).frame();
     axes.left(title(y));
-    key(pen, at, ends);
+    bands.key(pen, at.getMaxX() + 10, at.getY(), at.getMaxY());
     trials(pen, axes, x, y);
   }
 
@@ -88,43 +87,13 @@ public final class ContourFigure implements Figure {
     return surface;
   }
 
-  private static double[] ends(double[][] surface) {
-    double low = java.util.Arrays.stream(surface).flatMapToDouble(java.util.Arrays::stream).min().orElse(0);
-    double high = java.util.Arrays.stream(surface).flatMapToDouble(java.util.Arrays::stream).max().orElse(1);
-    return new double[] {low, high > low ? high : low + 1};
-  }
-
-  private static int band(double value, double[] ends) {
-    return (int) Math.min(BANDS - 1, Math.max(0, Math.floor((value - ends[0]) / (ends[1] - ends[0]) * BANDS)));
-  }
-
-  private static Color shade(Palette palette, int band) {
-    double share = 0.75 * band / (BANDS - 1);
-    Color a = palette.paper();
-    Color b = palette.ink();
-    return new Color((int) (a.getRed() + share * (b.getRed() - a.getRed())), (int) (a.getGreen() + share * (b.getGreen() - a.getGreen())),
-        (int) (a.getBlue() + share * (b.getBlue() - a.getBlue())));
-  }
-
-  private static void fill(Pen pen, Rectangle2D at, double[][] surface, double[] ends) {
+  private static void fill(Pen pen, Rectangle2D at, double[][] surface, Bands bands) {
     double w = at.getWidth() / CELLS;
     double h = at.getHeight() / CELLS;
     for (int i = 0; i < CELLS; i++) {
       for (int j = 0; j < CELLS; j++) {
-        pen.color(shade(pen.palette(), band(surface[i][j], ends))).fill(new Rectangle2D.Double(at.getX() + i * w, at.getMaxY() - (j + 1) * h, w + 0.3, h + 0.3));
+        pen.color(bands.shade(pen.palette(), surface[i][j])).fill(new Rectangle2D.Double(at.getX() + i * w, at.getMaxY() - (j + 1) * h, w + 0.3, h + 0.3));
       }
-    }
-  }
-
-  private static void key(Pen pen, Rectangle2D at, double[] ends) {
-    double x = at.getMaxX() + 10;
-    double h = at.getHeight() / BANDS;
-    for (int b = 0; b < BANDS; b++) {
-      Rectangle2D box = new Rectangle2D.Double(x, at.getMaxY() - (b + 1) * h, 12, h);
-      pen.color(shade(pen.palette(), b)).fill(box).color(pen.palette().ink()).line(0.3f).draw(box);
-    }
-    for (int b = 0; b <= BANDS; b++) {
-      pen.text(Printed.number(ends[0] + b * (ends[1] - ends[0]) / BANDS, 3), x + 15, at.getMaxY() - b * h + 2.5, Pen.SMALL, Pen.At.LEFT);
     }
   }
 
@@ -133,12 +102,7 @@ public final class ContourFigure implements Figure {
       double[] s = effects.burnt().design().settings().get(i);
       double px = axes.x(x.decode(s[across]));
       double py = axes.y(y.decode(s[up]));
-      pen.color(pen.palette().paper());
-      Mark.DISC.draw(pen, px, py, 4.2);
-      pen.color(pen.palette().ink());
-      Mark.DISC.draw(pen, px, py, 3);
-      boolean right = px > axes.x(x.low() + 0.7 * (x.high() - x.low()));
-      pen.textOnPaper(Printed.number(effects.outcome().values()[i], 3), px + (right ? -6 : 6), py + 2.5, Pen.SMALL, right ? Pen.At.RIGHT : Pen.At.LEFT);
+      Bands.trial(pen, px, py, effects.outcome().values()[i], px > axes.x(x.low() + 0.7 * (x.high() - x.low())));
     }
   }
 }

@@ -32,6 +32,7 @@ public final class EffectFigures {
     effects.report().flatMap(r -> r.halfNormal()).ifPresent(h -> figures.add(new Named("half-normal", "Half-Normal Plot", new HalfNormalFigure(h))));
     effects.report().ifPresent(r -> figures.add(new Named("residuals", "Residuals", new ResidualFigure(effects, r))));
     ContourFigure.of(effects).ifPresent(f -> figures.add(new Named("contour", "Response Surface", f)));
+    MixtureFigure.of(effects).ifPresent(f -> figures.add(new Named("mixture", "Shares of a Whole", f)));
     return List.copyOf(figures);
   }
 }

@@ -12,11 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What moved the bloom and the agreement in each series: main effects, half-normal plot and residuals, where a series has them. */
+/** What moved the bloom and the agreement in each series: every plot of its effects, response surface and triangle of shares among them. */
 final class SeriesFigures implements FigureSpec {
 
   private static final List<String> OUTCOMES = List.of("bloom_mass");
-  private static final List<String> PRINTED = List.of("main-effects", "half-normal", "residuals");
   private static final double CONFIDENCE = 0.95;
   private static final long SEED = 20260101;
 
@@ -65,7 +64,7 @@ final class SeriesFigures implements FigureSpec {
     SeriesEffects effects = SeriesEffects.of(results.snapshot(), brief, burnt, outcome, SeriesEffects.Terms.USUAL, CONFIDENCE, SEED);
     if (effects.report().isPresent()) {
       String id = ("effects-" + series.id() + "-" + outcome.id() + "-").replaceAll("[:_]", "-");
-      EffectFigures.of(effects).stream().filter(named -> PRINTED.contains(named.id())).forEach(named -> figures.add(new NamedFigure(FileNames.of(id + named.id()),
+      EffectFigures.of(effects).forEach(named -> figures.add(new NamedFigure(FileNames.of(id + named.id()),
           named.title() + ": " + series.name() + ", " + outcome.name(), named.figure())));
     }
   }

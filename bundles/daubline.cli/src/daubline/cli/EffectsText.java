@@ -24,8 +24,9 @@ final class EffectsText {
   private static void print(SeriesEffects effects, EffectsReport report) {
     Out.line("  %d trials in %d furnaces; %s", report.trials(), report.furnaces(), report.method().word());
     if (Double.isFinite(report.trialDeviation())) {
-      Out.line("  equal trials differ by %s %s (one standard deviation)%s", Printed.number(report.trialDeviation(), 2), effects.outcome().unit(),
-          Double.isNaN(report.furnaceDeviation()) ? "" : ", furnaces by " + Printed.number(report.furnaceDeviation(), 2));
+      Out.line("  equal trials differ by %s %s (one standard deviation)%s%s", Printed.number(report.trialDeviation(), 2), effects.outcome().unit(),
+          Double.isNaN(report.furnaceDeviation()) ? "" : ", furnaces by " + Printed.number(report.furnaceDeviation(), 2), Double.isNaN(report.dayDeviation()) ? ""
+              : ", days by " + Printed.number(report.dayDeviation(), 2));
     }
     for (Effect e : report.effects()) {
       Out.line("  %s", e.sentence());
@@ -53,7 +54,7 @@ final class EffectsText {
 
   private static Map<String, Object> report(EffectsReport r) {
     return Json.map("method", r.method().word(), "trials", r.trials(), "furnaces", r.furnaces(), "mean", r.mean(), "trialDeviation", r.trialDeviation(), "furnaceDeviation",
-        r.furnaceDeviation(), "effects", r.effects().stream().map(EffectsText::effect).toList(), "halfNormal", r.halfNormal().map(h -> Json.map("names", h.names(), "sizes",
+        r.furnaceDeviation(), "dayDeviation", r.dayDeviation(), "effects", r.effects().stream().map(EffectsText::effect).toList(), "halfNormal", r.halfNormal().map(h -> Json.map("names", h.names(), "sizes",
             h.sizes(), "scores", h.scores(), "pseudoError", h.lenth().error(), "single", h.lenth().single(), "any", h.lenth().any())),
         "activity", r.activity().map(BoxMeyer::active));
   }

@@ -83,7 +83,12 @@ final class ProposalArguments {
 
   /** How alike trials of a furnace and of a day are thought to be. */
   Strata strata(SeriesData data) {
-    return new Strata(stated(ratio, data.planning().wishes().furnaceRatio()), stated(dayRatio, data.planning().wishes().dayRatio()));
+    return strata(new Strata(data.planning().wishes().furnaceRatio(), data.planning().wishes().dayRatio()));
+  }
+
+  /** The same where other ratios stand when none is asked for. */
+  Strata strata(Strata otherwise) {
+    return new Strata(stated(ratio, otherwise.furnace()), stated(dayRatio, otherwise.day()));
   }
 
   long seed(SeriesData data) {

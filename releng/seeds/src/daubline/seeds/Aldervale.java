@@ -82,9 +82,10 @@ final class Aldervale extends SeedStudy {
     series.setQuestion("Which of three reconstructions leaves remains consistent with Kiln Acre 1, "
         + "and can it be told from its rivals?");
     series.setPlan("Pilot in furnace A; furnaces A, B and C in turn, two fires each; then one new build of whichever "
-        + "is still in question, with one repeat. Furnace type changes only with a new build and is confounded with it; "
-        + "air flow is set on the day.");
-    series.setBudget("360 kg graded charcoal, 181 kg graded ore, clay for four furnaces, five people on eight Saturdays");
+        + "is still in question. At the end A takes the air of trial 1 with the ore of trial 2, because both had changed "
+        + "together, and B is burnt as in trial 3 again, because too little says how far equal trials differ. "
+        + "The way the slag leaves changes only with the furnace; air flow is set on the day.");
+    series.setBudget("500 kg graded charcoal, 235 kg graded ore, clay for four furnaces, five people on ten Saturdays");
     series.setSeed(20310412L);
     series.setStopCriteria("A carbon monoxide alarm sounds and does not stop at the next post. The wall burns through. "
         + "Wind above force 5, or the fire watch says so. Anybody is hurt or unwell. Anybody calls stop.");

@@ -89,7 +89,7 @@ final class AldervaleStore {
     analysis.setInstrument("Bench spectrometer of the laboratory");
     analysis.setStandards("two reference clays and one reference ore, measured within 2 % of their certificates");
     analysis.setLaboratory("Aldervale Field Club, A. Sly");
-    analysis.setOn("2031-04-28");
+    analysis.setOn(row.get("on"));
     analysis.setAreas(Integer.valueOf(row.get("areas")));
     analysis.setIronBasis(row.word("iron_basis", IronBasis.class));
     analysis.setTotalTyped(row.get("total"));

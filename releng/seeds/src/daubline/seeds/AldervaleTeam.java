@@ -114,7 +114,7 @@ final class AldervaleTeam {
     labour.setId("labour-2031");
     labour.setTeam(5);
     labour.setFirstDay("2031-04-05");
-    labour.setLastDay("2031-09-27");
+    labour.setLastDay("2031-10-25");
     labour.setWeekdays("Saturday");
     labour.setDaysOff("2031-04-19; 2031-06-28");
     labour.setBuildDays(2);
@@ -125,7 +125,7 @@ final class AldervaleTeam {
     labour.setRefitDays(1);
     labour.setRefitPeople(2);
     labour.setRefitDryDays(6);
-    labour.setFirings(2);
+    labour.setFirings(3);
     labour.setFailureShare(0.1);
     labour.setAssurance(0.9);
     labour.getPermissions().add(Make.find(study.getPermissions(), "permission-land"));

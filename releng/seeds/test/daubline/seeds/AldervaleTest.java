@@ -56,7 +56,7 @@ class AldervaleTest {
 
   @Test
   void everyPartOfAStudyIsShown() {
-    assertEquals(8, series.getTrials().size());
+    assertEquals(10, series.getTrials().size());
     assertEquals(4, series.getTrials().stream().map(Trial::getBuild).distinct().count());
     assertEquals(3, session.study().getReconstructions().size());
     assertEquals(2, session.study().getSites().size());

@@ -27,7 +27,7 @@ import java.util.Optional;
 
 /**
  * The trials of a series that were burnt, with the settings they were burnt at: as fired, otherwise as built, otherwise as
- * planned.
+ * planned; a number that differs from the planned one by no more than its uncertainty counts as planned.
  *
  * @param trials the trials, in the order of the series
  * @param design their settings, furnaces and days
@@ -120,14 +120,22 @@ public record BurntTrials(List<TrialData> trials, Design design, List<Finding> f
       }
       for (Stage stage : STAGES) {
         for (Statement statement : trial.at(stage, factor.id())) {
-          Optional<Double> code = BurntTrials.code(study.variables(), factor, statement.amount());
-          if (code.isPresent()) {
-            return code;
+          if (BurntTrials.code(study.variables(), factor, statement.amount()).isPresent()) {
+            return BurntTrials.code(study.variables(), factor, asPlanned(trial, factor, statement.amount()));
           }
         }
       }
       return Optional.empty();
     }
+  }
+
+  /**
+   * What was planned where it was done as planned as far as anybody could see, otherwise what was done: trials set alike are repeats, and
+   * the errors of a measured setting are no settings.
+   */
+  private static Amount asPlanned(TrialData trial, Factor factor, Amount done) {
+    return trial.at(Stage.PLANNED, factor.id()).stream().map(Statement::amount).filter(p -> p.isNumber() && done.isNumber())
+        .filter(p -> Math.abs(p.value() - done.value()) <= Math.max(done.sigmaOr(0), Deviation.SAME * Math.abs(p.value()))).findFirst().orElse(done);
   }
 
   /**

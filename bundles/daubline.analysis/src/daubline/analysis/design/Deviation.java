@@ -31,7 +31,7 @@ import java.util.Optional;
 public record Deviation(String trial, String what, String planned, String done, String because) {
 
   /** A setting within this share of the frozen one is as planned: scales and bellows are no better (common practice, no source). */
-  private static final double SAME = 0.03;
+  static final double SAME = 0.03;
 
   /** Every deviation from the last frozen plan of a series; empty when nothing was frozen. */
   public static List<Deviation> of(StudySnapshot study, SeriesData series) {

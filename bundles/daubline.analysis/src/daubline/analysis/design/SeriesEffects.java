@@ -5,6 +5,7 @@ import daubline.base.Finding;
 import daubline.base.TrialStatus;
 import daubline.engine.design.Design;
 import daubline.engine.design.Factor;
+import daubline.engine.design.Mixture;
 import daubline.engine.design.Model;
 import daubline.engine.design.Run;
 import daubline.engine.design.learn.EffectsReport;
@@ -62,10 +63,21 @@ public record SeriesEffects(DesignBrief brief, BurntTrials burnt, Outcome outcom
     List<Factor> factors = varied.design().factors();
     Model model = model(brief, factors, outcome.known(), terms);
     Optional<EffectsReport> report = factors.isEmpty() ? Optional.empty() : report(varied, outcome, model, confidence, seed, findings);
+    mixture(varied, findings);
+    BurntFindings.outside(varied, findings);
+    BurntFindings.failed(varied, outcome, model, report, findings);
     report.ifPresent(r -> r.findings().stream().filter(f -> !f.code().equals("effects.missing")).forEach(findings::add));
     missing(varied, outcome, findings);
     findings.sort(java.util.Comparator.comparing(Finding::severity));
     return new SeriesEffects(brief, varied, outcome, model, report, List.copyOf(findings));
+  }
+
+  private static void mixture(BurntTrials burnt, List<Finding> findings) {
+    Mixture.of(burnt.design()).ifPresent(m -> {
+      List<String> names = m.names(burnt.design().factors());
+      findings.add(Finding.note("effects.mixture", "the effects", String.join(", ", names) + " are shares of one whole: none of them was ever changed alone, and an effect of "
+          + names.get(0) + " or " + names.get(1) + " is that of taking it instead of " + names.get(2), "look at the triangle of shares rather than at single effects"));
+    });
   }
 
   private static void missing(BurntTrials burnt, Outcome outcome, List<Finding> findings) {

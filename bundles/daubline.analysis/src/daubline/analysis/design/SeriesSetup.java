@@ -15,13 +15,16 @@ import daubline.model.Provision;
 import daubline.model.Series;
 import daubline.model.Study;
 import daubline.session.StudySession;
+import daubline.session.store.LotMass;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** Writes what a series is planned with into the study, each step as one named change. */
 public final class SeriesSetup {
@@ -110,8 +113,9 @@ public final class SeriesSetup {
   }
 
   /**
-   * Provides ore and charcoal from the lots that nothing else was made of, with what past trials took of them, and clay
-   * where there is any. What is provided already stays as it is.
+   * Provides ore and charcoal from the lots that nothing else of their kind was made of, with what past trials took of them,
+   * and clay where there is any. What is provided already stays as it is. Ore and charcoal that lay there while trials were
+   * burnt and that none of them took are left alone: such as fines kept for something else.
    *
    * @return the names of what was provided
    */
@@ -120,7 +124,7 @@ public final class SeriesSetup {
     for (Lot lot : session.study().getLots()) {
       Material material = lot.getMaterial();
       boolean stock = material == Material.ORE || material == Material.CHARCOAL || material == Material.CLAY;
-      if (stock && isLeaf(session.study(), lot) && series.getProvisions().stream().noneMatch(p -> p.getLots().contains(lot))) {
+      if (stock && isLeaf(session.study(), lot) && !isLeftAlone(session.study(), lot) && series.getProvisions().stream().noneMatch(p -> p.getLots().contains(lot))) {
         byMaterial.computeIfAbsent(material, m -> new ArrayList<>()).add(lot);
       }
     }
@@ -135,8 +139,17 @@ public final class SeriesSetup {
     return byMaterial.keySet().stream().map(Material::word).toList();
   }
 
+  /** Whether no other lot of its kind was made of it; ash burnt of charcoal for the laboratory takes nothing away. */
   private static boolean isLeaf(Study study, Lot lot) {
-    return study.getLots().stream().noneMatch(l -> l.getFrom().contains(lot));
+    return study.getLots().stream().noneMatch(l -> l.getMaterial() == lot.getMaterial() && l.getFrom().contains(lot));
+  }
+
+  private static boolean isLeftAlone(Study study, Lot lot) {
+    boolean charged = LotMass.of(study, lot).filter(m -> m.charged().value() > 0).isPresent();
+    String since = Stream.concat(Stream.of(String.valueOf(lot.getDeliveredOn())), lot.getTreatments().stream().map(t -> String.valueOf(t.getOn())))
+        .filter(on -> !on.equals("null")).max(Comparator.naturalOrder()).orElse("");
+    return USED.containsKey(lot.getMaterial()) && !charged && !since.isEmpty() && study.getSeries().stream().flatMap(s -> s.getTrials().stream())
+        .anyMatch(t -> t.getStatus().isBurnt() && t.getOn() != null && t.getOn().compareTo(since) > 0);
   }
 
   /** The mean that past trials took of a material, kg to two digits. */

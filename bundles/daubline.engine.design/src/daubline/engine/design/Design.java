@@ -65,6 +65,16 @@ public record Design(String name, List<Factor> factors, List<Run> runs, List<Str
     return furnaceCount() < size();
   }
 
+  /** On how many different days. */
+  public int dayCount() {
+    return (int) IntStream.of(days()).distinct().count();
+  }
+
+  /** Whether there are several days and some day has more than one trial, so that trials share its weather and its crew. */
+  public boolean sharesDays() {
+    return dayCount() > 1 && dayCount() < size();
+  }
+
   /** The same trials without one of them. */
   public Design without(int trial) {
     List<Run> rest = new ArrayList<>(runs);

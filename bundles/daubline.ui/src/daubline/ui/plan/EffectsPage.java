@@ -168,7 +168,7 @@ public final class EffectsPage implements Page {
     effects.report().ifPresent(r -> {
       lines.add(Words.of("effects.method", r.trials(), r.furnaces(), r.method().word()));
       if (Double.isFinite(r.trialDeviation())) {
-        lines.add(Words.of("effects.scatter", Printed.number(r.trialDeviation(), 2), asked.unit(), Double.isNaN(r.furnaceDeviation()) ? "–" : Printed.number(r.furnaceDeviation(), 2)));
+        lines.add(Words.of("effects.scatter", Printed.number(r.trialDeviation(), 2), asked.unit(), scatter(r.furnaceDeviation()), scatter(r.dayDeviation())));
       }
       r.effects().forEach(e -> lines.add(e.sentence()));
       r.activity().ifPresent(a -> lines.add(Words.of("effects.active", IntStream.range(0, a.active().length)
@@ -181,6 +181,10 @@ public final class EffectsPage implements Page {
     plot.setItems(figures.stream().map(f -> Words.orElse("effects.plot." + f.id(), f.title())).toArray(String[]::new));
     plot.select(Math.max(0, plot.indexOf(before)));
     draw();
+  }
+
+  private static String scatter(double deviation) {
+    return Double.isNaN(deviation) ? "–" : Printed.number(deviation, 2);
   }
 
   private static List<String> line(Effect e, String unit) {

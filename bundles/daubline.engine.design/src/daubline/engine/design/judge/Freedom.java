@@ -32,7 +32,7 @@ public record Freedom(int trials, int furnaces, int days, int[] ofColumn, List<S
       int[] one = {c};
       boolean furnace = useFurnaces && Within.between(x, one, design.furnaces());
       boolean day = useDays && Within.between(x, one, design.days());
-      stratum.add(furnace && c > 0 ? "furnace" : day && c > 0 ? "day" : c == 0 && useFurnaces ? "furnace" : "trial");
+      stratum.add(furnace || c == 0 && useFurnaces ? "furnace" : day ? "day" : "trial");
     }
     int furnaces = useFurnaces ? between(x, stratum, "furnace", design.furnaces()) : 0;
     int days = useDays ? between(x, stratum, "day", design.days()) : 0;

@@ -16,7 +16,7 @@ import daubline.engine.design.Term;
  * @param p the probability of an effect as large out of chance, NaN without error
  * @param smallest the size that would have been seen four times in five; infinite without error
  * @param stratum what it changes with: "trial", "furnace" or "day"
- * @param separable whether it can be told from the difference between furnaces
+ * @param separable whether it can be told from the difference between furnaces, or between days
  * @param aliases what the estimate could as well be, such as "charge × ore, or in part air × ore"; empty when nothing
  * @param permutation the second opinion from dealing the settings out anew
  * @param sentence all of it in words

@@ -28,6 +28,7 @@ import java.util.stream.IntStream;
  * @param mean the mean outcome of the model
  * @param trialDeviation the standard deviation between trials; NaN without error
  * @param furnaceDeviation the standard deviation between furnaces, 0 at the boundary; NaN when not asked
+ * @param dayDeviation the standard deviation between days, 0 at the boundary; NaN when not asked
  * @param effects one for each column that can be told apart
  * @param halfNormal for the half-normal plot, when there are three effects or more of one stratum
  * @param activity the activity probabilities of an aliased two-level screen
@@ -35,7 +36,7 @@ import java.util.stream.IntStream;
  * @param findings what the reader must know
  */
 public record EffectsReport(Method method, int trials, int furnaces, double mean, double trialDeviation, double furnaceDeviation,
-    List<Effect> effects, Optional<HalfNormal> halfNormal, Optional<BoxMeyer> activity, Fitted fitted, List<Finding> findings) {
+    double dayDeviation, List<Effect> effects, Optional<HalfNormal> halfNormal, Optional<BoxMeyer> activity, Fitted fitted, List<Finding> findings) {
 
   /** How effects were judged. */
   public enum Method {
@@ -43,6 +44,12 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
     LEAST_SQUARES("least squares, every trial in a furnace of its own"),
     /** Restricted maximum likelihood with furnaces as a stratum, after Kenward and Roger. */
     FURNACES("restricted maximum likelihood with furnaces as a stratum (Kenward–Roger)"),
+    /** The same with days as a stratum, where days are shared and furnaces are not. */
+    DAYS("restricted maximum likelihood with days as a stratum (Kenward–Roger)"),
+    /** The same with both. */
+    FURNACES_AND_DAYS("restricted maximum likelihood with furnaces and days as strata (Kenward–Roger)"),
+    /** Too few furnaces or days to say how far they differ: each stratum by itself. */
+    LAYER_BY_LAYER("each stratum by itself, since so few furnaces or days do not tell how far they differ: what changes within them is compared within them only"),
     /** Too few trials for an error: half-normal plot with Lenth's pseudo standard error. */
     HALF_NORMAL("half-normal plot with Lenth's pseudo standard error, since too few trials are left for an error"),
     /** Not even that: fewer than three effects of one stratum to compare. */
@@ -110,6 +117,7 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
     private final double[] y;
     private final List<Finding> findings;
     private final Estimates estimates;
+    private final Layers layers;
     private final Freedom freedom;
     private final List<DesignReview.Alias> aliases;
     private final Optional<HalfNormal> halfNormal;
@@ -121,7 +129,8 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
       this.findings = findings;
       model = request.model();
       estimates = Estimates.of(design, model, y);
-      freedom = Freedom.of(design, model.matrix(design.settings()), false);
+      layers = estimates.layers();
+      freedom = Freedom.of(design, model.matrix(design.settings()), layers.days());
       aliases = Aliases.of(design, model, estimates.kept(), Strata.NONE.precision(design.furnaces(), design.days()));
       halfNormal = halfNormal();
     }
@@ -134,12 +143,12 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
         }
       }
       dependent();
-      furnaceStratum(effects);
+      strata(effects);
       several(effects);
       double least = Arrays.stream(estimates.freedom()).min().orElse(0);
       Method method = estimates.method() == Method.HALF_NORMAL && halfNormal.isEmpty() ? Method.ESTIMATES : estimates.method();
       return new EffectsReport(method, y.length, design.furnaceCount(), estimates.coefficients()[0],
-          Math.sqrt(estimates.trialVariance()), Math.sqrt(estimates.furnaceVariance()), effects, halfNormal, activity(),
+          Math.sqrt(estimates.trialVariance()), Math.sqrt(estimates.furnaceVariance()), Math.sqrt(estimates.dayVariance()), effects, halfNormal, activity(),
           new Fitted(model, estimates.kept(), estimates.coefficients(), estimates.covariance(), least), findings);
     }
 
@@ -151,15 +160,15 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
       double below = estimates.freedom()[k];
       double reach = Tails.within(request.confidence(), below) * error;
       String stratum = freedom.stratum().get(column);
-      boolean separable = !stratum.equals("furnace") || freedom.furnaces() >= 2;
+      boolean separable = stratum.equals("trial") || (stratum.equals("day") ? freedom.days() : freedom.furnaces()) >= 2;
       double[] x = design.settings().stream().mapToDouble(s -> model.value(column, s)).toArray();
-      Permutation permutation = Permutation.of(y, x, design.sharesFurnaces() ? design.furnaces() : new int[y.length], DRAWS,
-          request.seed());
+      int[] groups = stratum.equals("day") ? design.days() : layers.furnaces() ? design.furnaces() : new int[y.length];
+      Permutation permutation = Permutation.of(y, x, groups, DRAWS, request.seed());
       Effect bare = new Effect(model.name(column), model.terms().get(model.termOf(column)), change(column), estimate, error, below,
           estimate - reach, estimate + reach, Tails.t(estimate / error, below),
           below > 0 ? error * Power.smallest(DesignReview.POWER, below, 1 - request.confidence()) : Double.POSITIVE_INFINITY, stratum,
           separable, aliases(model.name(column)), permutation, "");
-      return Sentences.with(bare, request, y.length, design, halfNormal.orElse(null));
+      return Sentences.with(bare, request, design, halfNormal.orElse(null));
     }
 
     private String change(int column) {
@@ -195,19 +204,29 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
       }
     }
 
-    private void furnaceStratum(List<Effect> effects) {
-      String names = effects.stream().filter(e -> !e.separable()).map(Effect::name).collect(Collectors.joining(", "));
-      if (!names.isEmpty()) {
-        findings.add(Finding.warning("effects.furnace", "the effects", names + " cannot be separated from furnace-to-furnace "
-            + "variation", "build more furnaces of the same kind"));
+    private void strata(List<Effect> effects) {
+      for (String stratum : List.of("furnace", "day")) {
+        String names = effects.stream().filter(e -> !e.separable() && e.stratum().equals(stratum)).map(Effect::name).collect(Collectors.joining(", "));
+        if (!names.isEmpty()) {
+          findings.add(Finding.warning("effects." + stratum, "the effects", names + " cannot be separated from " + stratum + "-to-" + stratum + " variation",
+              stratum.equals("furnace") ? "build more furnaces of the same kind" : "burn the same setting on more days"));
+        }
       }
-      if (estimates.method() == Method.FURNACES && estimates.furnaceVariance() == 0) {
-        findings.add(Finding.note("effects.furnace-boundary", "the effects", "the variance between furnaces is estimated as 0 "
-            + "(boundary)", "with so few furnaces this says little; furnaces stay a stratum"));
+      boundary("furnace", estimates.furnaceVariance());
+      boundary("day", estimates.dayVariance());
+      if (!layers.shadow().isEmpty()) {
+        findings.add(Finding.warning("effects.days", "the effects", layers.shadow(), "read each estimate as that of the setting and of the days it was burnt on, or spread settings over days"));
       }
-      if (design.sharesFurnaces() && estimates.method() == Method.HALF_NORMAL) {
-        findings.add(Finding.warning("effects.no-error", "the effects", "furnaces are burnt more than once, and no trial is left "
+      if (layers.any() && estimates.method() == Method.HALF_NORMAL) {
+        findings.add(Finding.warning("effects.no-error", "the effects", (layers.furnaces() ? "furnaces are burnt" : "days are used") + " more than once, and no trial is left "
             + "to show how equal trials differ", "ask about fewer factors, or add repeats"));
+      }
+    }
+
+    private void boundary(String stratum, double variance) {
+      if (variance == 0) {
+        findings.add(Finding.note("effects." + stratum + "-boundary", "the effects", "the variance between " + stratum + "s is estimated as 0 (boundary)",
+            "with so few " + stratum + "s this says little; " + stratum + "s stay a stratum"));
       }
     }
 
@@ -229,7 +248,7 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
     private Optional<HalfNormal> halfNormal() {
       double[] standardised = estimates.standardised(design, model);
       int[] of = IntStream.range(0, standardised.length).filter(k -> estimates.kept()[k] > 0)
-          .filter(k -> !design.sharesFurnaces() || freedom.stratum().get(estimates.kept()[k]).equals("trial"))
+          .filter(k -> !layers.any() || freedom.stratum().get(estimates.kept()[k]).equals("trial"))
           .boxed().sorted(java.util.Comparator.comparingDouble(k -> Math.abs(standardised[k]))).mapToInt(k -> k).toArray();
       if (of.length < 3) {
         return Optional.empty();
@@ -243,7 +262,7 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
       boolean twoLevel = design.factors().stream().allMatch(f -> f.names().size() <= 2);
       boolean aliased = estimates.kept().length < model.size() || aliases.stream().anyMatch(a -> Math.abs(a.share()) > 0.3);
       int k = design.factors().size();
-      if (!twoLevel || !aliased || design.sharesFurnaces() || k < 3 || k > 12 || y.length < 8) {
+      if (!twoLevel || !aliased || layers.any() || k < 3 || k > 12 || y.length < 8) {
         return Optional.empty();
       }
       Model main = Model.main(design.factors());

@@ -9,12 +9,13 @@ final class Sentences {
   private Sentences() {
   }
 
-  static Effect with(Effect e, EffectsRequest request, int trials, Design design, EffectsReport.HalfNormal halfNormal) {
+  static Effect with(Effect e, EffectsRequest request, Design design, EffectsReport.HalfNormal halfNormal) {
     StringBuilder text = new StringBuilder();
     String unit = request.unit().isEmpty() ? "" : "\u00A0" + request.unit();
     text.append(e.name()).append(e.change().isEmpty() ? "" : " " + e.change()).append(": ").append(request.outcome()).append(' ')
         .append(signed(e.estimate(), e.standardError())).append(unit);
-    String behind = trials + " trials" + (design.sharesFurnaces() ? " in " + design.furnaceCount() + " furnaces" : "");
+    String behind = design.size() + " trials" + (design.sharesFurnaces() ? " in " + design.furnaceCount() + " furnaces" : "")
+        + (design.sharesDays() ? " on " + design.dayCount() + " days" : "");
     if (e.freedom() > 0) {
       text.append(" (").append(Printed.number(100 * request.confidence(), 3)).append(" % interval ")
           .append(rounded(e.low(), e.standardError())).append(" to ").append(rounded(e.high(), e.standardError()))
@@ -24,7 +25,7 @@ final class Sentences {
       text.append(", ").append(behind).append(". ").append(unjudged(e, halfNormal));
     }
     if (!e.separable()) {
-      text.append(" It cannot be separated from furnace-to-furnace variation.");
+      text.append(" It cannot be separated from " + e.stratum() + "-to-" + e.stratum() + " variation.");
     }
     if (!e.aliases().isEmpty()) {
       text.append(" It could as well be ").append(e.aliases()).append('.');
@@ -35,6 +36,9 @@ final class Sentences {
 
   private static String unjudged(Effect e, EffectsReport.HalfNormal plot) {
     int place = plot == null ? -1 : plot.names().indexOf(e.name());
+    if (place < 0 && !e.stratum().equals("trial")) {
+      return "Too few " + e.stratum() + "s are left to say how far it can be trusted, or how small an effect could have been seen.";
+    }
     if (place < 0) {
       return "No repeat is left to say how far it can be trusted, or how small an effect could have been seen.";
     }
