@@ -52,7 +52,7 @@ class BlindTest {
   /** Runs the command and answers its question. */
   private static void answer(String title, String button, String name) throws Exception {
     Display.getCurrent().timerExec(300, () -> Arrays.stream(Display.getCurrent().getShells()).flatMap(s -> Window.all(s).stream())
-        .filter(c -> "blind.who".equals(c.getData("id"))).map(Combo.class::cast).findFirst().orElseThrow().setText(name));
+        .filter(c -> "recorder".equals(c.getData("id"))).map(Combo.class::cast).findFirst().orElseThrow().setText(name));
     Window.answer(title, button);
     run("recordBlind");
   }

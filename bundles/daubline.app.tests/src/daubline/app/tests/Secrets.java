@@ -1,5 +1,7 @@
 package daubline.app.tests;
 
+import daubline.base.ValueKind;
+import daubline.base.Variable;
 import daubline.model.BlindRecording;
 import daubline.model.Citation;
 import daubline.model.Hazard;
@@ -9,6 +11,7 @@ import daubline.model.ResidueClass;
 import daubline.model.Series;
 import daubline.model.Study;
 import daubline.model.VariableDefinition;
+import daubline.session.StudyVariables;
 import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
@@ -36,6 +39,12 @@ final class Secrets {
     all.read(study);
     for (Iterator<EObject> i = study.eAllContents(); i.hasNext();) {
       all.read(i.next());
+    }
+    for (Variable variable : StudyVariables.of(study).all()) {
+      all.open.append(String.join("\n", variable.name(), variable.group(), variable.meaning(), variable.source(), String.join("\n", variable.words()))).append('\n');
+    }
+    for (ValueKind kind : ValueKind.values()) {
+      all.open.append(kind.word()).append('\n');
     }
     String shown = all.open.toString();
     all.secrets.removeIf(shown::contains);

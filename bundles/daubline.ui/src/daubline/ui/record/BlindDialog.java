@@ -73,7 +73,7 @@ public final class BlindDialog extends Dialog {
     who.setItems(people.toArray(String[]::new));
     who.setText(name);
     who.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-    who.setData("id", "blind.who");
+    who.setData("id", "recorder");
     Pages.named(who, question, "");
     who.addListener(SWT.Modify, e -> {
       name = who.getText().strip();

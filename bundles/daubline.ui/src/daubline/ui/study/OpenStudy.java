@@ -3,12 +3,18 @@ package daubline.ui.study;
 import daubline.analysis.StudyResults;
 import daubline.base.Finding;
 import daubline.model.BlindRecording;
+import daubline.model.Context;
+import daubline.model.FurnaceBuild;
 import daubline.model.Hazard;
 import daubline.model.Identified;
+import daubline.model.Lot;
 import daubline.model.Named;
 import daubline.model.Permission;
 import daubline.model.Person;
+import daubline.model.Reconstruction;
 import daubline.model.ResidueClass;
+import daubline.model.Sheet;
+import daubline.model.Site;
 import daubline.model.Study;
 import daubline.model.Trial;
 import daubline.model.VariableDefinition;
@@ -147,10 +153,13 @@ public final class OpenStudy {
     return EcoreUtil.getRootContainer(object) instanceof Study study && BlindRecordings.current(study).isPresent();
   }
 
-  /** The name of an object as screens print it; a trial has a code name while somebody records blind. */
+  /** The name of an object as screens print it; while somebody records blind a trial has a code name, and what tells of run or evidence none. */
   public static String nameOf(EObject object) {
     if (object instanceof Trial trial && isBlind(trial)) {
       return BlindRecordings.nameOf(trial);
+    }
+    if (isTelling(object) && isBlind(object)) {
+      return Words.of("page.blind");
     }
     if (object instanceof Named named) {
       return named.getName() == null || named.getName().isBlank() ? String.valueOf(named.getId()) : named.getName();
@@ -161,6 +170,10 @@ public final class OpenStudy {
       default -> null;
     };
     return name == null || name.isBlank() ? object.eClass().getName() : name;
+  }
+
+  private static boolean isTelling(EObject o) {
+    return o instanceof Site || o instanceof Context || o instanceof Sheet || o instanceof Reconstruction || o instanceof FurnaceBuild || o instanceof Lot;
   }
 
   void close() {
