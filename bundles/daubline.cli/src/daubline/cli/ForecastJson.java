@@ -30,8 +30,23 @@ final class ForecastJson {
         }
       }
       json.writeEndArray();
+      races(json, all);
       json.writeEndObject();
     });
+  }
+
+  /** Which trial chokes first and why, for each point of the grid. */
+  private static void races(JsonGenerator json, Map<String, List<TrialForecast>> all) throws IOException {
+    json.writeArrayFieldStart("races");
+    for (Map.Entry<String, List<TrialForecast>> tried : all.entrySet()) {
+      for (String sentence : RaceWords.sentences(tried.getValue())) {
+        json.writeStartObject();
+        json.writeStringField("tried", tried.getKey());
+        json.writeStringField("says", sentence);
+        json.writeEndObject();
+      }
+    }
+    json.writeEndArray();
   }
 
   private static void write(JsonGenerator json, String tried, TrialForecast trial) throws IOException {

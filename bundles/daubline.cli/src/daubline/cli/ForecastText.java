@@ -1,7 +1,6 @@
 package daubline.cli;
 
 import daubline.analysis.forecast.Figures;
-import daubline.analysis.forecast.InletRace;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.base.Printed;
 import daubline.engine.process.BurnForecast;
@@ -66,21 +65,13 @@ final class ForecastText {
 
   /** In which order slag and bloom reach the air inlets, by the share of the charging that is over then. */
   private static void order(List<TrialForecast> forecasts) {
-    InletRace.firstToTap(forecasts).ifPresent(r -> Out.line("to be tapped first: %s", reason(r)));
-    InletRace.firstToChoke(forecasts).ifPresent(r -> Out.line("%s: %s, its inlet %s cm above the floor, %s", r.isBlocked() ? "first to choke, having no tap"
-        : "nearest to choking, having no tap", reason(r), Printed.fixed(100 * r.inlet(), 0), r.where().pit() > 0 ? "with a pit below it" : "no pit below it"));
+    RaceWords.sentences(forecasts).forEach(Out::line);
     Out.line("slag and bloom reach the air inlet, the earliest first:");
     forecasts.stream().filter(f -> f.forecast().isPresent()).sorted(Comparator.comparingDouble(f -> middle(f, BurnQuantity.BLOCKING)))
         .forEach(f -> Out.line("  %-24s after %s h (%s) of %s h: %s kg of slag, inlet %s", f.name(),
             Figures.text(BurnQuantity.BLOCKING, middle(f, BurnQuantity.BLOCKING)), f.get(BurnQuantity.BLOCKING).map(ForecastText::interval).orElse(""),
             Figures.text(BurnQuantity.DURATION, middle(f, BurnQuantity.DURATION)), Figures.text(BurnQuantity.SLAG, middle(f, BurnQuantity.SLAG)),
             Double.isNaN(f.plan().shape().inlet()) ? "height unknown" : Printed.number(f.plan().shape().inlet() * 100, 3) + " cm above the floor"));
-  }
-
-  private static String reason(InletRace r) {
-    String interval = Double.isNaN(r.low()) ? "" : " (" + Figures.text(BurnQuantity.BLOCKING, r.low()) + "–" + Figures.text(BurnQuantity.BLOCKING, r.high()) + ")";
-    return r.trial().name() + ", after about " + Figures.text(BurnQuantity.BLOCKING, r.after()) + " h" + interval + " of " + Figures.text(BurnQuantity.DURATION, r.duration())
-        + " h, because " + Printed.fixed(3600 * r.slag(), 1) + " kg of slag an hour go into " + Printed.fixed(1000 * r.room(), 1) + " L of room among the charcoal";
   }
 
   private static double middle(TrialForecast trial, BurnQuantity quantity) {

@@ -176,6 +176,15 @@ class CommandsTest {
     }
   }
 
+  /** The sentence that says which trial chokes first stands in the text and in the JSON. */
+  @Test
+  void theJsonSaysWhichTrialChokesFirstAndWhy() {
+    String text = Run.of("predict", "seeds/aldervale", "--draws", "0").out();
+    String json = Run.of("predict", "seeds/aldervale", "--draws", "0", "--json").out();
+    String first = text.lines().filter(l -> l.contains("having no tap: ")).findFirst().orElseThrow();
+    assertTrue(first.contains("because") && json.contains("\"says\" : \"" + first) || json.contains("\"says\":\"" + first), first + json.substring(json.length() - 600));
+  }
+
   @Test
   void balancesShowWhatIsLeftOver() {
     Run balance = Run.of("balance", "seeds/aldervale", "--trial", "Aldervale 2", "--draws", "50");

@@ -28,8 +28,8 @@ final class Collocation {
   double metal;
   private final double[] slope;
   private final double[] jacobian;
-  private final double[] middle = new double[N];
-  private final double[] middleSlope = new double[N];
+  private final double[] middle;
+  private final double[] middleSlope;
   private final double[] middleJacobian = new double[N * WIDTH];
   private final double[] nudged = new double[N];
   private final double[] work = new double[N];
@@ -51,6 +51,8 @@ final class Collocation {
     u = new double[size];
     slope = new double[size];
     jacobian = new double[size * WIDTH];
+    middle = new double[N * intervals];
+    middleSlope = new double[N * intervals];
     residual = new double[size];
     byFuel = new double[size];
     byMetal = new double[size];
@@ -72,7 +74,7 @@ final class Collocation {
     double most = 0;
     for (int i = 0; i < intervals; i++) {
       middle(i);
-      shaft.slope(middle, 0, fuel, metal, middleSlope, 0);
+      shaft.slope(middle, i * N, fuel, metal, middleSlope, i * N);
       for (int k = 0; k < N; k++) {
         residual[2 + i * N + k] = defect(i, k);
       }
@@ -91,14 +93,14 @@ final class Collocation {
     int a = i * N;
     int b = a + N;
     for (int k = 0; k < N; k++) {
-      middle[k] = (u[a + k] + u[b + k]) / 2 + h / 8 * (slope[a + k] - slope[b + k]);
+      middle[a + k] = (u[a + k] + u[b + k]) / 2 + h / 8 * (slope[a + k] - slope[b + k]);
     }
   }
 
   private double defect(int i, int k) {
     int a = i * N + k;
     int b = a + N;
-    return u[b] - u[a] - (z[i + 1] - z[i]) / 6 * (slope[a] + 4 * middleSlope[k] + slope[b]);
+    return u[b] - u[a] - (z[i + 1] - z[i]) / 6 * (slope[a] + 4 * middleSlope[a] + slope[b]);
   }
 
   private void ends() {
@@ -128,7 +130,7 @@ final class Collocation {
   boolean prepareStep() {
     matrix.clear();
     for (int i = 0; i <= intervals; i++) {
-      differentiate(u, i * N, slope, i * N, jacobian, i * N * WIDTH);
+      differentiate(u, i * N, slope, jacobian, i * N * WIDTH);
     }
     for (int i = 0; i < intervals; i++) {
       assemble(i);
@@ -143,7 +145,7 @@ final class Collocation {
     return border();
   }
 
-  private void differentiate(double[] state, int at, double[] base, int baseAt, double[] out, int to) {
+  private void differentiate(double[] state, int at, double[] base, double[] out, int to) {
     System.arraycopy(state, at, nudged, 0, N);
     for (int c : ORDER) {
       double size = c < N ? nudged[c] : c == N ? fuel : metal;
@@ -156,16 +158,14 @@ final class Collocation {
         nudged[c] = size;
       }
       for (int k = 0; k < N; k++) {
-        out[to + k * WIDTH + c] = (work[k] - base[baseAt + k]) / by;
+        out[to + k * WIDTH + c] = (work[k] - base[at + k]) / by;
       }
     }
   }
 
   private void assemble(int i) {
     double h = z[i + 1] - z[i];
-    middle(i);
-    shaft.slope(middle, 0, fuel, metal, middleSlope, 0);
-    differentiate(middle, 0, middleSlope, 0, middleJacobian, 0);
+    differentiate(middle, i * N, middleSlope, middleJacobian, 0);
     int a = i * N * WIDTH;
     int b = a + N * WIDTH;
     for (int k = 0; k < N; k++) {
@@ -268,5 +268,14 @@ final class Collocation {
     }
     fuel += share * stepFuel;
     metal += share * stepMetal;
+  }
+
+  /** The hottest solids of the present state, K. */
+  double hottestSolid() {
+    double hottest = 0;
+    for (int i = 0; i <= intervals; i++) {
+      hottest = Math.max(hottest, KILO * u[i * N + SOLID_T]);
+    }
+    return hottest;
   }
 }

@@ -22,6 +22,9 @@ final class OreStep {
   private double surfaceTerm;
   private double pores;
   private double share;
+  private double done = Double.NaN;
+  private double left;
+  private double core;
 
   private OreStep(double rateLog, double rateHeat, double poreLog, double poreSlope, double balanceSlope,
       double balanceLog) {
@@ -53,10 +56,18 @@ final class OreStep {
 
   /** Speed of reduction by gas concentration, m/s: driving share over the resistances of front, pores and film. */
   double speed(double done, double y1, double y2, double radius, double film) {
-    double left = Math.max(1 - done, 0);
-    double x = Math.cbrt(left + CORE);
-    double resistance = surfaceTerm / (x * x) + (1 - Math.min(x, 1)) * radius / (pores * x) + film;
+    reach(done);
+    double resistance = surfaceTerm / (core * core) + (1 - Math.min(core, 1)) * radius / (pores * core) + film;
     double drive = ShaftEquations.softMax(y1 - (y1 + y2) * share, SOFT);
     return drive / resistance * left / (left + CORE);
+  }
+
+  /** What is left and the radius of the core, kept until another degree is asked for. */
+  private void reach(double degree) {
+    if (degree != done) {
+      done = degree;
+      left = Math.max(1 - degree, 0);
+      core = Math.cbrt(left + CORE);
+    }
   }
 }

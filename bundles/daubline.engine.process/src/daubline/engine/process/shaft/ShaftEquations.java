@@ -84,6 +84,19 @@ final class ShaftEquations {
   private double chemical;
   private double unmolten;
   private double dried;
+  private double cpCo;
+  private double cpCo2;
+  private double cpNitrogen;
+  private double cpSteam;
+  private double hCo;
+  private double hCo2;
+  private double hSteam;
+  private double cpCarbon;
+  private double hCarbon;
+  private double hWater;
+  private double hHaematite;
+  private double hFeo;
+  private double hIron;
 
   ShaftEquations(ShaftInputs in) {
     this.in = in;
@@ -180,15 +193,12 @@ final class ShaftEquations {
     out[to + WATER] = dw / unit;
 
     double exchange = heat * (tg - ts);
-    double gasCapacity = co * Enthalpy.CO.cp(tg) + co2 * Enthalpy.CO2.cp(tg) + nitrogen * Enthalpy.N2.cp(tg)
-        + water * Enthalpy.STEAM.cp(tg);
+    double gasCapacity = co * cpCo + co2 * cpCo2 + nitrogen * cpNitrogen + water * cpSteam;
     out[to + GAS_T] = (-exchange - wall * (tg - ambient)) / gasCapacity / KILO;
-    double solidCapacity = carbon * Enthalpy.CARBON.cp(ts) + dry * inertPerFuel * 1000 + water * 75.3
+    double solidCapacity = carbon * cpCarbon + dry * inertPerFuel * 1000 + water * 75.3
         + ironFlow * ((1 - x1) * 71.3 + (x1 - x2) * 56.8 + x2 * 37.5);
-    double released = (2 * gasified - dOxygen) * Enthalpy.CO.at(tg) + (dOxygen - gasified) * Enthalpy.CO2.at(tg)
-        + dw * Enthalpy.STEAM.at(tg);
-    double stored = gasified * Enthalpy.CARBON.at(ts) + dw * Enthalpy.WATER.at(ts) + ironFlow
-        * (-d1 * Enthalpy.HAEMATITE.at(ts) + (d1 - d2) * Enthalpy.FEO.at(ts) + d2 * Enthalpy.IRON.at(ts));
+    double released = (2 * gasified - dOxygen) * hCo + (dOxygen - gasified) * hCo2 + dw * hSteam;
+    double stored = gasified * hCarbon + dw * hWater + ironFlow * (-d1 * hHaematite + (d1 - d2) * hFeo + d2 * hIron);
     out[to + SOLID_T] = (released - stored - exchange) / solidCapacity / KILO;
   }
 
@@ -202,9 +212,16 @@ final class ShaftEquations {
     viscosity = VISCOSITY * Math.exp(.7 * log);
     diffusion = 1.6e-5 * Math.exp(1.75 * log);
     conduction = .026 * Math.exp(.8 * log);
+    cpCo = Enthalpy.CO.cp(tg);
+    cpCo2 = Enthalpy.CO2.cp(tg);
+    cpNitrogen = Enthalpy.N2.cp(tg);
+    cpSteam = Enthalpy.STEAM.cp(tg);
+    hCo = Enthalpy.CO.at(tg);
+    hCo2 = Enthalpy.CO2.at(tg);
+    hSteam = Enthalpy.STEAM.at(tg);
   }
 
-  /** Rates that depend on the temperature of the solids alone, kept until another is asked for. */
+  /** Rates and heats that depend on the temperature of the solids alone, kept until another is asked for. */
   private void heatSolid(double ts) {
     if (ts == solidT) {
       return;
@@ -218,6 +235,12 @@ final class ShaftEquations {
     toMetal.heat(inverse);
     unmolten = logistic((melts - ts) / width);
     dried = drying * logistic((ts - 373.15) / 10);
+    cpCarbon = Enthalpy.CARBON.cp(ts);
+    hCarbon = Enthalpy.CARBON.at(ts);
+    hWater = Enthalpy.WATER.at(ts);
+    hHaematite = Enthalpy.HAEMATITE.at(ts);
+    hFeo = Enthalpy.FEO.at(ts);
+    hIron = Enthalpy.IRON.at(ts);
   }
 
   /** Boudouard gasification, mol C/(s m): chemistry and film transfer in series, driven by distance to equilibrium. */

@@ -40,18 +40,24 @@ final class ShaftOutputs {
     ironFlow = dry * shaft.ironPerFuel;
   }
 
-  /** Why a furnace cannot be solved, as far as its numbers tell. */
-  static String reason(ShaftEquations shaft, Collocation c) {
-    double perArea = in(shaft, ShaftParameter.AIR) * (1 - in(shaft, ShaftParameter.LEAK)) / shaft.area;
-    if (perArea < .3 / 6) {
-      return "too little air reaches the charcoal (" + Math.round(perArea * 600) / 100.0
-          + " L/min per cm²) for a steady hot shaft";
-    }
-    return "the equations do not settle for these numbers; a value near the end of its range is the usual cause";
+  /** Air that passes the charcoal by hearth area, m/s. */
+  private static double blast(ShaftInputs in) {
+    double d = in.get(ShaftParameter.DIAMETER);
+    return in.get(ShaftParameter.AIR) * (1 - in.get(ShaftParameter.LEAK)) / (Math.PI * d * d / 4);
   }
 
-  private static double in(ShaftEquations shaft, ShaftParameter p) {
-    return shaft.in.get(p);
+  /** Whether so little air reaches the charcoal, below 0.3 L/min per cm², that no hot shaft is to be expected. */
+  static boolean isWeak(ShaftInputs in) {
+    return blast(in) < .3 / 6;
+  }
+
+  /** Why a furnace cannot be solved, as far as its numbers tell. */
+  static String reason(ShaftInputs in, boolean dead) {
+    if (dead || isWeak(in)) {
+      return "too little air reaches the charcoal (" + Math.round(blast(in) * 600) / 100.0 + " L/min per cm²) for a steady hot shaft"
+          + (dead ? "; the walls take the heat and the charge stays below 600 °C" : "");
+    }
+    return "the equations do not settle for these numbers; a value near the end of its range is the usual cause";
   }
 
   ShaftSolution solution(int steps) {
@@ -132,7 +138,7 @@ final class ShaftOutputs {
 
   private ShaftSolution.Hearth foot() {
     double slag = slag();
-    double hottest = hottest();
+    double hottest = c.hottestSolid();
     double room = in.get(ShaftParameter.HEARTH_ROOM) * shaft.area * in.get(ShaftParameter.HEARTH);
     double runs = ShaftEquations.logistic(
         (hottest - in.get(ShaftParameter.SLAG_RUNS)) / in.get(ShaftParameter.RUNNING_WIDTH));
@@ -141,14 +147,6 @@ final class ShaftOutputs {
         coShare(top), hearth.bound(c.fuel), c.metal, runs, feo() / slag, hearth.silica(c.fuel) / slag,
         alumina() / slag, room / (slag / SLAG_DENSITY + metalRate() / METAL_DENSITY), wallLoss(),
         hearth.heatLoss(c.u));
-  }
-
-  private double hottest() {
-    double hottest = 0;
-    for (int i = 0; i <= c.intervals; i++) {
-      hottest = Math.max(hottest, KILO * c.u[i * N + SOLID_T]);
-    }
-    return hottest;
   }
 
   /** Streams in less streams out between mouth and foot, taken from the states alone. */

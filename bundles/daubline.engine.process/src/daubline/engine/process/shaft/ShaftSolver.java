@@ -2,8 +2,8 @@ package daubline.engine.process.shaft;
 
 /**
  * Solves the shaft. Newton's method with shortened steps from a first guess, or from a neighbouring solution; where that
- * fails, the furnace is reached through a row of furnaces that lead to it from a usual one. What still does not converge
- * is refused with the reason.
+ * fails, the furnace is reached through a row of furnaces that lead to it from a usual one. What dies on the way or still
+ * does not converge is refused with the reason.
  *
  * <p>One solver serves one thread; it keeps its work space between calls and its answers do not depend on earlier calls.
  */
@@ -16,6 +16,12 @@ public final class ShaftSolver {
   private static final double SMALL = 1e-6;
   private static final double LONGEST = .25;
   private static final double SHORTEST = 1.0 / 64;
+  /** Below 600 °C charcoal gasifies 400 times slower than at 850 °C and the model's burning zone is none; K. */
+  private static final double DEAD = 873.15;
+  private static final double LEAST_STRIDE = 1e-3;
+  /** Newton steps after which a furnace is given up, and one that has hardly any air, where giving up is the likely end. */
+  private static final int MOST_WALKED = 1000;
+  private static final int MOST_WALKED_WEAK = 600;
 
   private final Collocation c;
   private int steps;
@@ -41,24 +47,26 @@ public final class ShaftSolver {
     ShaftHearth hearth = new ShaftHearth(shaft);
     lay(shaft, hearth);
     ShaftGuess.fill(shaft, hearth, c);
-    if (converge() || reach(inputs)) {
+    if ((converge() || reach(inputs)) && !isDead()) {
       return new ShaftOutputs(shaft, hearth, c).solution(steps);
     }
-    return ShaftSolution.refused(inputs, ShaftOutputs.reason(shaft, c));
+    return ShaftSolution.refused(inputs, ShaftOutputs.reason(inputs, isDead()));
   }
 
   /**
-   * Solves a furnace of the same height as the one solved just before, from that solution; from the start where this fails
-   * or where there was none.
+   * Solves a furnace of the same height as the one solved just before, by a walk from that solution; from the start where
+   * this fails or where there was none.
    */
   public ShaftSolution solveNear(ShaftSolution before, ShaftInputs inputs) {
     if (before.converged() && inputs.fault().isEmpty()) {
       steps = 0;
-      ShaftEquations shaft = new ShaftEquations(inputs);
-      ShaftHearth hearth = new ShaftHearth(shaft);
-      lay(shaft, hearth);
-      if (converge()) {
-        return new ShaftOutputs(shaft, hearth, c).solution(steps);
+      boolean there = walk(before.inputs(), inputs, 1);
+      if (isDead()) {
+        return ShaftSolution.refused(inputs, ShaftOutputs.reason(inputs, true));
+      }
+      if (there) {
+        ShaftEquations shaft = new ShaftEquations(inputs);
+        return new ShaftOutputs(shaft, new ShaftHearth(shaft), c).solution(steps);
       }
     }
     return solve(inputs);
@@ -69,39 +77,40 @@ public final class ShaftSolver {
     ShaftGuess.mesh(shaft.in.get(ShaftParameter.STACK), c.z);
   }
 
-  /** Walks from a usual furnace to the wanted one, with steps that shrink on failure and grow on success. */
+  /** Walks to the wanted furnace from a usual one. */
   private boolean reach(ShaftInputs wanted) {
     ShaftInputs from = ShaftInputs.usual();
     ShaftEquations shaft = new ShaftEquations(from);
     ShaftHearth hearth = new ShaftHearth(shaft);
     lay(shaft, hearth);
     ShaftGuess.fill(shaft, hearth, c);
-    if (!converge()) {
-      return false;
-    }
-    double[] kept = c.u.clone();
-    double fuel = c.fuel;
-    double metal = c.metal;
-    double done = 0;
-    double stride = .25;
-    while (done < 1 && stride > 1e-3) {
-      double next = Math.min(1, done + stride);
-      ShaftEquations between = new ShaftEquations(from.towards(wanted, next));
+    return converge() && walk(from, wanted, LONGEST);
+  }
+
+  /** Walks from the furnace just solved to the wanted one, with steps that shrink on failure and grow on success. */
+  private boolean walk(ShaftInputs from, ShaftInputs wanted, double first) {
+    ShaftWalk walk = new ShaftWalk(c);
+    double stride = first;
+    int most = ShaftOutputs.isWeak(wanted) ? MOST_WALKED_WEAK : MOST_WALKED;
+    while (walk.done() < 1 && stride > LEAST_STRIDE && steps < most && !isDead()) {
+      double next = Math.min(1, walk.done() + stride);
+      ShaftEquations between = new ShaftEquations(next < 1 ? from.towards(wanted, next) : wanted);
       lay(between, new ShaftHearth(between));
+      walk.guess(next);
       if (converge()) {
-        done = next;
+        walk.keep(next);
         stride *= 1.6;
-        System.arraycopy(c.u, 0, kept, 0, kept.length);
-        fuel = c.fuel;
-        metal = c.metal;
       } else {
-        stride /= 3;
-        System.arraycopy(kept, 0, c.u, 0, kept.length);
-        c.fuel = fuel;
-        c.metal = metal;
+        stride /= 2;
+        walk.guess(walk.done());
       }
     }
-    return done >= 1;
+    return walk.done() >= 1;
+  }
+
+  /** Whether the charge is too cold everywhere for charcoal to gasify; what is still further on the way is colder. */
+  private boolean isDead() {
+    return c.hottestSolid() < DEAD;
   }
 
   private boolean converge() {

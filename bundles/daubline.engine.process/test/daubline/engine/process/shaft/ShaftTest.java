@@ -124,16 +124,29 @@ class ShaftTest {
 
   private static final int COUNT = 400;
 
+  /** A furnace that hardly any air reaches is refused as dead, with the air in the reason, whichever way it is come to. */
   @Test
-  void moreAirNeverLowersTheBurnRate() {
-    for (int i = 0; i < 60; i++) {
-      ShaftInputs in = RandomFurnaces.draw(i);
-      ShaftSolution less = new ShaftSolver().solve(in);
-      ShaftSolution more = new ShaftSolver().solve(in.with(AIR, 1.1 * in.get(AIR)));
-      if (less.converged() && more.converged()) {
-        assertTrue(more.rates().charcoal() > less.rates().charcoal(), "furnace " + i);
-      }
-    }
+  void aDeadFurnaceIsRefusedAndTheReasonNamesTheAir() {
+    ShaftInputs dead = ShaftInputs.usual().with(DIAMETER, .5).with(STACK, .8).with(AIR, 60 / 6e4).with(WALL_LOSS, 9);
+    ShaftSolver solver = new ShaftSolver();
+    ShaftSolution fromNothing = solver.solve(dead);
+    assertTrue(fromNothing.refusal().orElse("").contains("too little air"), fromNothing.toString());
+    ShaftInputs alive = dead.with(AIR, 900 / 6e4);
+    ShaftSolution from = solver.solve(alive);
+    assertTrue(from.converged() && from.hearth().hottestSolid() > 1300, String.valueOf(from.refusal()));
+    ShaftSolution near = solver.solveNear(from, dead);
+    assertTrue(near.refusal().orElse("").contains("too little air"), near.toString());
+  }
+
+  @Test
+  void aNeighbourIsSolvedAsFromNothing() {
+    ShaftSolver solver = new ShaftSolver();
+    ShaftSolution first = solver.solve(reference(1));
+    ShaftInputs wanted = reference(1).with(AIR, 350 / 6e4);
+    ShaftSolution near = solver.solveNear(first, wanted);
+    ShaftSolution anew = new ShaftSolver().solve(wanted);
+    assertEquals(anew.rates().charcoal(), near.rates().charcoal(), 1e-5 * anew.rates().charcoal());
+    assertEquals(anew.hearth().hottestSolid(), near.hearth().hottestSolid(), .1);
   }
 
   /** Practitioners use ore below 10 mm and the shaft reduces finer ore further; a taller stack reduces more. */
