@@ -1,11 +1,12 @@
-"""The shaft's equations for the usual furnace, solved by SciPy's solve_bvp: the peer of ShaftBenchmark.
+"""The shaft's equations solved by SciPy's solve_bvp: a peer of ProcessTimes, for the usual furnace or for furnaces that it wrote.
 
 States along the height: gas carbon, two degrees of reduction, water, gas and solid temperature; three parameters, the dry
 charcoal fed and both degrees of reduction at the foot. Units SI, mol, K; the constants are those of ShaftParameter's usual values. Prints seconds a solve and the
 charcoal burnt, which must be that of the Java solver.
 
-usage: python3 releng/benchmarks/peers/shaft.py TOLERANCE REPEATS
+usage: python3 releng/benchmarks/peers/shaft.py TOLERANCE REPEATS [FURNACES.csv]
 """
+import csv
 import sys
 import time
 
@@ -20,12 +21,26 @@ RHOB, EPS, DC, PSI, CFIX, ASH = 230.0, 0.46, 0.025, 0.7, 0.80, 0.02
 WC, ROC, WO, WFE, WSI, WAL, DO, RHOO = 0.06, 0.9, 0.05, 0.58, 0.09, 0.03, 0.006, 3200.0
 KAPPA, KREF, EB, UW, KC, HH, FH, FOX = 1.0, 3e-4, 2e5, 6.0, 0.12, 0.18, 0.15, 0.10
 LIN, LINSI, ASHSI, TM, WM, KD = 0.20 / 3600, 0.65, 0.10, 1493.0, 15.0, 0.01
-A = np.pi * D * D / 4
-NO2 = V * (1 - LEAK) * ATM / (R * 293.15) * 0.2095
-NN2 = NO2 * 0.7905 / 0.2095
 GAS = np.array([[-110527.1, 27.218, 5.5931e-3, 0], [-393522.4, 43.904, 1.05835e-2, -9.9322e5],
                 [0, 26.804, 5.5398e-3, 0], [-241826.4, 29.245, 1.18942e-2, 0]])
 OXYGEN, CARBON = np.array([0, 28.1, 6.0e-3, 0]), np.array([0, 15.510, 6.3884e-3, -8.9487e5])
+
+
+def take(**furnace):
+    """Takes the numbers of a furnace, by their names in capitals, and what follows from them."""
+    g = globals()
+    g.update(furnace)
+    g["A"] = np.pi * D * D / 4
+    g["NO2"] = V * (1 - LEAK) * ATM / (R * 293.15) * 0.2095
+    g["NN2"] = g["NO2"] * 0.7905 / 0.2095
+
+
+take()
+NAMES = {"diameter": "D", "stack": "H", "air": "V", "leak": "LEAK", "zone_co": "PHI", "charcoal_density": "RHOB", "voidage": "EPS", "charcoal_size": "DC",
+         "sphericity": "PSI", "fixed_carbon": "CFIX", "ash": "ASH", "charcoal_moisture": "WC", "ore_ratio": "ROC", "ore_moisture": "WO", "ore_iron": "WFE",
+         "ore_silica": "WSI", "ore_size": "DO", "ore_density": "RHOO", "reducibility": "KAPPA", "reactivity": "KREF", "activation": "EB", "wall_loss": "UW",
+         "charcoal_conductivity": "KC", "hearth": "HH", "hot_zone": "FH", "reoxidised": "FOX", "lining": "LIN", "lining_silica": "LINSI",
+         "ash_silica": "ASHSI", "ore_melts": "TM", "melting_width": "WM", "drying": "KD", "ambient": "TA"}
 
 
 def heat(c, t):
@@ -131,16 +146,26 @@ def solve(tolerance):
     return solve_bvp(slopes, ends, z, y, p=[y[0, -1] * 0.1 * MC / CFIX * 1e3, 0.6, 0.3], tol=tolerance, max_nodes=20000)
 
 
+def furnaces(path, count):
+    """Sets one furnace after the other and gives the reference of its charcoal, kg/h."""
+    with open(path, newline="", encoding="utf-8") as file:
+        for row, _ in zip(csv.DictReader(file), range(count)):
+            take(**{NAMES[k]: float(v) for k, v in row.items() if k in NAMES})
+            yield 3600 * float(row["result_charcoal"])
+
+
 def main():
     tolerance, repeats = float(sys.argv[1]), int(sys.argv[2])
-    times = []
-    for _ in range(repeats):
+    times, off, solved = [], [], 0
+    for reference in furnaces(sys.argv[3], repeats) if len(sys.argv) > 3 else [np.nan] * repeats:
         begin = time.process_time()
         result = solve(tolerance)
         times.append(time.process_time() - begin)
-    ok = result.status == 0
-    print(f"solve_bvp tol {tolerance:g}: {sorted(times)[len(times) // 2]:.4f} s of processor a solve, converged {ok}, {result.x.size} nodes, "
-          f"charcoal {3.6 * result.p[0] / (1 - WC):.5f} kg/h, mouth {result.y[4, -1] * 1000 - 273.15:.2f} C")
+        solved += result.status == 0
+        off.append(abs(3.6 * result.p[0] / (1 - WC) / reference - 1))
+    of = f"charcoal off by {100 * np.median(off):.1e} % in the middle" if len(sys.argv) > 3 else \
+        f"{result.x.size} nodes, charcoal {3.6 * result.p[0] / (1 - WC):.5f} kg/h, mouth {result.y[4, -1] * 1000 - 273.15:.2f} C"
+    print(f"solve_bvp tol {tolerance:g}: {sorted(times)[len(times) // 2]:.4f} s of processor a solve, {solved} of {repeats} solved, {of}")
 
 
 if __name__ == "__main__":

@@ -5,7 +5,6 @@ import daubline.analysis.forecast.TrialPlan;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.engine.process.shaft.FixedStepShaft;
 import daubline.engine.process.shaft.ShaftInputs;
-import daubline.engine.process.shaft.ShaftParameter;
 import daubline.engine.process.shaft.ShaftSolution;
 import daubline.engine.process.shaft.ShaftSolver;
 import daubline.engine.stats.Nnls;
@@ -23,7 +22,7 @@ import java.util.stream.IntStream;
  * Processor time and allocation of the process engine on one thread, after warming up: the shaft of the usual furnace and
  * of its neighbours, and non-negative least squares of the size of a slag apportionment. Processor time, not time on the
  * clock, so that a busy machine disturbs little. Peers: a plain fixed-step solver of the same equations, and
- * releng/benchmarks/peers/shaft.py and nnls.R. Also the middle course of a trial as the window reckons it.
+ * releng/benchmarks/peers/shaft.py, shaft_batch.py and nnls.R. Also the middle course of a trial as the window reckons it.
  */
 public final class ProcessTimes {
 
@@ -33,7 +32,7 @@ public final class ProcessTimes {
   private ProcessTimes() {
   }
 
-  /** Prints the figures; no arguments. */
+  /** Prints the figures, and writes the furnaces for the peers into the folder given. */
   public static void main(String[] arguments) throws Exception {
     ShaftSolution fine = new ShaftSolver(400).solve(ShaftInputs.usual());
     ShaftSolution usual = new ShaftSolver().solve(ShaftInputs.usual());
@@ -42,9 +41,13 @@ public final class ProcessTimes {
         usual.hearth().metalShare() / fine.hearth().metalShare() - 1);
     ShaftSolver solver = new ShaftSolver();
     report("shaft, usual furnace", 300, i -> solver.solve(ShaftInputs.usual()));
-    report("shaft, furnaces about it", 300, i -> solver.solve(near(i)));
+    report("shaft, furnaces about it", 300, i -> solver.solve(FurnaceSets.near(i)));
+    report("shaft, plausible furnaces, dead ones among them", 300, i -> solver.solve(FurnaceSets.plausible(i)));
     fixedSteps(fine);
     ensemble();
+    Path folder = Path.of(arguments[0]);
+    FurnaceSets.report("furnaces about the usual one", IntStream.range(0, 500).mapToObj(FurnaceSets::near).toList(), folder.resolve("furnaces-near.csv"));
+    FurnaceSets.report("plausible furnaces", IntStream.range(0, 2000).mapToObj(FurnaceSets::plausible).toList(), folder.resolve("furnaces-plausible.csv"));
     double[][][] a = new double[PROBLEMS][8][3];
     double[][] b = new double[PROBLEMS][8];
     for (int p = 0; p < PROBLEMS; p++) {
@@ -81,7 +84,7 @@ public final class ProcessTimes {
       for (int way = 0; way < 2; way++) {
         ForkJoinPool pool = new ForkJoinPool(way == 0 ? 1 : 4);
         long begin = System.nanoTime();
-        results[way] = pool.submit(() -> IntStream.range(0, 2000).parallel().mapToDouble(i -> new ShaftSolver().solve(near(i)).hearth().mouthGas()).toArray()).get();
+        results[way] = pool.submit(() -> IntStream.range(0, 2000).parallel().mapToDouble(i -> new ShaftSolver().solve(FurnaceSets.near(i)).hearth().mouthGas()).toArray()).get();
         seconds[way] = (System.nanoTime() - begin) / 1e9;
         pool.shutdown();
       }
@@ -109,12 +112,6 @@ public final class ProcessTimes {
     long begin = System.nanoTime();
     plan.forecast(0, TrialPlans.SEED);
     return (System.nanoTime() - begin) / 1e6;
-  }
-
-  private static ShaftInputs near(int i) {
-    RandomStream random = new RandomStream(RandomStream.key(8, i));
-    return ShaftInputs.usual().with(ShaftParameter.DIAMETER, .2 + .1 * random.uniform()).with(ShaftParameter.STACK, .4 + .3 * random.uniform())
-        .with(ShaftParameter.AIR, (400 + 600 * random.uniform()) / 6e4).with(ShaftParameter.WALL_LOSS, 4 + 4 * random.uniform());
   }
 
   private interface Task {
