@@ -11,7 +11,9 @@ import org.eclipse.nebula.widgets.nattable.NatTable;
 /** Presses keys as a keyboard does: the event goes to the display, which gives it to whatever has the focus. */
 final class Keys {
 
-  private static final long PATIENCE_MILLIS = 250;
+  /** After which a focus that did not go on is taken to be kept. */
+  private static final long PATIENCE_MILLIS = 3000;
+  private static final long REST_MILLIS = 250;
 
   private Keys() {
   }
@@ -35,7 +37,7 @@ final class Keys {
   static void press(int keyCode, char character) {
     send(SWT.KeyDown, keyCode, character);
     send(SWT.KeyUp, keyCode, character);
-    rest(PATIENCE_MILLIS);
+    rest(REST_MILLIS);
   }
 
   /** Lets the window do what it has to for a while. */

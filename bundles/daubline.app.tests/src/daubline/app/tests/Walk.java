@@ -38,6 +38,7 @@ final class Walk {
   private static final int SPARE = 60;
   private static final long SETTLE_MILLIS = 40;
   private static final long LONG_MILLIS = 350;
+  private static final long PATIENCE_MILLIS = 2000;
 
   private final String where;
   private final Composite screen;
@@ -112,7 +113,8 @@ final class Walk {
   private static Control start(List<Control> stops, boolean back) {
     Control first = back ? stops.get(stops.size() - 1) : stops.get(0);
     first.forceFocus();
-    Keys.rest(SETTLE_MILLIS);
+    long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+    Window.waitFor("the first stop", () -> first.isFocusControl() || System.currentTimeMillis() > end);
     return first.getDisplay().getFocusControl();
   }
 
