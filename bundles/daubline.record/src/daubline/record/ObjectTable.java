@@ -133,7 +133,8 @@ public abstract class ObjectTable<T> implements EntryTable {
   }
 
   private Cell cell(int row, int column) {
-    return new Cell(row < objects.size() ? objects.get(row) : NEXT, columns.get(column).id());
+    T object = at(row);
+    return new Cell(object == null ? NEXT : object, columns.get(column).id());
   }
 
   @Override
