@@ -97,7 +97,7 @@ class ImportTest {
 
     private void act(Shell shell) {
       Button all = find(shell, "recognised.confirmall", Button.class);
-      NatTable grid = find(shell, "import.recognised", NatTable.class);
+      NatTable grid = find(shell, "import-recognised", NatTable.class);
       if (done.isEmpty()) {
         Combo target = find(shell, "import.target", Combo.class);
         target.select(target.indexOf(Words.of("target.ANALYSES")));

@@ -74,7 +74,7 @@ final class ImportDialog extends TakeOverDialog<Preview> {
     all.heightHint = 360;
     sash.setLayoutData(all);
     guesses = new Grid(sash, Words.of("recognised.title"), recognised);
-    guesses.control().setData("id", "import.recognised");
+    guesses.control().setData("id", "import-recognised");
     grid = new Grid(sash, Words.of("import.title"), model);
     sash.setWeights(3, 2);
     sash.setMaximizedControl(grid.control());
