@@ -196,7 +196,8 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   private final class Texts extends ContextualDisplayConverter {
     @Override
     public Object canonicalToDisplayValue(ILayerCell cell, IConfigRegistry registry, Object value) {
-      return value instanceof GridCell ? model.editText(cell.getColumnIndex(), cell.getRowIndex()) : value;
+      // a typed character opens a cell too, and its editor wants a text
+      return value instanceof GridCell ? model.editText(cell.getColumnIndex(), cell.getRowIndex()) : value instanceof Character ? value.toString() : value;
     }
 
     @Override
