@@ -91,13 +91,23 @@ final class LabUnits {
       return column;
     }
     boolean element = Labs.isComponent(column) && !Formulas.isOxide(column.column().id());
-    Guess guess = column.column().id().equals("value") ? ofValues(column) : element ? ofElement(column) : ofOxides(sum);
+    Guess guess = switch (column.column().id()) {
+      case "value" -> ofValues(column);
+      case "total" -> ofTotal(sum);
+      default -> element ? ofElement(column) : ofOxides(sum);
+    };
     State state = guess.sure() ? State.USUAL : Labs.isConfirmed(options, Aspect.UNIT) ? State.STATED : State.GUESSED;
     recognised.add(new Recognised(Aspect.UNIT, column.heading(), guess.unit(), guess.why(), state, setting, CHOICES));
     return new Bound(column.index(), column.heading(), column.column(), Units.find(Quantity.FRACTION, guess.unit()).orElseThrow(), column.said());
   }
 
   private record Guess(String unit, boolean sure, String why) {
+  }
+
+  /** A total has the unit of what it adds up. */
+  private Guess ofTotal(double sum) {
+    List<String> units = Labs.components(table).stream().filter(b -> Formulas.isOxide(b.column().id()) && !b.said().isEmpty()).map(b -> symbol(b.unit())).distinct().toList();
+    return units.size() == 1 ? new Guess(units.get(0), true, "no unit is given; the oxides beside it are in " + units.get(0)) : ofOxides(sum);
   }
 
   private static Guess ofOxides(double sum) {
