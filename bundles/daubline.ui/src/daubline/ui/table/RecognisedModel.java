@@ -45,7 +45,8 @@ final class RecognisedModel implements GridModel {
   /** Confirms the guess of a row, or of all rows, as it is shown. */
   void confirm(List<Integer> rows) {
     List<Recognised> guessed = rows.stream().filter(r -> r < items.size()).map(items::get).filter(r -> r.state() == Recognised.State.GUESSED).toList();
-    guessed.forEach(r -> said.put(r.setting(), r.found()));
+    // what was typed and is still being read again stays
+    guessed.forEach(r -> said.putIfAbsent(r.setting(), r.found()));
     if (!guessed.isEmpty()) {
       changed.run();
     }
