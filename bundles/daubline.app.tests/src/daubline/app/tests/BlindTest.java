@@ -110,6 +110,7 @@ class BlindTest {
     assertNotNull(evidence.show("page.blind"));
     int trials = study.session().study().getSeries().get(0).getTrials().size();
     Window.sheet(trial);
+    Window.answer("That Did Not Work", "OK");
     run("repeatTrial");
     assertEquals(trials, study.session().study().getSeries().get(0).getTrials().size());
     ICommandService commands = PlatformUI.getWorkbench().getService(ICommandService.class);

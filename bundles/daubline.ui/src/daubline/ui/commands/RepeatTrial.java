@@ -1,9 +1,11 @@
 package daubline.ui.commands;
 
 import daubline.model.Trial;
+import daubline.ui.Words;
 import daubline.ui.sheet.SheetEditor;
 import daubline.ui.sheet.Sheets;
 import daubline.ui.study.Additions;
+import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -19,7 +21,9 @@ public final class RepeatTrial extends AbstractHandler {
     if (trial == null && HandlerUtil.getActiveEditor(event) instanceof SheetEditor editor && editor.object() instanceof Trial t) {
       trial = t;
     }
-    if (trial != null && !OpenStudy.isBlind(trial)) {
+    if (trial != null && OpenStudy.isBlind(trial)) {
+      Notices.show(Words.of("repeat.blind", OpenStudy.nameOf(trial)), Words.of("repeat.blind.remedy"));
+    } else if (trial != null) {
       Trial original = trial;
       Sheets.studyOf(original).map(study -> Additions.repeat(study, original)).ifPresent(Sheets::open);
     }
