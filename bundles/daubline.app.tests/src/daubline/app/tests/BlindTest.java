@@ -21,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.eclipse.core.commands.Command;
@@ -41,6 +42,8 @@ class BlindTest {
   private static final Set<String> ALLOWED = Set.of("hearthside", "newStudy", "openStudy", "saveAs", "add", "repeatTrial", "recordBlind", "splitLot", "mergeLots",
       "exportCitations", "copyToDisk", "copyToSameDisk", "openBackup", "closeStudy", "whatIsThis");
 
+  private static final int TRY_MILLIS = 50;
+
   @TempDir
   Path folder;
 
@@ -49,11 +52,19 @@ class BlindTest {
     Window.clear();
   }
 
-  /** Runs the command and answers its question. */
+  /** Runs the command and answers its question: first the name, then the button. */
   private static void answer(String title, String button, String name) throws Exception {
-    Display.getCurrent().timerExec(300, () -> Arrays.stream(Display.getCurrent().getShells()).flatMap(s -> Window.all(s).stream())
-        .filter(c -> "recorder".equals(c.getData("id"))).map(Combo.class::cast).findFirst().orElseThrow().setText(name));
-    Window.answer(title, button);
+    Display.getCurrent().timerExec(TRY_MILLIS, new Runnable() {
+      @Override
+      public void run() {
+        Optional<Combo> who = Arrays.stream(Display.getCurrent().getShells()).filter(s -> s.isVisible() && s.getText().equals(title)).flatMap(s -> Window.all(s).stream())
+            .filter(c -> "recorder".equals(c.getData("id"))).map(Combo.class::cast).findFirst();
+        who.ifPresentOrElse(combo -> {
+          combo.setText(name);
+          Window.answer(title, button);
+        }, () -> Display.getCurrent().timerExec(TRY_MILLIS, this));
+      }
+    });
     run("recordBlind");
   }
 
