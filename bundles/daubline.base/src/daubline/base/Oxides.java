@@ -13,12 +13,10 @@ public final class Oxides {
   public static final Comparator<String> ORDER = Comparator.comparingInt((String s) -> USUAL.contains(s) ? USUAL.indexOf(s) : USUAL.size())
       .thenComparing(Comparator.naturalOrder());
 
-  private static final double FE = 55.845;
-  private static final double O = 15.999;
-  /** FeO that holds the iron of one part of Fe2O3, by the atomic weights of CIAAW 2021 (Fe 55.845, O 15.999): 0.8998. */
-  public static final double FEO_OF_FE2O3 = 2 * (FE + O) / (2 * FE + 3 * O);
   /** FeO that holds one part of iron: 1.2865. */
-  public static final double FEO_OF_FE = (FE + O) / FE;
+  public static final double FEO_OF_FE = OxideFactors.factor("Fe", "FeO").orElseThrow();
+  /** FeO that holds the iron of one part of Fe2O3: 0.8998. */
+  public static final double FEO_OF_FE2O3 = FEO_OF_FE / OxideFactors.factor("Fe", "Fe2O3").orElseThrow();
 
   private Oxides() {
   }

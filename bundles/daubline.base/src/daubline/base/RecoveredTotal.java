@@ -12,6 +12,9 @@ import java.util.List;
  */
 public record RecoveredTotal(Amount total, double share, int unweighed) {
 
+  /** The variable in which sheets state a total. */
+  public static final String VARIABLE = "residue_total";
+
   /**
    * One mass that goes into a total.
    *

@@ -26,7 +26,7 @@ public final class TotalResidue extends NumberCriterion {
   public TotalResidue() {
     super(new Card("residue_total", "Total residue", Group.RESIDUES,
         "Probability that the trial leaves at least as much residue as was recovered for one smelt, when the evidence is a lower limit; by ratio.",
-        Literature.RECORDING, Literature.LIMIT), "residue_total", Scale.RATIO,
+        Literature.RECORDING, Literature.LIMIT), RecoveredTotal.VARIABLE, Scale.RATIO,
         Shown.relative(30, "slag masses of repeated smelts scatter by about a third"),
         Setting.number(SMELTS, "Smelts in the deposit", 1, Shown.ONE, "number of smelts that the excavated deposit stands for",
             Source.commonPractice("one, unless repairs or layers show more")));
@@ -34,7 +34,7 @@ public final class TotalResidue extends NumberCriterion {
 
   @Override
   List<Statement> statements(SheetData sheet, Side side, SettingValues settings) {
-    List<Statement> stated = sheet.about("residue_total");
+    List<Statement> stated = sheet.about(RecoveredTotal.VARIABLE);
     List<Statement> used = stated.stream().anyMatch(s -> s.amount().isNumber()) ? stated : addedUp(sheet, stated);
     return side == Side.TRIAL ? used.stream().map(s -> asLimit(s, sheet, 1)).toList()
         : used.stream().map(s -> perSmelt(asLimit(s, sheet, Double.NaN), settings.number(SMELTS))).toList();

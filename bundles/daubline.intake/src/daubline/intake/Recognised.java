@@ -98,9 +98,4 @@ public record Recognised(Aspect aspect, String where, String found, String why, 
   public boolean isOpen() {
     return state == State.GUESSED || state == State.OPEN;
   }
-
-  /** The same, confirmed. */
-  Recognised confirmed() {
-    return new Recognised(aspect, where, found, why, State.STATED, setting, choices);
-  }
 }

@@ -1,5 +1,6 @@
 package daubline.intake;
 
+import daubline.base.DateOrder;
 import daubline.base.Amount;
 import daubline.base.DecimalSign;
 import daubline.base.Finding;

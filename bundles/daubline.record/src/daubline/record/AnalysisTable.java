@@ -173,7 +173,7 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
   private static EntryColumn<Line> on(EntryColumn<Analysis> c, java.util.function.Function<Line, String> others) {
     return new EntryColumn<>(c.id(), c.share(), line -> line.isMeasured() ? c.print().apply(line.analysis()) : others == null ? "" : others.apply(line),
         line -> c.edit().apply(line.analysis()), typed -> lift(c.read().apply(typed)), line -> c.choices().apply(line == null ? null : line.analysis()),
-        line -> Optional.empty(), line -> true);
+        line -> Optional.empty(), line -> true, c.isDate());
   }
 
   private static Entry<Line> lift(Entry<Analysis> entry) {

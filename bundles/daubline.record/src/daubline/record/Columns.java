@@ -43,10 +43,10 @@ final class Columns {
 
   /** A date in ISO form; only form is checked, a year or month alone is allowed. */
   static <T extends EObject> EntryColumn<T> date(String id, double share, EAttribute attribute) {
-    return EntryColumn.typed(id, share, t -> text((String) t.eGet(attribute)), typed -> typed.isBlank()
+    return EntryColumn.<T>typed(id, share, t -> text((String) t.eGet(attribute)), typed -> typed.isBlank()
         || typed.matches("\\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\\d|3[01])(T.+)?)?)?")
         ? Entry.of(t -> t.eSet(attribute, typed.isBlank() ? null : typed))
-        : Entry.wrong("date.form", "“" + typed + "” is no date", "write year, month and day as 2031-08-16"));
+        : Entry.wrong("date.form", "“" + typed + "” is no date", "write year, month and day as 2031-08-16")).dated();
   }
 
   /** A whole number that is not negative. */

@@ -76,7 +76,7 @@ public final class DryingTable extends ObjectTable<LogEntry> {
       String iso = typed.strip().replace(' ', 'T');
       return iso.isEmpty() || time(iso).isPresent() ? Entry.of(e -> e.setAt(iso.isEmpty() ? null : iso))
           : Entry.wrong("date.form", "“" + typed + "” is no date with time", "write it as 2031-04-20 14:30; the day alone counts as noon");
-    }).doubting(this::order);
+    }).dated().doubting(this::order);
   }
 
   private Optional<Finding> order(LogEntry entry) {

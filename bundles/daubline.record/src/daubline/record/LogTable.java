@@ -194,7 +194,7 @@ public final class LogTable extends ObjectTable<LogEntry> {
       return entry.isRead() ? Entry.of(e -> Entries.legible(Entries.after(e, entry.change()), c.id(), !illegible)) : entry;
     };
     Function<LogEntry, String> print = e -> Entries.isLegible(e, c.id()) ? c.print().apply(e) : word;
-    return new EntryColumn<>(c.id(), c.share(), print, e -> Entries.isLegible(e, c.id()) ? c.edit().apply(e) : word, read, c.choices(), c.odd(), c.asked());
+    return new EntryColumn<>(c.id(), c.share(), print, e -> Entries.isLegible(e, c.id()) ? c.edit().apply(e) : word, read, c.choices(), c.odd(), c.asked(), c.isDate());
   }
 
   /** The headings' variable words come from the catalogue. */

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 
 /**
@@ -18,8 +17,6 @@ import org.eclipse.emf.ecore.EObject;
 public abstract class ObjectTable<T> implements EntryTable {
 
   private static final int SHORTEST_BEGINNING = 3;
-  /** The columns of dates in all tables. */
-  private static final Set<String> DATES = Set.of("on", "takenOn", "reviewOn", "validFrom", "validUntil", "dueOn", "visitedOn", "statedOn", "captured", "at", "from", "until");
   private static final Object NEXT = new Object();
 
   private final String id;
@@ -153,7 +150,7 @@ public abstract class ObjectTable<T> implements EntryTable {
 
   @Override
   public final boolean isDate(int column) {
-    return DATES.contains(columns.get(column).id());
+    return columns.get(column).isDate();
   }
 
   @Override

@@ -204,13 +204,13 @@ public final class PieceTable extends ObjectTable<Piece> {
   /** A value from which the density follows. */
   private EntryColumn<Piece> weighed(String variable) {
     EntryColumn<Piece> plain = value(variable);
-    EntryColumn<Piece> column = new EntryColumn<>(plain.id(), plain.share(), plain.print(), plain.edit(), typed -> {
+    EntryColumn<Piece> column = plain.reading(typed -> {
       Entry<Piece> entry = plain.read().apply(typed);
       return entry.isRead() ? Entry.of(p -> {
         entry.change().accept(p);
         density(p);
       }) : entry;
-    }, plain.choices(), plain.odd(), plain.asked());
+    });
     return variable.equals("mass_in_water") ? column.doubting(p -> lift(p)) : column;
   }
 

@@ -57,7 +57,7 @@ public final class PredictionTable extends ObjectTable<Prediction> {
         Columns.<Prediction, Reconstruction>named("reconstruction", 1.2, Literals.PREDICTION__RECONSTRUCTION, Reconstruction.class,
             () -> desk().session().study().getReconstructions()).askedWhen(p -> false),
         Columns.<Prediction>text("note", 1.6, Literals.READING__NOTE),
-        EntryColumn.shown("statedOn", 1.4, p -> Columns.text(p.getStatedOn()).replace("T", " ").replace("Z", " UTC")),
+        EntryColumn.<Prediction>shown("statedOn", 1.4, p -> Columns.text(p.getStatedOn()).replace("T", " ").replace("Z", " UTC")).dated(),
         EntryColumn.shown("state", 1.2, this::state));
   }
 

@@ -47,7 +47,7 @@ public final class RoleTable extends ObjectTable<RoleAssignment> {
       String whole = clock.matches("\\d:\\d{2}") ? "0" + clock : clock.replace(' ', 'T');
       return whole.isEmpty() || Roles.isTime(whole) ? Entry.of(r -> r.eSet(attribute, whole.isEmpty() ? null : whole))
           : Entry.wrong("role.time", "“" + typed + "” is no time of the clock", "write it as 09:30 or 930, or with its day as 2031-08-16 09:30");
-    });
+    }).dated();
   }
 
   /** Whether the person is planned elsewhere at the same time. */

@@ -45,7 +45,7 @@ public final class TraceTable extends ObjectTable<LotTrace.Line> {
     return List.of(EntryColumn.shown("name", 2.2, l -> Columns.text(l.thing().getName())),
         EntryColumn.shown("what", 1.2, this::what),
         EntryColumn.shown("mass", 0.9, l -> l.mass().map(m -> Printed.withUnit(m, Units.canonical(Quantity.MASS))).orElse("")),
-        EntryColumn.shown("on", 0.9, LotTrace.Line::on),
+        EntryColumn.<LotTrace.Line>shown("on", 0.9, LotTrace.Line::on).dated(),
         EntryColumn.shown("supplier", 1.3, l -> l.thing() instanceof Lot from ? Columns.text(from.getSupplier()) : ""),
         EntryColumn.shown("origin", 1.3, l -> l.thing() instanceof Lot from ? Columns.text(from.getOrigin()) : ""));
   }

@@ -42,7 +42,7 @@ public final class BlindRecordings {
 
   /** The recording that is on; empty when none is. */
   public static Optional<BlindRecording> current(Study study) {
-    return study.getBlindRecordings().stream().filter(r -> r.getEnded() == null || r.getEnded().isBlank()).findFirst();
+    return study.getBlindRecordings().stream().filter(BlindRecordings::isOn).findFirst();
   }
 
   /**
@@ -125,7 +125,7 @@ public final class BlindRecordings {
   public static String said(BlindRecording recording) {
     String who = recording.getBy() == null || recording.getBy().getName() == null ? "somebody" : recording.getBy().getName();
     boolean other = recording.getEndedBy() != null && recording.getEndedBy() != recording.getBy();
-    return who + " from " + recording.getBegun() + (current(recording) ? " on" : " to " + recording.getEnded() + (other ? ", ended by " + recording.getEndedBy().getName() : ""));
+    return who + " from " + recording.getBegun() + (isOn(recording) ? " on" : " to " + recording.getEnded() + (other ? ", ended by " + recording.getEndedBy().getName() : ""));
   }
 
   /** The name of a trial, null when it has none, as whoever records blind may read it: its code name while a recording is on. */
@@ -149,7 +149,7 @@ public final class BlindRecordings {
         && mass.getCount() == null && mass.getNote() == null;
   }
 
-  private static boolean current(BlindRecording recording) {
+  private static boolean isOn(BlindRecording recording) {
     return recording.getEnded() == null || recording.getEnded().isBlank();
   }
 

@@ -3,6 +3,7 @@ package daubline.analysis.checks;
 import daubline.base.Amount;
 import daubline.base.Finding;
 import daubline.base.Printed;
+import daubline.base.RecoveredTotal;
 import daubline.model.Lot;
 import daubline.model.Piece;
 import daubline.model.Reading;
@@ -72,7 +73,7 @@ final class MassCheck implements Check {
     weighed.stream().filter(r -> BlindRecordings.of(r).isPresent()).forEach(blind -> weighed.stream().filter(r -> isOfSame(r, blind)).findFirst()
         .ifPresent(seen -> study.report(Finding.warning("mass.blind", "", "“" + blind.getResidueClass().getName() + "” is weighed twice, once by somebody who recorded blind",
             "both count in the sums; take one out, or cite what each comes from"), blind, null)));
-    sheet.getClaims().stream().filter(c -> "residue_total".equals(c.getVariable())).map(Reading.class::cast).forEach(total -> {
+    sheet.getClaims().stream().filter(c -> RecoveredTotal.VARIABLE.equals(c.getVariable())).map(Reading.class::cast).forEach(total -> {
       Amount amount = Readings.amount(total);
       if (amount.isNumber() && !Double.isNaN(amount.value()) && !weighed.isEmpty() && classes > amount.value() * (1 + SCALE)
           && amount.kind() != daubline.base.ValueKind.AT_LEAST) {

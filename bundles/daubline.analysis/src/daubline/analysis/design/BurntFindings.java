@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 /** What must be known of the trials behind an effect: burnt outside the limits planned, or failed and counted all the same. */
 final class BurntFindings {
 
-  /** A setting this much of the half range beyond a limit says more of the slope than all the others. */
+  /** In half ranges from the middle, limits at 1: further out, one trial weighs on the slope more than those at the limits (our own choice, no source). */
   private static final double OUTSIDE = 1.2;
   private static final double CONFIDENCE = 0.95;
 

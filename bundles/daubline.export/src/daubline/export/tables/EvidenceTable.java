@@ -3,6 +3,7 @@ package daubline.export.tables;
 import daubline.analysis.EvidenceData;
 import daubline.analysis.Recovered;
 import daubline.analysis.StudyResults;
+import daubline.base.RecoveredTotal;
 import daubline.base.Trail;
 import daubline.base.Variable;
 import daubline.engine.inference.Statement;
@@ -48,7 +49,7 @@ public final class EvidenceTable extends Spec {
 
   /** Whether a property is a total of what was recovered, of which there may have been more. */
   private static boolean total(Variable variable) {
-    return variable.id().equals("residue_total");
+    return variable.id().equals(RecoveredTotal.VARIABLE);
   }
 
   private static Cell optional(double value) {

@@ -9,7 +9,7 @@ import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.base.Variable;
 import daubline.base.Variables;
-import daubline.intake.DateOrder;
+import daubline.base.DateOrder;
 import daubline.intake.Families;
 import daubline.intake.FileSigns;
 import daubline.intake.Heading;

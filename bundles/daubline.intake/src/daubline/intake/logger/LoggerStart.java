@@ -1,6 +1,6 @@
 package daubline.intake.logger;
 
-import daubline.intake.DateOrder;
+import daubline.base.DateOrder;
 import daubline.intake.IntakeOptions;
 import daubline.intake.raw.RawCell;
 import daubline.intake.raw.RawRow;

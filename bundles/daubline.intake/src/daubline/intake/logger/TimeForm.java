@@ -7,7 +7,7 @@ import daubline.base.Printed;
 import daubline.base.Quantity;
 import daubline.base.Unit;
 import daubline.base.Units;
-import daubline.intake.DateOrder;
+import daubline.base.DateOrder;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;

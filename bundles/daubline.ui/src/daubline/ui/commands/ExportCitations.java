@@ -5,12 +5,12 @@ import daubline.analysis.deposit.HiddenNames;
 import daubline.export.Discretion;
 import daubline.export.format.Bibliography;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 
 /** Writes the citations of the current study into a bibliographic file that the user names. */
@@ -23,7 +23,7 @@ public final class ExportCitations extends StudyHandler {
 
   @Override
   void run(OpenStudy study) {
-    FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.SAVE);
+    FileDialog dialog = new FileDialog(Over.shell(), SWT.SAVE);
     dialog.setText(Words.of("citations.export"));
     dialog.setFileName("references.bib");
     dialog.setOverwrite(true);

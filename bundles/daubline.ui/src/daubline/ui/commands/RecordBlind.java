@@ -3,6 +3,7 @@ package daubline.ui.commands;
 import daubline.model.BlindRecording;
 import daubline.session.BlindRecordings;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.record.BlindDialog;
 import daubline.ui.sheet.Pending;
 import daubline.ui.study.Chosen;
@@ -15,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jface.window.Window;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.commands.IElementUpdater;
@@ -42,7 +42,7 @@ public final class RecordBlind extends StudyHandler implements IElementUpdater {
   }
 
   private static boolean begin(OpenStudy study) {
-    BlindDialog dialog = BlindDialog.toBegin(Display.getDefault().getActiveShell(), people(study));
+    BlindDialog dialog = BlindDialog.toBegin(Over.shell(), people(study));
     boolean wanted = dialog.open() == Window.OK;
     if (wanted) {
       Chosen.set(null);
@@ -54,7 +54,7 @@ public final class RecordBlind extends StudyHandler implements IElementUpdater {
   private static boolean end(OpenStudy study, BlindRecording on) {
     String who = on.getBy() == null ? "" : OpenStudy.nameOf(on.getBy());
     String about = Words.of("blind.end.text", who, Veil.when(on), BlindRecordings.written(on).size());
-    BlindDialog dialog = BlindDialog.toEnd(Display.getDefault().getActiveShell(), about, people(study), who);
+    BlindDialog dialog = BlindDialog.toEnd(Over.shell(), about, people(study), who);
     boolean wanted = dialog.open() == Window.OK;
     if (wanted) {
       BlindRecordings.end(study.session(), Words.of("blind.end"), dialog.name(), Instant.now());

@@ -3,13 +3,13 @@ package daubline.ui.commands;
 import daubline.session.StudyException;
 import daubline.session.backup.Bases;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 
 /** Saves a complete copy of the current study under another name and goes on with the copy. */
@@ -17,7 +17,7 @@ public final class SaveStudyAs extends StudyHandler {
 
   @Override
   void run(OpenStudy study) {
-    FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.SAVE);
+    FileDialog dialog = new FileDialog(Over.shell(), SWT.SAVE);
     dialog.setText(Words.of("saveas.title"));
     dialog.setFilterPath(String.valueOf(study.folder().getParent()));
     dialog.setFileName(study.folder().getFileName() + "-2");

@@ -9,6 +9,7 @@ import daubline.model.Sheet;
 import daubline.session.StudyVariables;
 import daubline.ui.Words;
 import daubline.ui.look.Pages;
+import daubline.ui.look.TitledDialog;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
 import java.util.Arrays;
@@ -16,7 +17,6 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
@@ -30,7 +30,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 
 /** Asks what was measured on a surviving arc, shows formula, diameter and uncertainty while typing, and enters them as a claim. */
-public final class ArcDialog extends TitleAreaDialog {
+public final class ArcDialog extends TitledDialog {
 
   private static final int LINES = 6;
 
@@ -52,8 +52,6 @@ public final class ArcDialog extends TitleAreaDialog {
     this.study = study;
     this.sheet = sheet;
     diameters = ArcMeasurement.diameters(StudyVariables.of(study.session().study()));
-    setShellStyle(getShellStyle() | SWT.RESIZE);
-    setHelpAvailable(false);
   }
 
   /** The claim that was entered; empty when the dialog was left without. */
@@ -156,13 +154,6 @@ public final class ArcDialog extends TitleAreaDialog {
 
   private ArcMeasurement.Outcome read() {
     return ArcMeasurement.read(chosen(), first.getText(), second.getText(), Preferred.decimal());
-  }
-
-  @Override
-  protected Control createContents(Composite parent) {
-    Control contents = super.createContents(parent);
-    Pages.nameMessage(parent, Words.of("dialog.message"));
-    return contents;
   }
 
   @Override

@@ -11,6 +11,7 @@ import daubline.charts.PdfWriter;
 import daubline.charts.RunSheetPage;
 import daubline.model.Series;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import java.io.IOException;
@@ -32,7 +33,7 @@ public final class RunSheetFile {
   }
 
   static void write(OpenStudy study, Series series) {
-    FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.SAVE);
+    FileDialog dialog = new FileDialog(Over.shell(), SWT.SAVE);
     dialog.setText(Words.of("plan.sheets"));
     dialog.setFileName("run-sheets.pdf");
     dialog.setOverwrite(true);

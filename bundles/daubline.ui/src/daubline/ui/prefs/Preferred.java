@@ -54,7 +54,7 @@ public final class Preferred {
 
   /** The order in which dates are shown; what a study keeps does not change with it. */
   public static DateOrder dates() {
-    return DateOrder.valueOf(node().get(DATES, DateOrder.YEAR_FIRST.name()));
+    return DateOrder.valueOf(node().get(DATES, DateOrder.YMD.name()));
   }
 
   /** The key of the preferred unit of a quantity. */

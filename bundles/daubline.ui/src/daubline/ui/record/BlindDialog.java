@@ -61,6 +61,7 @@ public final class BlindDialog extends Dialog {
   protected void configureShell(Shell shell) {
     super.configureShell(shell);
     shell.setText(title);
+    setReturnCode(CANCEL); // whatever closes it but its button ends or begins nothing
   }
 
   @Override

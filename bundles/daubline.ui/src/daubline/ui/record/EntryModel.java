@@ -108,7 +108,7 @@ public final class EntryModel implements GridModel {
 
   @Override
   public void put(int column, int row, String text) {
-    table.put(row, column, table.isDate(column) ? Preferred.dates().read(text) : text);
+    table.put(row, column, table.isDate(column) ? Preferred.dates().keep(text) : text);
   }
 
   /** A text that may mean several things is asked about where it stands, so that Enter goes no further. */

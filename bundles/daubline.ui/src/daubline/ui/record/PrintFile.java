@@ -2,6 +2,7 @@ package daubline.ui.record;
 
 import daubline.record.print.PaperSize;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.study.Notices;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -11,7 +12,6 @@ import java.util.Locale;
 import java.util.Set;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.program.Program;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 
 /** Writes paper into a file that the person names, and shows it with the program that the desktop has for it. */
@@ -30,7 +30,7 @@ public final class PrintFile {
 
   /** Asks for a file, writes and shows it. */
   public static void choose(String name, Writer writer) {
-    FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.SAVE);
+    FileDialog dialog = new FileDialog(Over.shell(), SWT.SAVE);
     dialog.setFileName(name);
     dialog.setOverwrite(true);
     dialog.setFilterExtensions(new String[] {"*.pdf"});

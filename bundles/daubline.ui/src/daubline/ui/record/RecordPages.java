@@ -19,6 +19,7 @@ import daubline.model.ModelFactory;
 import daubline.model.Permission;
 import daubline.model.Piece;
 import daubline.model.Prediction;
+import daubline.model.RemainsSheet;
 import daubline.model.ResidueMass;
 import daubline.model.RoleAssignment;
 import daubline.model.Sample;
@@ -185,7 +186,8 @@ public final class RecordPages {
         .filter(BlindRecordings::isSeen).toList();
   }
 
-  private static Sheet remains(Trial trial) {
+  /** The remains sheet of a trial, made when there is none; called inside a change. */
+  public static RemainsSheet remains(Trial trial) {
     if (trial.getRemains() == null) {
       trial.setRemains(ModelFactory.eINSTANCE.createRemainsSheet());
       trial.getRemains().setName(Words.of("remains.of", String.valueOf(trial.getName())));

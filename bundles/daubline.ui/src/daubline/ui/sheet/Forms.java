@@ -12,7 +12,6 @@ import daubline.model.Lot;
 import daubline.model.ModelFactory;
 import daubline.model.Reading;
 import daubline.model.Reconstruction;
-import daubline.model.RemainsSheet;
 import daubline.model.Sheet;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
@@ -20,6 +19,7 @@ import daubline.session.BlindRecordings;
 import daubline.session.Readings;
 import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
+import daubline.ui.record.RecordPages;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,7 +78,7 @@ public final class Forms {
 
   private static List<ValueColumn> trial(Trial trial, Supplier<EvidenceSheet> beside) {
     ValueColumn found = new ValueColumn("stage.AS_FOUND", 1, v -> v.isAt(Place.REMAINS),
-        v -> trial.getRemains() == null ? List.of() : about(trial.getRemains().getClaims().stream().filter(BlindRecordings::isSeen).toList(), v), v -> claim(remains(trial), v), Shown::amount);
+        v -> trial.getRemains() == null ? List.of() : about(trial.getRemains().getClaims().stream().filter(BlindRecordings::isSeen).toList(), v), v -> claim(RecordPages.remains(trial), v), Shown::amount);
     return OpenStudy.isBlind(trial) ? List.of(found) : List.of(planned(trial), asBuilt(trial),
         staged("stage.AS_FIRED", Stage.AS_FIRED, Place.FIRED, trial::getValues), found,
         new ValueColumn(EVIDENCE, 1.3, v -> v.isAt(Place.REMAINS),
@@ -115,14 +115,6 @@ public final class Forms {
       return at(values.get(), Stage.PLANNED, v).isEmpty() ? List.of() : built.isEmpty() ? at(values.get(), Stage.AS_FIRED, v) : built;
     }, (actual, v) -> Deviation.of(Readings.amount(at(values.get(), Stage.PLANNED, v).get(0)), Readings.amount(actual))
         .map(d -> Preferred.sign(Deviation.printed(d, Shown.unit(v)))).orElse(""));
-  }
-
-  private static RemainsSheet remains(Trial trial) {
-    if (trial.getRemains() == null) {
-      trial.setRemains(MAKE.createRemainsSheet());
-      trial.getRemains().setName(Words.of("remains.of", String.valueOf(trial.getName())));
-    }
-    return trial.getRemains();
   }
 
   private static List<ValueColumn> sheet(Sheet sheet) {

@@ -12,14 +12,12 @@ import daubline.ui.Words;
 /** Totals that are shown as at least, since only a share of the whole was recovered. */
 final class LowerLimits {
 
-  private static final String TOTAL = "residue_total";
-
   private LowerLimits() {
   }
 
   /** The text of a value, with at least before it where it is a lower limit without saying so. */
   static String shown(String text, Reading reading, Variable variable) {
-    if (!variable.id().equals(TOTAL) || !(reading.eContainer() instanceof Sheet sheet)) {
+    if (!variable.id().equals(RecoveredTotal.VARIABLE) || !(reading.eContainer() instanceof Sheet sheet)) {
       return text;
     }
     Double own = reading.getSamplingFraction() == null ? sheet.getSamplingFraction() : reading.getSamplingFraction();

@@ -5,6 +5,7 @@ import daubline.base.TrialStatus;
 import daubline.model.Trial;
 import daubline.session.team.Readiness;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.study.OpenStudy;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,7 +14,6 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.window.Window;
-import org.eclipse.swt.widgets.Display;
 
 /** A trial is called ready when nothing stands against it, or with a reason why it is ready all the same. */
 final class ReadyQuestion implements ChoiceField.Guard {
@@ -32,7 +32,7 @@ final class ReadyQuestion implements ChoiceField.Guard {
       return Optional.of(List.of());
     }
     String against = obstacles.stream().map(f -> "• " + Words.said(f)).collect(Collectors.joining("\n"));
-    InputDialog dialog = new InputDialog(Display.getCurrent().getActiveShell(), Words.of("ready.title"), Words.of("ready.about", against), "",
+    InputDialog dialog = new InputDialog(Over.shell(), Words.of("ready.title"), Words.of("ready.about", against), "",
         text -> text.isBlank() ? "" : null);
     return dialog.open() == Window.OK ? Optional.of(List.of(() -> trial.setReadyBecause(dialog.getValue().strip()))) : Optional.empty();
   }

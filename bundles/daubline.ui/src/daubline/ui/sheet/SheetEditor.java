@@ -34,13 +34,13 @@ import org.eclipse.ui.part.EditorPart;
 /** Edits one object of a study. Several editors share the study: saving saves all of it, undo works across them. */
 public final class SheetEditor extends EditorPart {
 
-  private final Runnable refresher = this::refresh;
-  private final Set<String> stale = new HashSet<>();
-  private final Map<String, Page> pages = new LinkedHashMap<>();
   /** Where what is left of a trial is described. */
   private static final List<String> BLIND_PAGES = List.of("record.pieces", "record.residues", "record.zones", "record.spread", "record.samples", "record.photos",
       "record.measured");
 
+  private final Runnable refresher = this::refresh;
+  private final Set<String> stale = new HashSet<>();
+  private final Map<String, Page> pages = new LinkedHashMap<>();
   private OpenStudy study;
   private Composite area;
   private boolean blind;
@@ -65,7 +65,7 @@ public final class SheetEditor extends EditorPart {
     study.onChange(refresher);
     study.onResults(refresher);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.sheet");
-    refresh();
+    name();
   }
 
   /** Makes the pages: all of them, or while somebody records blind those on which remains are described, or one that says why there is none. */
@@ -159,8 +159,7 @@ public final class SheetEditor extends EditorPart {
       getSite().getPage().closeEditor(this, false);
       return;
     }
-    setPartName(OpenStudy.nameOf(object));
-    setTitleToolTip(getEditorInput().getToolTipText());
+    name();
     if (blind != study.blind().isPresent()) {
       book.dispose();
       make();
@@ -169,6 +168,11 @@ public final class SheetEditor extends EditorPart {
     stale.addAll(pages.keySet());
     seen.ask();
     firePropertyChange(PROP_DIRTY);
+  }
+
+  private void name() {
+    setPartName(OpenStudy.nameOf(object));
+    setTitleToolTip(getEditorInput().getToolTipText());
   }
 
   /** Brings a page up to date that a person is about to see. */

@@ -94,7 +94,7 @@ final class TextField implements Field {
     if (object == null || text.getText().equals(before)) {
       return;
     }
-    String typed = isDate() ? Preferred.dates().read(text.getText().strip()) : text.getText().strip();
+    String typed = isDate() ? Preferred.dates().keep(text.getText().strip()) : text.getText().strip();
     Optional<Finding> complaint = complaint(typed);
     if (complaint.isPresent()) {
       text.setForeground(Hue.LINING.color());

@@ -6,6 +6,7 @@ import daubline.model.Lot;
 import daubline.session.store.LotMass;
 import daubline.session.store.LotMoves;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.look.Pages;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
@@ -18,7 +19,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.PlatformUI;
 
 /** Puts all that is left of some lots into a new one. */
 public final class MergeDialog extends MoveDialog {
@@ -32,7 +32,7 @@ public final class MergeDialog extends MoveDialog {
   private Text weighed;
 
   private MergeDialog(OpenStudy study, List<Lot> chosen) {
-    super(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), study, "merge");
+    super(Over.shell(), study, "merge");
     this.chosen = chosen;
     offered = study.session().study().getLots().stream().filter(l -> chosen.contains(l) || l.getMaterial() == chosen.get(0).getMaterial()).toList();
   }

@@ -4,13 +4,13 @@ import daubline.base.Finding;
 import daubline.session.store.LotMoves;
 import daubline.ui.Words;
 import daubline.ui.look.Pages;
+import daubline.ui.look.TitledDialog;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
@@ -23,7 +23,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 
 /** Asks how lots are moved in the store, says while typing what forbids it, and does it as one change. */
-abstract class MoveDialog extends TitleAreaDialog {
+abstract class MoveDialog extends TitledDialog {
 
   private static final int WIDE = 620;
 
@@ -39,8 +39,6 @@ abstract class MoveDialog extends TitleAreaDialog {
     super(shell);
     this.study = study;
     this.key = key;
-    setShellStyle(getShellStyle() | SWT.RESIZE);
-    setHelpAvailable(false);
   }
 
   final OpenStudy study() {
@@ -134,13 +132,6 @@ abstract class MoveDialog extends TitleAreaDialog {
   /** One standard uncertainty of the weighings, kg; NaN when not stated. */
   final double sigma() {
     return LotMoves.mass(sigma.getText().strip(), Preferred.decimal()).filter(s -> s >= 0).orElse(Double.NaN);
-  }
-
-  @Override
-  protected Control createContents(Composite parent) {
-    Control contents = super.createContents(parent);
-    Pages.nameMessage(parent, Words.of("dialog.message"));
-    return contents;
   }
 
   @Override

@@ -6,6 +6,7 @@ import daubline.model.Lot;
 import daubline.session.store.LotMass;
 import daubline.session.store.LotMoves;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.look.Pages;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
@@ -14,7 +15,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.PlatformUI;
 
 /** Splits parts off a lot, one a line. */
 public final class SplitDialog extends MoveDialog {
@@ -25,7 +25,7 @@ public final class SplitDialog extends MoveDialog {
   private Text parts;
 
   private SplitDialog(OpenStudy study, Lot lot) {
-    super(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), study, "split");
+    super(Over.shell(), study, "split");
     this.lot = lot;
   }
 

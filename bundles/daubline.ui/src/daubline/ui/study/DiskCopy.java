@@ -6,6 +6,7 @@ import daubline.session.backup.Backup;
 import daubline.session.backup.BackupReader;
 import daubline.session.backup.BackupWriter;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.prefs.Preferred;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -73,7 +74,7 @@ public final class DiskCopy extends Job {
   private static void say(Backup made) {
     try (BackupReader reader = BackupReader.open(made.file())) {
       String kilobytes = Preferred.number(Math.ceil(Files.size(made.file()) / 1024.0));
-      MessageDialog.openInformation(Display.getDefault().getActiveShell(), Words.of("disk.title"),
+      MessageDialog.openInformation(Over.shell(), Words.of("disk.title"),
           Words.of("disk.done", made.file(), reader.files(), kilobytes));
     } catch (StudyException e) {
       Notices.show(e.finding());

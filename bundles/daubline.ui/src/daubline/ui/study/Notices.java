@@ -2,8 +2,8 @@ package daubline.ui.study;
 
 import daubline.base.Finding;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.widgets.Display;
 
 /** Tells a person what went wrong and how to mend it. */
 public final class Notices {
@@ -18,6 +18,6 @@ public final class Notices {
 
   /** Shows a message with its details. */
   public static void show(String message, String details) {
-    MessageDialog.openError(Display.getDefault().getActiveShell(), Words.of("notice.title"), message + "\n\n" + details);
+    MessageDialog.openError(Over.shell(), Words.of("notice.title"), message + "\n\n" + details);
   }
 }

@@ -1,6 +1,7 @@
 package daubline.ui.study;
 
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -8,7 +9,6 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.widgets.Display;
 
 /** Asks what to do with the unsaved changes that an earlier session left. */
 final class RecoveryQuestion {
@@ -21,7 +21,7 @@ final class RecoveryQuestion {
 
   static Answer ask(Path folder, Instant time, String summary) {
     String when = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM).withLocale(Locale.getDefault()).format(time.atZone(ZoneId.systemDefault()));
-    MessageDialog dialog = new MessageDialog(Display.getDefault().getActiveShell(), Words.of("recover.title"), null,
+    MessageDialog dialog = new MessageDialog(Over.shell(), Words.of("recover.title"), null,
         Words.of("recover.text", folder.getFileName(), when, summary), MessageDialog.QUESTION, 0,
         Words.of("recover.yes"), Words.of("recover.no"), Words.of("recover.later"));
     return switch (dialog.open()) {

@@ -4,11 +4,11 @@ import daubline.session.StudyException;
 import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.hearth.HearthsideInput;
+import daubline.ui.look.Over;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
@@ -87,7 +87,7 @@ public final class Start {
 
   private static boolean maySaveOver(OpenStudy study) throws StudyException {
     String files = String.join(", ", study.session().changedOutside());
-    return MessageDialog.openQuestion(Display.getDefault().getActiveShell(), Words.of("outside.title"), Words.of("outside.text", study.name(), files));
+    return MessageDialog.openQuestion(Over.shell(), Words.of("outside.title"), Words.of("outside.text", study.name(), files));
   }
 
   /** Closes a study after asking about unsaved changes; returns whether it was closed. */
@@ -104,7 +104,7 @@ public final class Start {
     if (!study.session().isDirty()) {
       return true;
     }
-    MessageDialog question = new MessageDialog(Display.getDefault().getActiveShell(), Words.of("unsaved.title"), null,
+    MessageDialog question = new MessageDialog(Over.shell(), Words.of("unsaved.title"), null,
         Words.of("unsaved.text", study.name()), MessageDialog.QUESTION, 0, Words.of("unsaved.save"), Words.of("unsaved.discard"), Words.of("unsaved.cancel"));
     return switch (question.open()) {
       case 0 -> save(study);

@@ -1,6 +1,7 @@
 package daubline.ui.table;
 
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
@@ -8,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 
 /** Begins the import of a table into the current study. */
@@ -31,7 +31,7 @@ public final class Imports {
 
   /** Asks for a file and previews it. */
   public static void choose() {
-    FileDialog dialog = new FileDialog(Display.getDefault().getActiveShell(), SWT.OPEN);
+    FileDialog dialog = new FileDialog(Over.shell(), SWT.OPEN);
     dialog.setFilterExtensions(new String[] {"*.csv;*.xlsx;*.tsv;*.txt;*.bib;*.ris", "*.*"});
     String file = dialog.open();
     if (file != null) {
@@ -45,7 +45,7 @@ public final class Imports {
     if (study.isEmpty()) {
       Notices.show(Words.of("import.nostudy", file.getFileName()), Words.of("import.nostudy.remedy"));
     } else {
-      new ImportDialog(Display.getDefault().getActiveShell(), study.get(), file).open();
+      new ImportDialog(Over.shell(), study.get(), file).open();
     }
   }
 }

@@ -8,13 +8,13 @@ import daubline.session.merge.StudyMerge;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Pages;
+import daubline.ui.look.TitledDialog;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
@@ -27,7 +27,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 
 /** Lists what two people changed differently, field by field, lets a person choose, and puts the copies together as one change. */
-final class MergingDialog extends TitleAreaDialog {
+final class MergingDialog extends TitledDialog {
 
   private final OpenStudy study;
   private final Merging merging;
@@ -43,8 +43,6 @@ final class MergingDialog extends TitleAreaDialog {
     this.merge = merging.compare(study.session());
     this.files = merging.files(study.session());
     this.model = new MergingModel(merge, this::say);
-    setShellStyle(getShellStyle() | SWT.RESIZE);
-    setHelpAvailable(false);
   }
 
   @Override
@@ -87,13 +85,6 @@ final class MergingDialog extends TitleAreaDialog {
     button.setEnabled(!merge.conflicts().isEmpty());
     Pages.named(button, Words.of(key), "");
     button.addListener(SWT.Selection, e -> model.chooseAll(side));
-  }
-
-  @Override
-  protected Control createContents(Composite parent) {
-    Control contents = super.createContents(parent);
-    Pages.nameMessage(parent, Words.of("dialog.message"));
-    return contents;
   }
 
   @Override

@@ -3,6 +3,7 @@ package daubline.ui.table;
 import daubline.session.StudyException;
 import daubline.session.merge.Merging;
 import daubline.ui.Words;
+import daubline.ui.look.Over;
 import daubline.ui.study.BackupOpening;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
@@ -27,7 +28,7 @@ public final class MergingStart {
       BackupOpening.open(backup);
       return;
     }
-    MessageDialog question = new MessageDialog(Display.getDefault().getActiveShell(), Words.of("merging.question.title"), null,
+    MessageDialog question = new MessageDialog(Over.shell(), Words.of("merging.question.title"), null,
         Words.of("merging.question", backup.getFileName(), study.get().name()), MessageDialog.QUESTION, 0, Words.of("merging.question.merge"),
         Words.of("merging.question.open"), Words.of("import.cancel"));
     switch (question.open()) {
@@ -55,7 +56,7 @@ public final class MergingStart {
 
   private static void ask(OpenStudy study, Merging merging) {
     try (merging) {
-      new MergingDialog(Display.getDefault().getActiveShell(), study, merging).open();
+      new MergingDialog(Over.shell(), study, merging).open();
     } catch (StudyException e) {
       Notices.show(e.finding());
     }

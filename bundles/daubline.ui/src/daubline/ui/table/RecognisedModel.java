@@ -68,6 +68,11 @@ final class RecognisedModel implements GridModel {
   }
 
   @Override
+  public String key(int column) {
+    return HEADINGS[column];
+  }
+
+  @Override
   public double share(int column) {
     return SHARES[column];
   }

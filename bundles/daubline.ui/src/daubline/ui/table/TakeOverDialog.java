@@ -6,17 +6,14 @@ import daubline.session.StudyException;
 import daubline.session.StudyImage;
 import daubline.session.StudySession;
 import daubline.ui.Words;
-import daubline.ui.look.Pages;
+import daubline.ui.look.TitledDialog;
 import daubline.ui.study.Notices;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Path;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
@@ -27,7 +24,7 @@ import org.eclipse.ui.PlatformUI;
  *
  * @param <P> the preview
  */
-public abstract class TakeOverDialog<P> extends TitleAreaDialog {
+public abstract class TakeOverDialog<P> extends TitledDialog {
 
   /** The open study. */
   protected final OpenStudy study;
@@ -57,8 +54,6 @@ public abstract class TakeOverDialog<P> extends TitleAreaDialog {
     this.file = file;
     this.key = key;
     this.help = help;
-    setShellStyle(getShellStyle() | SWT.RESIZE);
-    setHelpAvailable(false);
   }
 
   @Override
@@ -66,13 +61,6 @@ public abstract class TakeOverDialog<P> extends TitleAreaDialog {
     super.configureShell(shell);
     shell.setText(Words.of(key + ".title"));
     PlatformUI.getWorkbench().getHelpSystem().setHelp(shell, help);
-  }
-
-  @Override
-  protected Control createContents(Composite parent) {
-    Control contents = super.createContents(parent);
-    Pages.nameMessage(parent, Words.of("dialog.message"));
-    return contents;
   }
 
   @Override

@@ -7,17 +7,15 @@ import daubline.charts.NamedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Pages;
+import daubline.ui.study.Behind;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 
 /** The figures of the publication, in the colours of the window. */
@@ -28,7 +26,16 @@ public final class FigureView extends StudyPart {
   private FigureCanvas canvas;
   private Label caption;
   private StudyResults shown;
+  /** Makes all figures that the study has data for behind, for some are reckoned. */
+  private final Behind<Made> making = new Behind<>(Words.of("figures.choose"), made -> {
+    if (made.of() == shown && !choice.isDisposed()) {
+      offer(made.figures());
+    }
+  });
   private List<NamedFigure> figures = List.of();
+
+  private record Made(StudyResults of, List<NamedFigure> figures) {
+  }
 
   @Override
   protected void fill(Composite area) {
@@ -55,29 +62,12 @@ public final class FigureView extends StudyPart {
     StudyResults now = study.flatMap(OpenStudy::results).orElse(null);
     if (now != shown) {
       shown = now;
-      offer();
-    }
-  }
-
-  /** Makes all figures that the study has data for behind, for some are reckoned; then offers them. */
-  private void offer() {
-    StudyResults asked = shown;
-    if (asked == null) {
-      offer(List.of());
-      return;
-    }
-    Display display = choice.getDisplay();
-    Job.createSystem("figures", monitor -> {
-      List<NamedFigure> made = Figures.all().stream().flatMap(spec -> spec.all(asked).stream()).toList();
-      if (!display.isDisposed()) {
-        display.asyncExec(() -> {
-          if (asked == shown && !choice.isDisposed()) {
-            offer(made);
-          }
-        });
+      if (now == null) {
+        offer(List.of());
+      } else {
+        making.begin(() -> new Made(now, Figures.all().stream().flatMap(spec -> spec.all(now).stream()).toList()));
       }
-      return Status.OK_STATUS;
-    }).schedule();
+    }
   }
 
   /** Offers figures; the chosen one stays chosen. */

@@ -27,6 +27,7 @@ public final class SafetyView extends StudyPart {
   private static final int WRAP = 240;
 
   private ScrolledComposite scroll;
+  private OpenStudy of;
   private String shown = "";
 
   @Override
@@ -41,10 +42,11 @@ public final class SafetyView extends StudyPart {
   @Override
   protected void show(Optional<OpenStudy> study) {
     String now = study.map(SafetyView::digest).orElse("-");
-    if (now.equals(shown)) {
+    if (now.equals(shown) && of == study.orElse(null)) {
       return;
     }
     shown = now;
+    of = study.orElse(null);
     Control old = scroll.getContent();
     Composite page = Pages.plain(scroll, 1);
     Pages.text(page, Words.of("safety.frame"), Fonts.STRONG.font(), WRAP);
