@@ -1,15 +1,8 @@
 package daubline.base;
 
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What the catalogue says of its variables, in a language other than its own English: the rows of
@@ -52,19 +45,7 @@ public final class CatalogueWords {
 
   /** Read once, when somebody first asks. */
   private static final class German {
-    static final CatalogueWords WORDS = read("/daubline/shared/variables_de.csv");
-
-    private static CatalogueWords read(String resource) {
-      Map<String, Text> byId = new HashMap<>();
-      try (InputStream in = CatalogueWords.class.getResourceAsStream(resource);
-          CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-        for (NamedCsvRecord row : rows) {
-          byId.put(row.getField("id"), new Text(row.getField("name"), row.getField("meaning"), row.getField("evidenced_by")));
-        }
-        return new CatalogueWords(byId);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
-    }
+    static final CatalogueWords WORDS = new CatalogueWords(SharedTable.rows("variables_de.csv").stream().collect(
+        Collectors.toMap(row -> row.getField("id"), row -> new Text(row.getField("name"), row.getField("meaning"), row.getField("evidenced_by")))));
   }
 }

@@ -1,12 +1,6 @@
 package daubline.base;
 
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -96,23 +90,18 @@ public final class FindingWords {
 
   /** Read once, when somebody first asks. */
   private static final class German {
-    static final FindingWords WORDS = read("/daubline/shared/findings_de.csv");
+    static final FindingWords WORDS = read();
 
-    private static FindingWords read(String resource) {
+    private static FindingWords read() {
       Map<String, String> whole = new HashMap<>();
       List<Sentence> sentences = new ArrayList<>();
-      try (InputStream in = FindingWords.class.getResourceAsStream(resource);
-          CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-        for (NamedCsvRecord row : rows) {
-          String english = row.getField("english");
-          if (PLACE.matcher(english).find()) {
-            sentences.add(Sentence.of(english, row.getField("german")));
-          } else {
-            whole.put(english, row.getField("german"));
-          }
+      for (NamedCsvRecord row : SharedTable.rows("findings_de.csv")) {
+        String english = row.getField("english");
+        if (PLACE.matcher(english).find()) {
+          sentences.add(Sentence.of(english, row.getField("german")));
+        } else {
+          whole.put(english, row.getField("german"));
         }
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
       }
       // the sentence with most of its own is meant
       sentences.sort(Comparator.comparingInt(Sentence::letters).reversed());

@@ -1,17 +1,10 @@
 package daubline.base;
 
-import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** The classes of slag and other residue that a new study starts with: the rows of shared/residue-classes.csv. */
 public final class ResidueKinds {
-
-  private static final String RESOURCE = "/daubline/shared/residue-classes.csv";
 
   private ResidueKinds() {
   }
@@ -29,12 +22,7 @@ public final class ResidueKinds {
 
   /** The classes in the order in which finds are sorted: slag first, then the other residues. */
   public static List<Kind> standard() {
-    try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(
-        new InputStreamReader(ResidueKinds.class.getResourceAsStream(RESOURCE), StandardCharsets.UTF_8))) {
-      return rows.stream().map(ResidueKinds::kind).toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return SharedTable.rows("residue-classes.csv").stream().map(ResidueKinds::kind).toList();
   }
 
   private static Kind kind(NamedCsvRecord row) {

@@ -3,11 +3,7 @@ package daubline.base;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -22,8 +18,6 @@ import java.util.stream.Collectors;
 /** The variable catalogue: the rows of shared/variables.csv, and what a study adds to them. */
 public final class Variables {
 
-  private static final String RESOURCE = "/daubline/shared/variables.csv";
-
   private final Map<String, Variable> byId;
 
   private Variables(Map<String, Variable> byId) {
@@ -37,13 +31,17 @@ public final class Variables {
 
   /** Reads a catalogue; the columns are those of shared/variables.csv. */
   public static Variables read(Reader text) throws IOException {
-    Map<String, Variable> byId = new LinkedHashMap<>();
     try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(text)) {
-      for (NamedCsvRecord row : rows) {
-        Variable variable = variable(row);
-        if (byId.put(variable.id(), variable) != null) {
-          throw new IllegalArgumentException("Variable " + variable.id() + " stands twice, again in line " + row.getStartingLineNumber());
-        }
+      return of(rows);
+    }
+  }
+
+  private static Variables of(Iterable<NamedCsvRecord> rows) {
+    Map<String, Variable> byId = new LinkedHashMap<>();
+    for (NamedCsvRecord row : rows) {
+      Variable variable = variable(row);
+      if (byId.put(variable.id(), variable) != null) {
+        throw new IllegalArgumentException("Variable " + variable.id() + " stands twice, again in line " + row.getStartingLineNumber());
       }
     }
     return new Variables(byId);
@@ -132,14 +130,6 @@ public final class Variables {
   }
 
   private static final class Standard {
-    private static final Variables CATALOGUE = load();
-
-    private static Variables load() {
-      try (InputStream in = Variables.class.getResourceAsStream(RESOURCE)) {
-        return read(new InputStreamReader(in, StandardCharsets.UTF_8));
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
-    }
+    private static final Variables CATALOGUE = of(SharedTable.rows("variables.csv"));
   }
 }

@@ -1,10 +1,16 @@
 package daubline.app.tests;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 
@@ -40,6 +46,55 @@ final class Keys {
     rest(REST_MILLIS);
   }
 
+  /** Presses and lets go a key that writes a character. */
+  private static void stroke(char character) {
+    post(SWT.KeyDown, character, character);
+    post(SWT.KeyUp, character, character);
+  }
+
+  /** Does something with keys that come as from a keyboard: the toolkit posts them as if a button of the mouse were held down. */
+  static void plainly(Runnable work) {
+    Display display = Display.getCurrent();
+    Listener plain = e -> e.stateMask &= ~SWT.BUTTON_MASK;
+    IntStream.of(SWT.KeyDown, SWT.KeyUp, SWT.Traverse).forEach(type -> display.addFilter(type, plain));
+    try {
+      work.run();
+    } finally {
+      IntStream.of(SWT.KeyDown, SWT.KeyUp, SWT.Traverse).forEach(type -> display.removeFilter(type, plain));
+    }
+  }
+
+  /** Presses the keys of a text and Enter; an empty one is Enter alone. Each key waits until the one before has arrived. */
+  static void write(NatTable grid, String text) {
+    for (int i = 0; i < text.length(); i++) {
+      stroke(text.charAt(i));
+      String so = text.substring(0, i + 1);
+      until("“" + so + "” of “" + text + "”", () -> so.equals(open(grid)));
+    }
+    stroke(SWT.CR);
+    until("the cell “" + text + "” closed", () -> grid.getActiveCellEditor() == null || grid.getActiveCellEditor().isClosed());
+  }
+
+  /** What stands in the open cell; empty when none is open. */
+  private static String open(NatTable grid) {
+    if (grid.getActiveCellEditor() == null || grid.getActiveCellEditor().isClosed()) {
+      return "";
+    }
+    Control editor = grid.getActiveCellEditor().getEditorControl();
+    Text field = editor instanceof Text t ? t : (Text) Window.all((Composite) editor).stream().filter(Text.class::isInstance).findFirst().orElseThrow();
+    return field.getText();
+  }
+
+  private static void until(String what, BooleanSupplier arrived) {
+    long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+    while (!arrived.getAsBoolean()) {
+      assertTrue(System.currentTimeMillis() < end, "waited in vain for " + what);
+      if (!Display.getCurrent().readAndDispatch()) {
+        Thread.onSpinWait();
+      }
+    }
+  }
+
   /** Lets the window do what it has to for a while. */
   static void rest(long millis) {
     long end = System.currentTimeMillis() + millis;
@@ -53,11 +108,15 @@ final class Keys {
   }
 
   private static void send(int type, int keyCode, char character) {
+    post(type, keyCode, character);
+    Window.pump();
+  }
+
+  private static void post(int type, int keyCode, char character) {
     Event event = new Event();
     event.type = type;
     event.keyCode = keyCode;
     event.character = character;
     Display.getCurrent().post(event);
-    Window.pump();
   }
 }

@@ -59,7 +59,7 @@ public final class WeightsView extends StudyPart {
 
   @Override
   protected void show(Optional<OpenStudy> study) {
-    if (grid.isOpen()) {
+    if (grid.postpones(() -> show(study()))) {
       return;
     }
     bar.check("compare.demonstrations", Comparing.options().withDemonstrations());

@@ -51,6 +51,8 @@ public final class Grid {
   private final SelectionLayer selection;
   private final ViewportLayer viewport;
   private final List<Runnable> selectionListeners = new ArrayList<>();
+  /** What is done when the open cell is closed; null when nothing is. */
+  private Runnable waiting;
 
   /**
    * A grid.
@@ -204,6 +206,24 @@ public final class Grid {
   /** Whether a cell is open to be typed into. */
   public boolean isOpen() {
     return !table.isDisposed() && table.getActiveCellEditor() != null && !table.getActiveCellEditor().isClosed();
+  }
+
+  /** Whether a cell is open; then the action is done when it is closed, so as not to disturb the typing. */
+  public boolean postpones(Runnable action) {
+    boolean open = isOpen();
+    if (open && waiting == null) {
+      table.getActiveCellEditor().getEditorControl().addListener(SWT.Dispose, e -> table.getDisplay().asyncExec(this::catchUp));
+    }
+    waiting = open ? action : null;
+    return open;
+  }
+
+  private void catchUp() {
+    Runnable action = waiting;
+    waiting = null;
+    if (action != null && !table.isDisposed()) {
+      action.run();
+    }
   }
 
   /** Whether something was typed into an open cell that the study does not hold yet. */

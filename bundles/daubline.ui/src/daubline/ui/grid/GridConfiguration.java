@@ -25,6 +25,7 @@ import org.eclipse.nebula.widgets.nattable.ui.binding.UiBindingRegistry;
 import org.eclipse.nebula.widgets.nattable.ui.matcher.IKeyEventMatcher;
 import org.eclipse.nebula.widgets.nattable.widget.NatCombo;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.FocusListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
@@ -145,6 +146,16 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
           if (!staysShut()) {
             super.showDropdownControl(focusOnText, focusOnFilter);
           }
+        }
+
+        /** The toolkit tells of a lost focus a moment later, and by then the next cell may be open, which is none of it. */
+        @Override
+        public void addFocusListener(FocusListener listener) {
+          super.addFocusListener(FocusListener.focusLostAdapter(e -> {
+            if (!isDisposed()) {
+              listener.focusLost(e);
+            }
+          }));
         }
 
         private boolean staysShut() {

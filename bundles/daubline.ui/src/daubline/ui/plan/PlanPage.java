@@ -119,7 +119,7 @@ public final class PlanPage implements Page {
 
   @Override
   public void refresh() {
-    if (page.isDisposed() || grid.isOpen()) {
+    if (page.isDisposed() || grid.postpones(this::refresh)) {
       return;
     }
     model.rebuild();

@@ -33,6 +33,7 @@ public final class SafetyView extends StudyPart {
   @Override
   protected void fill(Composite area) {
     scroll = new ScrolledComposite(area, SWT.V_SCROLL);
+    scroll.setShowFocusedControl(true);
     scroll.setExpandHorizontal(true);
     scroll.setExpandVertical(true);
     scroll.setBackground(Hue.ASH.color());
