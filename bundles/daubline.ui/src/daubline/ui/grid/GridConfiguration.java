@@ -69,6 +69,8 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
     registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, Hue.HAIRLINE.color());
     registry.registerConfigAttribute(FreezeConfigAttributes.SEPARATOR_COLOR, Hue.OCHRE.color());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITABLE_RULE, new Rule());
+    // a cell that opens by itself takes its first word when it is left
+    registry.registerConfigAttribute(EditConfigAttributes.OPEN_ADJACENT_EDITOR, false);
     registry.registerConfigAttribute(CellConfigAttributes.DISPLAY_CONVERTER, new Texts());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, new OnwardText());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, choice(), DisplayMode.EDIT, CHOICE);
