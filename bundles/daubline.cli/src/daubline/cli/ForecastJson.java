@@ -71,6 +71,17 @@ final class ForecastJson {
     }
     json.writeEndArray();
     profile(json, forecast.shaft());
+    json.writeArrayFieldStart("oreClasses");
+    for (BurnForecast.OreClass c : forecast.oreClasses()) {
+      json.writeStartObject();
+      ResultJson.number(json, "size", c.size());
+      ResultJson.number(json, "share", c.share());
+      ResultJson.number(json, "reduced", c.reduced());
+      ResultJson.number(json, "low", c.low());
+      ResultJson.number(json, "high", c.high());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeArrayFieldStart("slagRise");
     for (BurnForecast.Rise rise : forecast.slagRise()) {
       json.writeStartObject();
@@ -128,6 +139,11 @@ final class ForecastJson {
       ResultJson.number(json, "coShare", level.coShare());
       ResultJson.number(json, "toWustite", level.toWustite());
       ResultJson.number(json, "toMetal", level.toMetal());
+      ResultJson.number(json, "co", level.monoxide());
+      ResultJson.number(json, "co2", level.dioxide());
+      ResultJson.number(json, "n2", level.nitrogen());
+      ResultJson.number(json, "h2", level.hydrogen());
+      ResultJson.number(json, "h2o", level.steam());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -44,6 +44,7 @@ final class ForecastText {
 
   private static void print(TrialForecast trial, BurnForecast forecast, boolean used) {
     Out.line("  %-46s %-9s %-16s %-9s %-11s %s", "", "middle", "5–95 %", "observed", "", "what the figure is worth");
+    classes(forecast);
     for (Forecast f : forecast.quantities()) {
       BurnQuantity q = f.quantity();
       String observed = trial.outcome(q).map(o -> Figures.text(q, o.value())).orElse("");
@@ -52,6 +53,15 @@ final class ForecastText {
         Out.line("      source: %s%s", q.source().text(), f.shares().isEmpty() ? "" : "; depends on: " + f.shares().entrySet().stream().limit(4)
             .map(e -> e.getKey() + " " + Printed.fixed(e.getValue() * 100, 0) + " %").collect(Collectors.joining(", ")));
       }
+    }
+  }
+
+  /** The ore by size class as it comes to the air inlet; nothing for ore of one size. */
+  private static void classes(BurnForecast forecast) {
+    if (forecast.oreClasses().size() > 1) {
+      forecast.oreClasses().forEach(c -> Out.line("  %-46s %-9s %-16s %-9s %-11s %s", "ore of " + Printed.number(1000 * c.size(), 2) + " mm, "
+          + Printed.fixed(100 * c.share(), 0) + " % of it: oxygen gone", Printed.fixed(100 * c.reduced(), 0),
+          Double.isNaN(c.low()) ? "" : Printed.fixed(100 * c.low(), 0) + "–" + Printed.fixed(100 * c.high(), 0), "", "%", BurnQuantity.Standing.EXPLAINS.words()));
     }
   }
 

@@ -55,7 +55,10 @@ final class Predictors {
       RandomStream random = new RandomStream(RandomStream.key(RandomStream.key(SEED, smelt.id() + "physics"), i));
       ShaftInputs shaft = ShaftInputs.usual();
       for (ShaftParameter p : ShaftParameter.values()) {
-        shaft = shaft.with(p, Math.clamp(in.spread(p).draw(random.uniform(), random.normal()), p.low(), p.high()));
+        // no record tells the humidity: dry air, which draws nothing
+        if (p != ShaftParameter.VAPOUR) {
+          shaft = shaft.with(p, Math.clamp(in.spread(p).draw(random.uniform(), random.normal()), p.low(), p.high()));
+        }
       }
       shaft = shaft.with(ShaftParameter.ORE_IRON, Math.min(smelt.oreIron(), ShaftParameter.ORE_IRON.high()))
           .with(ShaftParameter.ORE_SILICA, .05 + .10 * random.uniform()).with(ShaftParameter.ORE_ALUMINA, .015 + .035 * random.uniform());

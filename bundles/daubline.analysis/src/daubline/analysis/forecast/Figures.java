@@ -27,7 +27,7 @@ public final class Figures {
     Shown shown = SHOWN.get(quantity.unit());
     return switch (quantity) {
       case BLAST -> Units.find(Quantity.FLUX, "L/(min·cm²)");
-      case TAPS, PEOPLE -> Optional.empty();
+      case TAPS, PEOPLE, PEOPLE_BY_SHIFT -> Optional.empty();
       case RESIDENCE -> Units.find(Quantity.TIME, "min");
       default -> shown == null ? Optional.empty() : Units.find(shown.quantity(), shown.symbol());
     };

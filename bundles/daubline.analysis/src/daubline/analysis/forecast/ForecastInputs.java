@@ -8,9 +8,15 @@ import daubline.base.Units;
 import daubline.base.Variables;
 import daubline.engine.process.BurnInputs;
 import daubline.engine.process.Spread;
+import daubline.engine.process.air.Blast;
+import daubline.engine.process.air.Crew;
+import daubline.engine.process.air.PackedBed;
 import daubline.engine.process.balance.Analysis;
 import daubline.engine.process.balance.Oxide;
+import daubline.engine.process.shaft.OreSizes;
 import daubline.engine.process.shaft.ShaftParameter;
+import daubline.engine.process.thermo.Air;
+import daubline.engine.process.thermo.Constants;
 import daubline.model.Lot;
 import daubline.model.Trial;
 import java.util.ArrayList;
@@ -30,6 +36,13 @@ final class ForecastInputs {
   private static final Spread PAST_THE_CHARGE = Spread.even(0, 0.2);
   /** Error of a size by sieve bands (common practice, no source). */
   private static final double SIEVE_DOUBT = 0.1;
+  /** How long a crew must hold its air, s, and how well that is known: people differ by a third (common practice, no source). */
+  private static final double CREW_DAY = 8 * 3600;
+  private static final double CREW_DOUBT = 0.3;
+  /** Gas of a charge in full fire, K (common practice, no source). */
+  private static final double HOT_BED = 1100;
+  /** Error of a stated humidity, and of how it stays through the day (common practice, no source). */
+  private static final double HUMIDITY_DOUBT = 0.1;
 
   /** Parameters that are variables as they stand; in the order of the parameters, which is printed. */
   private static final Map<ShaftParameter, String> DIRECT = new EnumMap<>(Map.ofEntries(
@@ -44,6 +57,7 @@ final class ForecastInputs {
   private final KnownValues known;
   private final InputFindings findings;
   private final List<Trail> traced = new ArrayList<>();
+  private OreSizes oreSizes = OreSizes.ONE;
   private final Map<ShaftParameter, Spread> furnace = new EnumMap<>(ShaftParameter.class);
 
   ForecastInputs(Trial trial, Variables variables, Overlay overlay) {
@@ -68,14 +82,18 @@ final class ForecastInputs {
     }
     charcoalSize();
     oreSize();
+    humidity();
     Analysis ore = ore();
     Optional<Amount> oreMass = mass("ore_total", "the ore to be charged");
     Optional<Amount> charcoal = known.number("charcoal_main").or(() -> known.number("charcoal_total"));
     charcoal.ifPresentOrElse(a -> findings.positive("the charcoal to be burnt", a), () -> findings.missing("the charcoal to be burnt"));
-    Stream.of(ShaftParameter.DIAMETER, drawn ? ShaftParameter.STACK : ShaftParameter.AIR).filter(p -> !furnace.containsKey(p) && !findings.hasRefused(p.label()))
-        .forEach(p -> findings.missing(p.label()));
     double bore = size("inlet_bore", "the bore of the air inlet", drawn ? USUAL_OPENING : USUAL_BORE);
     int inlets = (int) Math.max(1, Math.round(size("inlet_count", "the number of air inlets", 1)));
+    if (!drawn) {
+      airFromCrew(bore, inlets);
+    }
+    Stream.of(ShaftParameter.DIAMETER, drawn ? ShaftParameter.STACK : ShaftParameter.AIR).filter(p -> !furnace.containsKey(p) && !findings.hasRefused(p.label()))
+        .forEach(p -> findings.missing(p.label()));
     if (findings.hasErrors() || oreMass.isEmpty() || charcoal.isEmpty()) {
       return Optional.empty();
     }
@@ -86,7 +104,7 @@ final class ForecastInputs {
     findings.fromTheFire(known.fromTheFire());
     return Optional.of(new BurnInputs(furnace, ore, or(analysis(Material.LINING, Material.CLAY), BurnInputs.USUAL_LINING),
         or(analysis(Material.ASH), BurnInputs.USUAL_ASH), Spreads.of(oreMass.get()), Spreads.of(charcoal.get()),
-        new BurnInputs.Inlets(bore, inlets, Math.clamp(delivered(), 0.1, 1), !drawn), Shapes.slagRoom(known), Optional.empty(), List.of()));
+        new BurnInputs.Inlets(bore, inlets, Math.clamp(delivered(), 0.1, 1), !drawn, turn()), Shapes.slagRoom(known), Optional.empty(), oreSizes, List.of()));
   }
 
   private static Analysis or(Analysis known, Analysis usual) {
@@ -160,13 +178,34 @@ final class ForecastInputs {
     }
   }
 
+  /** Air that the people at the bellows keep up, where neither air nor strokes are known: what their power drives through inlet and charge. */
+  private void airFromCrew(double bore, int inlets) {
+    double people = known.number("bellows_operators").map(Amount::value).orElse(0.0);
+    if (furnace.containsKey(ShaftParameter.AIR) || findings.hasRefused(ShaftParameter.AIR.label()) || !(people > 0) || !furnace.containsKey(ShaftParameter.DIAMETER)) {
+      return;
+    }
+    double all = known.number("people_count").map(Amount::value).filter(n -> n >= people).orElse(2 * people);
+    double delivered = Math.clamp(delivered(), 0.1, 1);
+    double area = Math.PI * Math.pow(median(ShaftParameter.DIAMETER), 2) / 4;
+    PackedBed bed = new PackedBed(median(ShaftParameter.CHARCOAL_SIZE), ShaftParameter.SPHERICITY.usual(), ShaftParameter.VOIDAGE.usual());
+    double flow = new Crew(people, turn(), all, CREW_DAY).flow(delivered, q -> Blast.inletPressure(Blast.inletSpeed(q, bore, inlets), Constants.BLOWER_T)
+        + bed.drop(q * Blast.density(Constants.BLOWER_T) / area, median(ShaftParameter.STACK), z -> HOT_BED));
+    double taken = Math.clamp(flow, ShaftParameter.AIR.low(), ShaftParameter.AIR.high());
+    furnace.put(ShaftParameter.AIR, Spread.relative(taken, CREW_DOUBT));
+    findings.byCrew(people, all, turn() / 60, 60_000 * taken, known.number("bellows_stroke_volume").map(v -> 60 * taken / v.value() / delivered));
+  }
+
+  private double turn() {
+    return known.number("bellows_shift").map(Amount::value).filter(t -> t > 0).orElse(Crew.USUAL_TURN);
+  }
+
   private double delivered() {
     return known.number("bellows_efficiency").map(Amount::value).orElse(BurnInputs.Inlets.USUAL_DELIVERED);
   }
 
   /** Sieve bands of the lot come before a typed size, which comes before the ends of a grain. */
   private void charcoalSize() {
-    Optional<SieveBands> bands = SieveBands.of(trial.getLots().stream());
+    Optional<SieveBands> bands = SieveBands.of(trial.getLots().stream(), Material.CHARCOAL);
     if (bands.isPresent() && findings.range(ShaftParameter.CHARCOAL_SIZE, bands.get().size())) {
       furnace.put(ShaftParameter.CHARCOAL_SIZE, Spread.relative(bands.get().size(), SIEVE_DOUBT));
       traced.add(bands.get().from());
@@ -176,8 +215,28 @@ final class ForecastInputs {
     }
   }
 
+  /** Sieve bands of the ore are its size classes; otherwise all pieces are of one size, which is not well known. */
   private void oreSize() {
-    between("ore_grain_low", "ore_grain_high", ShaftParameter.ORE_SIZE);
+    Optional<SieveBands> bands = SieveBands.of(trial.getLots().stream(), Material.ORE);
+    if (bands.isPresent() && findings.range(ShaftParameter.ORE_SIZE, bands.get().size())) {
+      furnace.put(ShaftParameter.ORE_SIZE, Spread.relative(bands.get().size(), SIEVE_DOUBT));
+      traced.add(bands.get().from());
+      oreSizes = bands.get().classes();
+    } else {
+      between("ore_grain_low", "ore_grain_high", ShaftParameter.ORE_SIZE);
+    }
+  }
+
+  /** Vapour of the air from its humidity; air of which nobody wrote the humidity is taken as dry. */
+  private void humidity() {
+    known.number("air_humidity").ifPresent(humidity -> {
+      double t = known.number("air_temperature").map(a -> a.value() + Units.ZERO_CELSIUS).orElse(ShaftParameter.AMBIENT.usual());
+      double share = Math.clamp(humidity.value(), 0, 1);
+      double vapour = Air.waterPerDryAir(share, t, Constants.ATM);
+      if (vapour > 0) {
+        furnace.put(ShaftParameter.VAPOUR, Spread.relative(vapour, humidity.sigmaOr(HUMIDITY_DOUBT * share) / share));
+      }
+    });
   }
 
   private void between(String lowVariable, String highVariable, ShaftParameter parameter) {

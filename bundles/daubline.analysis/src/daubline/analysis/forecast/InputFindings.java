@@ -10,6 +10,7 @@ import daubline.model.Trial;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What is missing, impossible or doubtful among the inputs of a forecast. */
@@ -85,6 +86,14 @@ final class InputFindings {
       add(Finding.warning("forecast.openings", place(), "bore and number of the openings are not both known: " + count + " of " + Printed.number(1000 * bore)
           + " mm taken, and drawn air follows them", "state bore and number of the air inlets"));
     }
+  }
+
+  /** Says that the air is what the people at the bellows keep up, and at which stroke rate where the bellows are known. */
+  void byCrew(double people, double all, double minutes, double litres, Optional<Double> strokes) {
+    String with = Printed.number(people) + " at the bellows, " + Printed.number(all) + " taking turns of " + Printed.number(minutes, 2) + " min, keep up about "
+        + Printed.number(litres, 2) + " L/min";
+    add(Finding.note("forecast.crew", place(), strokes.map(s -> "the air is reckoned from the people: " + with + ", " + Printed.number(s, 2) + " strokes a minute")
+        .orElse("the air is reckoned from the people: " + with), "state the air flow, or count the strokes of a trial run"));
   }
 
   void fromTheFire(List<String> names) {

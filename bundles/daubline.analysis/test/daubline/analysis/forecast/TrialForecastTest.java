@@ -160,6 +160,68 @@ class TrialForecastTest {
     assertTrue(sieved.used().stream().noneMatch(t -> t.what().startsWith("Charcoal size, planned")), sieved.used().toString());
   }
 
+  /** Sieve bands of the ore are its size classes, each reduced at its own pace; five bands become four classes. */
+  @Test
+  void sieveBandsOfTheOreAreReducedClassByClass() {
+    planPublishedSmelt();
+    assertEquals(1, forecast().forecast().orElseThrow().oreClasses().size());
+    session.edit("Sieve", () -> {
+      var lot = NEW.createLot();
+      lot.setName("Bog");
+      lot.setMaterial(daubline.base.Material.ORE);
+      var sieving = NEW.createTreatment();
+      for (double[] b : new double[][] {{0, .001, .1}, {.001, .002, .2}, {.002, .004, 3}, {.004, .008, 4}, {.008, .016, 2}}) {
+        var band = NEW.createSizeBand();
+        band.setMeshFrom(b[0]);
+        band.setMeshTo(b[1]);
+        Readings.put(band, daubline.base.Amount.exact(b[2]));
+        sieving.getBands().add(band);
+      }
+      lot.getTreatments().add(sieving);
+      session.study().getLots().add(lot);
+      trial.getLots().add(lot);
+    });
+    TrialForecast sieved = forecast();
+    var classes = sieved.forecast().orElseThrow().oreClasses();
+    assertEquals(4, classes.size());
+    assertEquals(1, classes.stream().mapToDouble(c -> c.share()).sum(), 1e-12);
+    for (int i = 1; i < 4; i++) {
+      assertTrue(classes.get(i).size() > classes.get(i - 1).size() && classes.get(i).reduced() < classes.get(i - 1).reduced() + 1e-6, classes.toString());
+    }
+    assertTrue(sieved.used().stream().anyMatch(t -> t.what().contains("5 sieve bands of lot Bog")), sieved.used().toString());
+    assertTrue(sieved.findings().stream().anyMatch(f -> f.code().equals("burn.ore-classes")), sieved.findings().toString());
+  }
+
+  /** Vapour pressure over water at 20 °C, 2339 Pa (steam tables), so half saturated air holds 0.0117 mol a mol; its hydrogen is in the gas at the mouth. */
+  @Test
+  void humidAirBringsHydrogen() {
+    planPublishedSmelt();
+    TrialForecast dry = forecast();
+    assertEquals(0, dry.get(BurnQuantity.TOP_H2).orElseThrow().central(), 0);
+    plan(Stage.PLANNED, "air_humidity", "50", "%");
+    TrialForecast moist = forecast();
+    assertEquals(.0117, moist.plan().inputs().orElseThrow().spread(daubline.engine.process.shaft.ShaftParameter.VAPOUR).median(), 1e-4);
+    double hydrogen = moist.get(BurnQuantity.TOP_H2).orElseThrow().central();
+    assertTrue(hydrogen > .004 && hydrogen < .0117, hydrogen + "");
+    assertTrue(moist.get(BurnQuantity.ZONE_GAS).orElseThrow().central() < dry.get(BurnQuantity.ZONE_GAS).orElseThrow().central() - 20);
+    assertTrue(moist.findings().stream().anyMatch(f -> f.code().equals("burn.moist")), moist.findings().toString());
+  }
+
+  /** Where neither air nor strokes are known, the people at the bellows set the air; more of them, or more to relieve them, give more. */
+  @Test
+  void peopleAtTheBellowsSetTheAir() {
+    planPublishedSmelt();
+    session.edit("Air", () -> trial.getValues().removeIf(v -> v.getVariable().equals("air_flow")));
+    plan(Stage.PLANNED, "bellows_operators", "1", "");
+    plan(Stage.PLANNED, "bellows_shift", "10", "min");
+    double one = forecast().get(BurnQuantity.AIR).orElseThrow().central();
+    plan(Stage.PLANNED, "people_count", "4", "");
+    TrialForecast four = forecast();
+    assertTrue(four.get(BurnQuantity.AIR).orElseThrow().central() > 1.02 * one, one + "");
+    assertTrue(four.findings().stream().anyMatch(f -> f.code().equals("forecast.crew") && f.what().contains("4 taking turns of 10 min")), four.findings().toString());
+    assertTrue(four.get(BurnQuantity.PEOPLE_BY_SHIFT).orElseThrow().central() > 0);
+  }
+
   @Test
   void repeatsItself() {
     planPublishedSmelt();

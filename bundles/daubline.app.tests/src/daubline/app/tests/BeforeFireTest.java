@@ -13,6 +13,7 @@ import daubline.model.StagedValue;
 import daubline.model.Trial;
 import daubline.session.Readings;
 import daubline.ui.study.OpenStudy;
+import daubline.ui.views.FigureCanvas;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -43,6 +44,10 @@ class BeforeFireTest {
     Window.waitFor("the forecast", () -> text("before-status").contains("300"));
   }
 
+  private static int figureHeight(String id) {
+    return Window.find(id, FigureCanvas.class).getSize().y;
+  }
+
   private static String findings() {
     StringBuilder all = new StringBuilder();
     Window.all(Window.find("before-fire", Composite.class)).stream().filter(c -> "before-finding".equals(c.getData("id")))
@@ -61,6 +66,8 @@ class BeforeFireTest {
     NatTable figures = Window.find("before-figures", NatTable.class);
     assertTrue(figures.getRowCount() > 20);
     assertTrue(findings().contains("○"), findings());
+    // the residuals of the series and those of the whole study are drawn; ore of one size has no line of classes
+    Window.waitFor("the residuals", () -> figureHeight("before-residuals") > 100 && figureHeight("before-study") > 100);
   }
 
   @Test

@@ -4,6 +4,7 @@ import static daubline.engine.process.shaft.ShaftParameter.*;
 
 import daubline.engine.process.air.Bellows;
 import daubline.engine.process.air.Blast;
+import daubline.engine.process.air.Crew;
 import daubline.engine.process.air.Descent;
 import daubline.engine.process.air.Draught;
 import daubline.engine.process.air.PackedBed;
@@ -129,14 +130,19 @@ final class BurnDraw {
   }
 
   private ShaftInputs shaftInputs(Analysis ore, double oreMass, double charcoal) {
-    ShaftInputs inputs = ShaftInputs.usual();
+    ShaftInputs inputs = ShaftInputs.usual().with(in.oreSizes());
     for (ShaftParameter p : ShaftParameter.values()) {
-      inputs = inputs.with(p, Math.clamp(draw(in.spread(p)), p.low(), p.high()));
+      inputs = inputs.with(p, Math.clamp(p == VAPOUR && isDry() ? 0 : draw(in.spread(p)), p.low(), p.high()));
     }
     double ratio = oreMass * (1 - inputs.get(ORE_MOISTURE)) / (charcoal * (1 - inputs.get(CHARCOAL_MOISTURE)));
     return inputs.with(ORE_RATIO, clamp(ORE_RATIO, ratio)).with(ORE_IRON, clamp(ORE_IRON, ore.iron()))
         .with(ORE_SILICA, clamp(ORE_SILICA, ore.share(Oxide.SIO2)))
         .with(ORE_ALUMINA, clamp(ORE_ALUMINA, ore.share(Oxide.AL2O3)));
+  }
+
+  /** Dry air draws no number, so that the numbers drawn after it are those of a forecast that knows no moist air. */
+  private boolean isDry() {
+    return in.spread(VAPOUR).equals(Spread.exact(0));
   }
 
   private static double clamp(ShaftParameter p, double value) {
@@ -179,6 +185,7 @@ final class BurnDraw {
     put(BurnQuantity.HOTTEST, h.hottestSolid() - Constants.ZERO_C);
     put(BurnQuantity.MOUTH_GAS, h.mouthGas() - Constants.ZERO_C);
     put(BurnQuantity.TOP_CO, h.topCoShare());
+    put(BurnQuantity.TOP_H2, h.topHydrogen());
     carbon = CarbonTendency.of(solution, value(BurnQuantity.RESIDENCE));
     put(BurnQuantity.CARBON, carbon.carbon());
     put(BurnQuantity.HEIGHT_900, heightOf(900 + Constants.ZERO_C));
@@ -192,6 +199,7 @@ final class BurnDraw {
     double power = new Bellows(strokes, 1, in.inlets().delivered()).power(value(BurnQuantity.INLET_PRESSURE) + drop);
     put(BurnQuantity.BELLOWS_POWER, power);
     put(BurnQuantity.PEOPLE, power / Bellows.PERSON_POWER);
+    put(BurnQuantity.PEOPLE_BY_SHIFT, Crew.needed(power, in.inlets().turn(), value(BurnQuantity.DURATION)));
   }
 
   /** Highest level at which the charge is this hot; 0 when it never is. */

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  *
  * @param quantities every quantity, in the order of {@link BurnQuantity}
  * @param shaft the shaft with every input at its median, for the drawn section
+ * @param oreClasses how far each size class of the ore is reduced at the air inlet; empty without a shaft
  * @param slagRise level of the slag against time
  * @param recovery the model behind yield, with how much of it is still the published smelts
  * @param next what to measure next so that the forecast narrows most
@@ -26,8 +27,8 @@ import java.util.stream.Stream;
  * @param findings warnings in plain words
  * @param cautions safety notes that belong to the figures
  */
-public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<Rise> slagRise, RecoveryModel recovery,
-    List<NextMeasurement> next, double refused, List<Finding> findings, List<String> cautions) {
+public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<OreClass> oreClasses, List<Rise> slagRise,
+    RecoveryModel recovery, List<NextMeasurement> next, double refused, List<Finding> findings, List<String> cautions) {
 
   /** Draws that give steady intervals at little cost. */
   public static final int USUAL_DRAWS = 300;
@@ -43,6 +44,18 @@ public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<
    * @param high level with much slag (95 %)
    */
   public record Rise(double time, double median, double low, double high) {
+  }
+
+  /**
+   * One size class of the ore, as it comes to the air inlet; NaN for an interval that nothing was drawn for.
+   *
+   * @param size size of its pieces, m
+   * @param share share of the ore's mass
+   * @param reduced share of the oxygen of haematite that is gone, in the middle course
+   * @param low 5 % point of it
+   * @param high 95 % point of it
+   */
+  public record OreClass(double size, double share, double reduced, double low, double high) {
   }
 
   /**
@@ -62,7 +75,7 @@ public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<
         .map(q -> forecast(q, middle, courses, inputs)).toList();
     long refused = courses.stream().filter(d -> !d.solution.converged()).count();
     double share = draws > 0 ? (double) refused / draws : middle.solution.converged() ? 0 : 1;
-    return new BurnForecast(quantities, middle.solution, rise(quantities), model,
+    return new BurnForecast(quantities, middle.solution, oreClasses(middle, courses), rise(quantities), model,
         NextMeasurement.of(quantities, inputs), share,
         BurnWarnings.of(inputs, middle, quantities, share, model), Cautions.all());
   }
@@ -80,6 +93,15 @@ public record BurnForecast(List<Forecast> quantities, ShaftSolution shaft, List<
     }
     double[] points = Quantiles.of(known, .05, .5, .95);
     return new Forecast(q, middle.value(q), points[1], points[0], points[2], shares(y, courses, in));
+  }
+
+  private static List<OreClass> oreClasses(BurnDraw middle, List<BurnDraw> courses) {
+    List<ShaftSolution.OreClass> classes = middle.solution.classes();
+    return IntStream.range(0, classes.size()).mapToObj(i -> {
+      double[] drawn = courses.stream().filter(d -> d.solution.converged()).mapToDouble(d -> d.solution.classes().get(i).reduced()).toArray();
+      double[] ends = drawn.length == 0 ? new double[] {Double.NaN, Double.NaN} : Quantiles.of(drawn, .05, .95);
+      return new OreClass(classes.get(i).size(), classes.get(i).share(), classes.get(i).reduced(), ends[0], ends[1]);
+    }).toList();
   }
 
   private static Map<String, Double> shares(double[] y, List<BurnDraw> courses, BurnInputs in) {

@@ -1,7 +1,9 @@
 package daubline.engine.process;
 
+import daubline.engine.process.air.Crew;
 import daubline.engine.process.balance.Analysis;
 import daubline.engine.process.balance.Oxide;
+import daubline.engine.process.shaft.OreSizes;
 import daubline.engine.process.shaft.ShaftParameter;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -21,10 +23,12 @@ import java.util.Optional;
  * @param inlets where the air goes in
  * @param slagRoom where the slag goes
  * @param burnRate charcoal burnt, kg/s, from a charge log of three charges or more
+ * @param oreSizes size classes of the ore, their sizes by that of {@link ShaftParameter#ORE_SIZE}
  * @param ownRecoveries bloom/(ore × Fe) of the team's earlier smelts
  */
 public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Analysis lining, Analysis ash,
-    Spread oreMass, Spread charcoalMass, Inlets inlets, SlagRoom slagRoom, Optional<Spread> burnRate, List<Double> ownRecoveries) {
+    Spread oreMass, Spread charcoalMass, Inlets inlets, SlagRoom slagRoom, Optional<Spread> burnRate, OreSizes oreSizes,
+    List<Double> ownRecoveries) {
 
   /** A clay for linings when none was analysed: 65 % SiO2, 18 % Al2O3, 5 % FeO (common practice, no source). */
   public static final Analysis USUAL_LINING = Analysis.ofPercent(Oxide.SIO2, 65, Oxide.AL2O3, 18, Oxide.FEO, 5,
@@ -40,13 +44,19 @@ public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Anal
    * @param number number of air inlets
    * @param delivered share of the bellows' stroke that reaches the furnace, 0 to 1
    * @param blown whether bellows or a blower move the air; otherwise the furnace draws it
+   * @param turn how long somebody blows before relief, s
    */
-  public record Inlets(double diameter, int number, double delivered, boolean blown) {
+  public record Inlets(double diameter, int number, double delivered, boolean blown, double turn) {
 
     /** Share of a stroke that hand bellows deliver when nobody measured it; 0.5 to 0.9 (from memory). */
     public static final double USUAL_DELIVERED = .7;
     /** One inlet of 25 mm. */
     public static final Inlets USUAL = new Inlets(.025, 1, USUAL_DELIVERED, true);
+
+    /** The same with a turn of usual length. */
+    public Inlets(double diameter, int number, double delivered, boolean blown) {
+      this(diameter, number, delivered, blown, Crew.USUAL_TURN);
+    }
   }
 
   /**
@@ -71,27 +81,32 @@ public record BurnInputs(Map<ShaftParameter, Spread> furnace, Analysis ore, Anal
   /** A burn of so much ore and charcoal in a furnace, with the usual lining, ash and inlet, neither pit nor tap. */
   public static BurnInputs of(Map<ShaftParameter, Spread> furnace, Analysis ore, double oreMass, double charcoalMass) {
     return new BurnInputs(furnace, ore, USUAL_LINING, USUAL_ASH, Spread.relative(oreMass, .02),
-        Spread.relative(charcoalMass, .03), Inlets.USUAL, SlagRoom.NONE, Optional.empty(), List.of());
+        Spread.relative(charcoalMass, .03), Inlets.USUAL, SlagRoom.NONE, Optional.empty(), OreSizes.ONE, List.of());
   }
 
   /** The same with another recovery history. */
   public BurnInputs withOwnRecoveries(List<Double> recoveries) {
-    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, burnRate, recoveries);
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, burnRate, oreSizes, recoveries);
   }
 
   /** The same with a burn rate from the charge log, kg/s. */
   public BurnInputs withBurnRate(Spread rate) {
-    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, Optional.of(rate), ownRecoveries);
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, Optional.of(rate), oreSizes, ownRecoveries);
   }
 
   /** The same with other air inlets. */
   public BurnInputs withInlets(Inlets others) {
-    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, others, slagRoom, burnRate, ownRecoveries);
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, others, slagRoom, burnRate, oreSizes, ownRecoveries);
   }
 
   /** The same with another place for the slag. */
   public BurnInputs withSlagRoom(SlagRoom room) {
-    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, room, burnRate, ownRecoveries);
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, room, burnRate, oreSizes, ownRecoveries);
+  }
+
+  /** The same with the ore in size classes. */
+  public BurnInputs withOreSizes(OreSizes sizes) {
+    return new BurnInputs(furnace, ore, lining, ash, oreMass, charcoalMass, inlets, slagRoom, burnRate, sizes, ownRecoveries);
   }
 
   /** What is used for a parameter: what is known, or the usual value with its usual spread. */

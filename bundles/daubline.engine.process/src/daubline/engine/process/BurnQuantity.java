@@ -28,6 +28,10 @@ public enum BurnQuantity {
   /** People at the bellows. */
   PEOPLE("people at the bellows at once", "1", Standing.ESTIMATE,
       Source.derived("muscle power by 75 W that a fit person keeps up for hours (common practice, no source)")),
+  /** People who blow by turns. */
+  PEOPLE_BY_SHIFT("people to blow by turns, those resting among them", "1", Standing.ESTIMATE,
+      Source.derived("muscle power by what a fit person keeps up for one turn and for the whole charging: 0.35 - 0.092 log10(minutes) horse power, "
+          + "D. R. Wilkie, Ergonomics 3 (1960) 1 (from memory)")),
   /** Least charcoal burnt. */
   BURN_LEAST("charcoal burnt, all to CO2", "kg/s", Standing.EXACT, Source.derived("stoichiometry")),
   /** Most charcoal burnt. */
@@ -48,6 +52,8 @@ public enum BurnQuantity {
   MOUTH_GAS("gas at the mouth", "°C", Standing.EXPLAINS, Shaft.SOURCE),
   /** CO share at the mouth. */
   TOP_CO("CO/(CO + CO2) at the mouth", "1", Standing.EXPLAINS, Shaft.SOURCE),
+  /** Hydrogen at the mouth. */
+  TOP_H2("H2 of the air's moisture at the mouth", "1", Standing.EXPLAINS, Shaft.SOURCE),
   /** Height of 900 °C. */
   HEIGHT_900("height of 900 °C above the inlet", "m", Standing.EXPLAINS, Shaft.SOURCE),
   /** Most metal. */

@@ -5,6 +5,7 @@ import daubline.engine.process.shaft.ShaftParameter;
 import daubline.engine.process.shaft.ShaftSolution;
 import daubline.engine.process.thermo.Constants;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -15,6 +16,8 @@ final class BurnWarnings {
   private static final double DEAD_BLAST = .5;
   private static final double HAND_PRESSURE = 1000;
   private static final double MOST_PEOPLE = 5;
+  /** Kelvin that the gas of the zone loses by mole of vapour in a mole of dry air: -78 K at 0.02 in the usual furnace by the shaft model. */
+  private static final double PER_VAPOUR = 3900;
 
   private final List<Forecast> forecasts;
   private final List<Finding> findings = new ArrayList<>();
@@ -31,6 +34,8 @@ final class BurnWarnings {
     w.heat(middle.solution);
     w.slag(in);
     w.iron(in);
+    w.oreSizes(middle.solution);
+    w.moisture(middle);
     w.worth(model, refused, in);
     return List.copyOf(w.findings);
   }
@@ -137,6 +142,25 @@ final class BurnWarnings {
     if (size > .01) {
       warn("coarse-ore", number("ore of %.0f mm is reduced to its core only slowly", 1000 * size),
           "break it below 10 mm (common practice)");
+    }
+  }
+
+  private void oreSizes(ShaftSolution solution) {
+    if (solution.classes().size() > 1) {
+      var sorted = solution.classes().stream().sorted(Comparator.comparingDouble(ShaftSolution.OreClass::size)).toList();
+      var fine = sorted.getFirst();
+      var coarse = sorted.getLast();
+      note("ore-classes", number("the coarsest ore, %.1f mm and %.0f %% of its weight, comes to the air inlet with %.0f %% of its oxygen gone, the finest, %.1f mm, with %.0f %%",
+          1000 * coarse.size(), 100 * coarse.share(), 100 * coarse.reduced(), 1000 * fine.size(), 100 * fine.reduced()),
+          "break or screen out what is coarse; what is not reduced above the inlet goes into the slag or is reduced there");
+    }
+  }
+
+  private void moisture(BurnDraw middle) {
+    double vapour = middle.shaft.get(ShaftParameter.VAPOUR);
+    if (vapour > 0 && middle.solution.converged()) {
+      note("moist", number("the air carries %.1f %% of vapour: charcoal turns it into hydrogen and carbon monoxide, which cools the air inlet by some %.0f °C",
+          100 * vapour / (1 + vapour), PER_VAPOUR * vapour), "nothing is to be done on a humid day but to know it; steam of wet charcoal leaves at the mouth");
     }
   }
 

@@ -21,6 +21,7 @@ import daubline.ui.study.OpenStudy;
 import daubline.ui.views.FigureCanvas;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
@@ -53,6 +54,8 @@ final class BeforeFirePage implements Page {
   private final Label next;
   private final FigureCanvas against;
   private final FigureCanvas residuals;
+  private final FigureCanvas ofStudy;
+  private final Label classes;
   private final Label cautions;
   private final ForecastJob job = new ForecastJob(this::show);
   private List<TrialPlan> reckoned = List.of();
@@ -89,10 +92,14 @@ final class BeforeFirePage implements Page {
       about.setText(model.about(p.y).replace("&", "&&"));
       size();
     }));
+    classes = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    classes.setData("id", "before-classes");
     next = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
     wide(Pages.heading(content, Words.of("before.after")));
     against = canvas(content, "before-against", 1);
     residuals = canvas(content, "before-residuals", 1);
+    wide(Pages.heading(content, Words.of("before.study")));
+    ofStudy = canvas(content, "before-study", 2);
     wide(Pages.heading(content, Words.of("before.cautions")));
     cautions = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
     scroll.setContent(content);
@@ -147,13 +154,14 @@ final class BeforeFirePage implements Page {
       return;
     }
     List<TrialPlan> series = plans.all().stream().filter(p -> p.series().equals(own.series())).toList();
-    if (!series.equals(reckoned)) {
+    List<TrialPlan> all = plans.all().stream().filter(p -> p.isBurnt() || p.series().equals(own.series())).toList();
+    if (!all.equals(reckoned)) {
       boolean first = reckoned.isEmpty() && !log.isEnabled();
       log.setEnabled(own.logged().isPresent());
       boolean follow = withLog || first && own.followsLog();
       log.setSelection(follow && own.logged().isPresent());
-      reckoned = series;
-      job.begin(new ForecastJob.Task(own, series, log.getSelection()));
+      reckoned = all;
+      job.begin(new ForecastJob.Task(own, series, all.stream().filter(TrialPlan::isBurnt).toList(), log.getSelection()));
     }
   }
 
@@ -179,13 +187,25 @@ final class BeforeFirePage implements Page {
       order.show(drawings.order().orElse(null));
       against.show(drawings.against().orElse(null));
       residuals.show(drawings.residuals().orElse(null));
+      ofStudy.show(drawings.study().orElse(null));
     }
     model.show(forecast);
     grid.rebuild();
     ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
+    classes.setText(forecast.forecast().map(BeforeFirePage::classWords).orElse(""));
     next.setText(forecast.forecast().map(BeforeFirePage::nextWords).orElse(""));
     cautions.setText(forecast.forecast().map(f -> String.join("\n", f.cautions())).orElse(""));
     size();
+  }
+
+  /** How far each size class of the ore is reduced, the finest first; nothing for ore of one size. */
+  private static String classWords(BurnForecast forecast) {
+    if (forecast.oreClasses().size() < 2) {
+      return "";
+    }
+    return Words.of("before.classes", forecast.oreClasses().stream().map(c -> Words.of("before.class", Printed.number(1000 * c.size(), 2),
+        Printed.fixed(100 * c.share(), 0), Printed.fixed(100 * c.reduced(), 0), Double.isNaN(c.low()) ? ""
+            : " (" + Printed.fixed(100 * c.low(), 0) + "–" + Printed.fixed(100 * c.high(), 0) + ")")).collect(Collectors.joining("; ")));
   }
 
   private static String nextWords(BurnForecast forecast) {
@@ -236,7 +256,7 @@ final class BeforeFirePage implements Page {
   /** Figures take the width there is and the height that suits them; the page scrolls. */
   private void size() {
     int width = Math.max(LEAST, scroll.getClientArea().width) - 20;
-    for (FigureCanvas canvas : List.of(section, rise, order, against, residuals)) {
+    for (FigureCanvas canvas : List.of(section, rise, order, against, residuals, ofStudy)) {
       GridData data = (GridData) canvas.getLayoutData();
       data.heightHint = canvas.heightFor(width / 2);
       data.widthHint = width / 2;

@@ -1,11 +1,7 @@
 package daubline.engine.process.shaft;
 
 import static daubline.engine.process.shaft.ShaftEquations.CARBON;
-import static daubline.engine.process.shaft.ShaftEquations.GAS_T;
 import static daubline.engine.process.shaft.ShaftEquations.KILO;
-import static daubline.engine.process.shaft.ShaftEquations.SOLID_T;
-import static daubline.engine.process.shaft.ShaftEquations.TO_METAL;
-import static daubline.engine.process.shaft.ShaftEquations.TO_WUSTITE;
 
 import daubline.engine.process.balance.LockedIron;
 
@@ -56,26 +52,40 @@ final class ShaftHearth {
   /** Scaled carbon that the zone burns. */
   double carbon(double[] u, double fuel, double metal) {
     double iron = fuel * shaft.fuelUnit * shaft.ironPerFuel;
-    double fromOxide = iron * (.5 * (1 - u[TO_WUSTITE]) + metal - u[TO_METAL]);
-    return (2 * shaft.oxygen + fromOxide) / (2 - zoneCo) / shaft.unit;
+    double fromOxide = iron * (.5 * (1 - shaft.toWustite(u, 0)) + metal - shaft.toMetal(u, 0));
+    return (2 * shaft.oxygen + fromOxide + fromSteam(u)) / (2 - zoneCo) / shaft.unit;
+  }
+
+  /** Oxygen that the steam of the blast gives to carbon, mol/s. */
+  private double fromSteam(double[] u) {
+    if (!shaft.waterGas.isThere()) {
+      return 0;
+    }
+    shaft.waterGas.heat(KILO * u[shaft.solidTemperature]);
+    shaft.forgetHeat();
+    return shaft.waterGas.flow() - shaft.waterGas.steamAt(zoneCo);
   }
 
   /** Heat lost from the hearth, W. */
   double heatLoss(double[] u) {
-    return loss * (KILO * u[SOLID_T] - shaft.ambient);
+    return loss * (KILO * u[shaft.solidTemperature] - shaft.ambient);
   }
 
   /** Heat in less heat out of the zone as a share of what its oxygen gives when burnt to CO. */
   double heatRemainder(double[] u, double fuel, double metal) {
-    double tg = KILO * u[GAS_T];
-    double ts = KILO * u[SOLID_T];
+    double tg = KILO * u[shaft.gasTemperature];
+    double ts = KILO * u[shaft.solidTemperature];
     double carbon = u[CARBON] * shaft.unit;
     double iron = fuel * shaft.fuelUnit * shaft.ironPerFuel;
-    double co2 = shaft.gasOxygen(u, 0, fuel, metal) - carbon;
+    double steam = shaft.blastSteam(u, 0, fuel, metal);
+    double hydrogen = shaft.waterGas.flow();
+    double co2 = shaft.gasOxygen(u, 0, fuel, metal) - steam - carbon;
     double in = shaft.oxygen * Enthalpy.O2.at(shaft.ambient) + shaft.nitrogen * Enthalpy.N2.at(shaft.ambient)
-        + carbon * Enthalpy.CARBON.at(ts) + iron * (ore(u[TO_WUSTITE], u[TO_METAL], ts) - ore(1, metal, ts));
+        + carbon * Enthalpy.CARBON.at(ts) + iron * (ore(shaft.toWustite(u, 0), shaft.toMetal(u, 0), ts) - ore(1, metal, ts))
+        + hydrogen * Enthalpy.STEAM.at(shaft.ambient);
     double out = (carbon - co2) * Enthalpy.CO.at(tg) + co2 * Enthalpy.CO2.at(tg)
-        + shaft.nitrogen * Enthalpy.N2.at(tg) + heatLoss(u);
+        + shaft.nitrogen * Enthalpy.N2.at(tg) + heatLoss(u) + steam * Enthalpy.STEAM.at(tg)
+        + (hydrogen - steam) * Enthalpy.H2.at(tg);
     return (in - out) / (shaft.unit * 110527);
   }
 

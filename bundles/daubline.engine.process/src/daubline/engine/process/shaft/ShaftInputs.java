@@ -7,9 +7,11 @@ import java.util.Optional;
 public final class ShaftInputs {
 
   private final double[] values;
+  private final OreSizes sizes;
 
-  private ShaftInputs(double[] values) {
+  private ShaftInputs(double[] values, OreSizes sizes) {
     this.values = values;
+    this.sizes = sizes;
   }
 
   /** A small blown furnace with the usual value of everything. */
@@ -18,7 +20,7 @@ public final class ShaftInputs {
     for (ShaftParameter p : ShaftParameter.values()) {
       values[p.ordinal()] = p.usual();
     }
-    return new ShaftInputs(values);
+    return new ShaftInputs(values, OreSizes.ONE);
   }
 
   /** One value, in the unit of the parameter. */
@@ -30,16 +32,31 @@ public final class ShaftInputs {
   public ShaftInputs with(ShaftParameter parameter, double value) {
     double[] copy = values.clone();
     copy[parameter.ordinal()] = value;
-    return new ShaftInputs(copy);
+    return new ShaftInputs(copy, sizes);
   }
 
-  /** Every value the given share of the way from here to there. */
+  /** The same with the ore in other size classes. */
+  public ShaftInputs with(OreSizes others) {
+    return new ShaftInputs(values, others);
+  }
+
+  /** The size classes of the ore. */
+  public OreSizes sizes() {
+    return sizes;
+  }
+
+  /** Size of the pieces of a class, m, held to the range of {@link ShaftParameter#ORE_SIZE}. */
+  public double oreSize(int index) {
+    return Math.clamp(get(ShaftParameter.ORE_SIZE) * sizes.factor(index), ShaftParameter.ORE_SIZE.low(), ShaftParameter.ORE_SIZE.high());
+  }
+
+  /** Every value the given share of the way from here to there, with the size classes of there. */
   ShaftInputs towards(ShaftInputs there, double share) {
     double[] mixed = new double[values.length];
     for (int i = 0; i < mixed.length; i++) {
       mixed[i] = values[i] + share * (there.values[i] - values[i]);
     }
-    return new ShaftInputs(mixed);
+    return new ShaftInputs(mixed, there.sizes);
   }
 
   /** What makes the values unusable, in words; empty when nothing does. */
@@ -57,11 +74,11 @@ public final class ShaftInputs {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof ShaftInputs that && Arrays.equals(values, that.values);
+    return other instanceof ShaftInputs that && Arrays.equals(values, that.values) && sizes.equals(that.sizes);
   }
 
   @Override
   public int hashCode() {
-    return Arrays.hashCode(values);
+    return 31 * Arrays.hashCode(values) + sizes.hashCode();
   }
 }

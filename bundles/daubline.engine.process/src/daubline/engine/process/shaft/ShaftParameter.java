@@ -86,7 +86,9 @@ public enum ShaftParameter {
   /** Iron share of the bloom. */
   BLOOM_IRON("iron in the bloom", "1", .80, .4, 1),
   /** Room for slag among the charcoal of the hearth. */
-  HEARTH_ROOM("room for slag in the hearth", "1", .45, .2, 1);
+  HEARTH_ROOM("room for slag in the hearth", "1", .45, .2, 1),
+  /** Water vapour in the air, mol per mol of dry air; 0.023 is air of 20 °C full of it. */
+  VAPOUR("water vapour per dry air", "1", 0, 0, .1);
 
   private final String label;
   private final String unit;

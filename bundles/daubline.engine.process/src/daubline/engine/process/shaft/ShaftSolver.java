@@ -23,7 +23,8 @@ public final class ShaftSolver {
   private static final int MOST_WALKED = 1000;
   private static final int MOST_WALKED_WEAK = 600;
 
-  private final Collocation c;
+  private final int intervals;
+  private Collocation c;
   private int steps;
 
   /** A solver with the usual mesh. */
@@ -33,7 +34,8 @@ public final class ShaftSolver {
 
   /** A solver with a mesh of so many intervals, at least 10. */
   public ShaftSolver(int intervals) {
-    c = new Collocation(Math.max(10, intervals));
+    this.intervals = Math.max(10, intervals);
+    c = new Collocation(this.intervals, 1);
   }
 
   /** Solves one furnace. Never throws for a physical reason: a refusal is a result. */
@@ -43,6 +45,9 @@ public final class ShaftSolver {
       return ShaftSolution.refused(inputs, fault.get());
     }
     steps = 0;
+    if (c.classes != inputs.sizes().count()) {
+      c = new Collocation(intervals, inputs.sizes().count());
+    }
     ShaftEquations shaft = new ShaftEquations(inputs);
     ShaftHearth hearth = new ShaftHearth(shaft);
     lay(shaft, hearth);
@@ -54,11 +59,11 @@ public final class ShaftSolver {
   }
 
   /**
-   * Solves a furnace of the same height as the one solved just before, by a walk from that solution; from the start where
+   * Solves a furnace of the same height and size classes of ore as the one solved just before, by a walk from that solution; from the start where
    * this fails or where there was none.
    */
   public ShaftSolution solveNear(ShaftSolution before, ShaftInputs inputs) {
-    if (before.converged() && inputs.fault().isEmpty()) {
+    if (before.converged() && inputs.fault().isEmpty() && before.inputs().sizes().equals(inputs.sizes())) {
       steps = 0;
       boolean there = walk(before.inputs(), inputs, 1);
       if (isDead()) {
@@ -79,7 +84,7 @@ public final class ShaftSolver {
 
   /** Walks to the wanted furnace from a usual one. */
   private boolean reach(ShaftInputs wanted) {
-    ShaftInputs from = ShaftInputs.usual();
+    ShaftInputs from = ShaftInputs.usual().with(wanted.sizes());
     ShaftEquations shaft = new ShaftEquations(from);
     ShaftHearth hearth = new ShaftHearth(shaft);
     lay(shaft, hearth);

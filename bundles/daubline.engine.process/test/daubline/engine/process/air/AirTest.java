@@ -1,6 +1,7 @@
 package daubline.engine.process.air;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -143,5 +144,24 @@ class AirTest {
     assertEquals(.008, Carburising.carbon(.0025, .012, .0005, 1.6e-11, 25370), 1e-5);
     assertEquals(1.1e-11, Carburising.diffusivity(1223.15), .05e-11);
     assertTrue(Carburising.meanCarbon(0, .012, 1.1e-11, 3600, .01) < .001);
+  }
+
+  /**
+   * People by turns: eight hours give the 75 W of common practice (no source), minutes give more, after D. R. Wilkie, Ergonomics 3
+   * (1960) 1 (from memory). Two in turn and turn about hold no more than twice the eight hours' power of one.
+   */
+  @Test
+  void peopleByTurns() {
+    assertEquals(Bellows.PERSON_POWER, Crew.kept(8 * 3600), .04 * Bellows.PERSON_POWER);
+    assertEquals(745.7 * .258, Crew.kept(600), .1);
+    assertEquals(Crew.kept(600), new Crew(1, 600, 4, 8 * 3600).power(), 1e-9);
+    assertEquals(2 * Crew.kept(8 * 3600), new Crew(1, 600, 2, 8 * 3600).power(), 1e-9);
+    assertEquals(3 * Crew.kept(8 * 3600) / Crew.kept(900), Crew.needed(3 * Crew.kept(8 * 3600), 900, 900), 1e-9);
+    assertEquals(3, Crew.needed(3 * Crew.kept(8 * 3600), 900, 8 * 3600), 1e-9);
+    double one = new Crew(1, 900, 2, 8 * 3600).flow(.7, q -> 1e7 * q * q);
+    double two = new Crew(2, 900, 4, 8 * 3600).flow(.7, q -> 1e7 * q * q);
+    assertEquals(new Crew(1, 900, 2, 8 * 3600).power(), new Bellows(one / .7, 1, .7).power(1e7 * one * one), .01);
+    assertEquals(Math.cbrt(2), two / one, 1e-6, "against a pressure that rises with the square of the flow, twice the power gives a quarter more air");
+    assertThrows(IllegalArgumentException.class, () -> new Crew(3, 900, 2, 3600));
   }
 }

@@ -1,13 +1,9 @@
 package daubline.engine.process.shaft;
 
 import static daubline.engine.process.shaft.ShaftEquations.CARBON;
-import static daubline.engine.process.shaft.ShaftEquations.GAS_T;
 import static daubline.engine.process.shaft.ShaftEquations.KILO;
-import static daubline.engine.process.shaft.ShaftEquations.N;
-import static daubline.engine.process.shaft.ShaftEquations.SOLID_T;
 import static daubline.engine.process.shaft.ShaftEquations.TO_METAL;
 import static daubline.engine.process.shaft.ShaftEquations.TO_WUSTITE;
-import static daubline.engine.process.shaft.ShaftEquations.WATER;
 
 /**
  * The same equations as {@link ShaftSolver} the plain way, a peer for its speed: equal steps, the solids marched down and the
@@ -19,6 +15,12 @@ public final class FixedStepShaft {
   private static final double SHARE = .5;
   private static final double STILL = 1e-7;
   private static final int MOST_SWEEPS = 20_000;
+
+  /** Numbers in the state with ore of one size. */
+  private static final int N = 6;
+  private static final int WATER = 3;
+  private static final int GAS_T = 4;
+  private static final int SOLID_T = 5;
 
   private final ShaftEquations shaft;
   private final ShaftHearth hearth;
@@ -38,7 +40,7 @@ public final class FixedStepShaft {
     this.steps = steps;
     height = inputs.get(ShaftParameter.STACK);
     dz = height / steps;
-    Collocation guess = new Collocation(steps);
+    Collocation guess = new Collocation(steps, 1);
     for (int i = 0; i <= steps; i++) {
       guess.z[i] = i * dz;
     }
