@@ -102,7 +102,8 @@ class DesignCommandsTest {
     assertTrue(proposed.contains("Beside it") && proposed.contains("Plackett–Burman") && proposed.contains("seed 11"), proposed);
     json(run(0, "design", "propose", study, "--seed", "11", "--starts", "5", "--json"));
     assertEquals(proposed, run(0, "design", "propose", study, "--seed", "11", "--starts", "5"), "the same seed gives the same plan");
-    run(0, "design", "freeze", study, "--seed", "11", "--starts", "5");
+    String frozen = run(0, "design", "freeze", study, "--seed", "11", "--starts", "5", "--draws", "20");
+    assertTrue(frozen.contains("assumed for the predictions: ") && !frozen.contains("nothing is predicted") && !frozen.contains(" 0 predictions"), frozen);
     assertTrue(run(1, "design", "freeze", study).contains("still has trials to burn"));
     Path sheets = temporary.resolve("out/sheets.pdf");
     run(0, "design", "sheet", study, "--to", sheets.toString());
