@@ -40,11 +40,11 @@ final class DesignFreeze implements Callable<Integer> {
       var now = Snapshots.of(session);
       Proposal proposal = arguments.propose(session, now, DesignBrief.find(now, s.getId()));
       Foreseen foreseen = Foreseen.of(session, s, proposal.brief().factors());
-      List<PlanFreezer.Stated> predictions = draws > 0 ? foreseen.predictions(proposal.plan().design(), draws, proposal.plan().seed()) : List.of();
-      PlanFreezer.freeze(session, s, proposal, ZonedDateTime.now().truncatedTo(ChronoUnit.SECONDS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME), predictions);
+      Foreseen.Outlook outlook = draws > 0 ? foreseen.outlook(proposal.plan().design(), draws, proposal.plan().seed()) : new Foreseen.Outlook(List.of(), List.of());
+      PlanFreezer.freeze(session, s, proposal, ZonedDateTime.now().truncatedTo(ChronoUnit.SECONDS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME), outlook.stated());
       DesignText.order(proposal);
-      foreseen.missing().forEach(f -> Out.line("no forecast: %s", f));
-      Out.line("froze %s: %d trials, %d predictions, seed %d", proposal.chosen().name(), proposal.plan().design().size(), predictions.size(), proposal.plan().seed());
+      outlook.findings().forEach(f -> Out.line("  %s", f));
+      Out.line("froze %s: %d trials, %d predictions, seed %d", proposal.chosen().name(), proposal.plan().design().size(), outlook.stated().size(), proposal.plan().seed());
     });
   }
 }

@@ -102,7 +102,8 @@ class DesignCommandsTest {
     assertTrue(proposed.contains("Beside it") && proposed.contains("Plackett–Burman") && proposed.contains("seed 11"), proposed);
     json(run(0, "design", "propose", study, "--seed", "11", "--starts", "5", "--json"));
     assertEquals(proposed, run(0, "design", "propose", study, "--seed", "11", "--starts", "5"), "the same seed gives the same plan");
-    run(0, "design", "freeze", study, "--seed", "11", "--starts", "5");
+    String frozen = run(0, "design", "freeze", study, "--seed", "11", "--starts", "5", "--draws", "20");
+    assertTrue(frozen.contains("assumed for the predictions: ") && !frozen.contains("nothing is predicted") && !frozen.contains(" 0 predictions"), frozen);
     assertTrue(run(1, "design", "freeze", study).contains("still has trials to burn"));
     Path sheets = temporary.resolve("out/sheets.pdf");
     run(0, "design", "sheet", study, "--to", sheets.toString());
@@ -147,6 +148,7 @@ class DesignCommandsTest {
     assertTrue(text.contains("95 % interval") && !text.matches("(?s).*on 0\\.\\d+ degrees.*"), text);
     assertTrue(Files.exists(figures.resolve("contour.svg")) && Files.exists(figures.resolve("residuals.svg")));
     json(run(0, "effects", study, "--on", "bloom_mass", "--vary", "air_flow", "--json"));
-    assertTrue(run(0, "next", study).contains("how sure"));
+    String next = run(0, "next", study);
+    assertTrue(next.contains("this trial tells reconstructions apart: by the ") && next.contains("it separates Tapping shaft (left ") && next.contains("bit"), next);
   }
 }

@@ -1,5 +1,6 @@
 package daubline.analysis.design;
 
+import daubline.analysis.forecast.AssumedValues;
 import daubline.analysis.forecast.SettingForecast;
 import daubline.base.Amount;
 import daubline.base.Finding;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /** What the process engine foresees at settings of a series: what must not be burnt, and what to expect of each trial. */
 public final class Foreseen {
@@ -49,12 +51,14 @@ public final class Foreseen {
   private final Variables variables;
   private final List<Factor> factors;
   private final SettingForecast usual;
+  private final AssumedValues assumptions;
   private final Map<String, SettingForecast> byReconstruction = new LinkedHashMap<>();
   private final Map<String, String> judged = new ConcurrentHashMap<>();
 
   private Foreseen(StudySession session, Series series, List<Factor> factors) {
     this.factors = factors;
     variables = StudyVariables.of(session.study());
+    assumptions = new AssumedValues(session.study(), series, variables);
     Optional<Trial> like = series.getTrials().stream().reduce((a, b) -> b);
     List<Lot> lots = series.getProvisions().stream().flatMap(p -> p.getLots().stream()).distinct().toList();
     usual = new SettingForecast(like, lots, Optional.empty(), variables);
@@ -141,15 +145,56 @@ public final class Foreseen {
     return way != null && way.category().equals("slag tapping");
   }
 
-  /** What is foreseen of each trial of a design, as ranges from 5 to 95 %. */
-  public List<PlanFreezer.Stated> predictions(Design design, int draws, long seed) {
-    List<PlanFreezer.Stated> stated = new ArrayList<>();
-    for (int i = 0; i < design.size(); i++) {
-      int place = i;
-      at(design.settings().get(i), draws, seed).ifPresent(f -> STATED.forEach((quantity, variable) -> amount(f.get(quantity), variable)
-          .ifPresent(a -> stated.add(new PlanFreezer.Stated(place, variable, a, "process engine, Daubline " + Version.NUMBER + ", " + draws + " draws, seed " + seed)))));
+  /**
+   * What is foreseen of the trials of a plan.
+   *
+   * @param stated the predictions, as ranges from 5 to 95 %
+   * @param findings what they assume, and the trials of which nothing could be predicted, with why
+   */
+  public record Outlook(List<PlanFreezer.Stated> stated, List<Finding> findings) {
+    public Outlook {
+      stated = List.copyOf(stated);
+      findings = List.copyOf(findings);
     }
+  }
+
+  /** What is foreseen of each trial of a design; what the plan leaves open is assumed, and said. */
+  public Outlook outlook(Design design, int draws, long seed) {
+    List<PlanFreezer.Stated> stated = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    Map<String, List<Integer>> assumed = new LinkedHashMap<>();
+    for (int i = 0; i < design.size(); i++) {
+      double[] setting = design.settings().get(i);
+      SettingForecast forecaster = forecaster(setting).assuming(assumptions);
+      List<String> taken = forecaster.assumed(settings(setting));
+      List<PlanFreezer.Stated> of = predictions(i, forecaster.at(settings(setting), draws, seed), draws, seed, taken);
+      if (of.isEmpty()) {
+        findings.add(unforeseen(i, forecaster.missing(settings(setting))));
+      } else {
+        assumed.computeIfAbsent(String.join("; ", taken), k -> new ArrayList<>()).add(i + 1);
+      }
+      stated.addAll(of);
+    }
+    assumed.remove("");
+    assumed.forEach((what, trials) -> findings.add(Finding.note("plan.assumed", trials.size() == design.size() ? "all trials" : "trials " + trials.stream().map(String::valueOf).collect(Collectors.joining(", ")),
+        "assumed for the predictions: " + what, "say what a trial takes in the stock of the series, or state it as a choice of the reconstruction, and freeze anew")));
+    return new Outlook(stated, findings);
+  }
+
+  private List<PlanFreezer.Stated> predictions(int place, Optional<BurnForecast> forecast, int draws, long seed, List<String> assumed) {
+    List<PlanFreezer.Stated> stated = new ArrayList<>();
+    String engine = "process engine, Daubline " + Version.NUMBER + ", " + draws + " draws, seed " + seed;
+    String note = assumed.isEmpty() ? "" : "Assumed: " + String.join("; ", assumed) + ".";
+    forecast.ifPresent(f -> STATED.forEach((quantity, variable) -> amount(f.get(quantity), variable)
+        .ifPresent(a -> stated.add(new PlanFreezer.Stated(place, variable, a, engine, note)))));
     return stated;
+  }
+
+  private static Finding unforeseen(int place, List<Finding> missing) {
+    List<Finding> errors = missing.stream().filter(Finding::isError).toList();
+    String why = errors.isEmpty() ? "no steady hot shaft is found at its settings" : String.join("; ", errors.stream().map(Finding::what).toList());
+    return Finding.warning("plan.no-prediction", "trial " + (place + 1), "nothing is predicted: " + why,
+        errors.isEmpty() ? "look at its settings, or state a prediction of your own" : "mend it in the factors, the reconstruction or the lots, or state a prediction of your own");
   }
 
   private Optional<Amount> amount(Forecast forecast, String variable) {

@@ -41,6 +41,9 @@ import java.util.stream.IntStream;
  */
 public record NextSteps(List<Factor> factors, NextTrial next, List<Finding> findings) {
 
+  /** Why forecasts tell no reconstructions apart; of no use beside a trial that does by what their trials left. */
+  private static final List<String> NO_RIVALS = List.of("next.rivals", "next.same", "next.scatter");
+
   /**
    * What it starts from.
    *
@@ -67,8 +70,10 @@ public record NextSteps(List<Factor> factors, NextTrial next, List<Finding> find
     List<Rival> rivals = deviation > 0 ? Beliefs.after(rivals(request), burnt.design(), toBelieve(request, effects.outcome().values()), deviation) : rivals(request);
     NextTrial trial = NextTrial.suggest(new NextTrial.Request(burnt.design(), model, brief.space(), request.strata, request.agreement, rivals,
         deviation, cost, request.seed), progress);
-    NextTrial next = screen(effects, cost).map(trial::with).orElse(trial);
-    findings.addAll(next.findings());
+    Optional<NextTrial.Suggestion> telling = TellingTrial.of(request.study, brief, burnt, cost);
+    NextTrial told = telling.map(trial::with).orElse(trial);
+    NextTrial next = screen(effects, cost).map(told::with).orElse(told);
+    next.findings().stream().filter(f -> telling.isEmpty() || !NO_RIVALS.contains(f.code())).forEach(findings::add);
     return new NextSteps(brief.factors(), next, List.copyOf(findings));
   }
 

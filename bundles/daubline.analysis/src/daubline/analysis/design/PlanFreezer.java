@@ -64,8 +64,9 @@ public final class PlanFreezer {
    * @param variable the id of the variable
    * @param amount in canonical units
    * @param engine what stated it
+   * @param note what it assumes; may be empty
    */
-  public record Stated(int place, String variable, Amount amount, String engine) {
+  public record Stated(int place, String variable, Amount amount, String engine, String note) {
   }
 
   /** Why a plan cannot be frozen now; empty when it can. */
@@ -233,6 +234,7 @@ public final class PlanFreezer {
     prediction.setStatedOn(at);
     prediction.setLocked(true);
     prediction.setEngine(stated.engine());
+    prediction.setNote(stated.note().isEmpty() ? null : stated.note());
     prediction.setReconstruction(trial.getReconstruction());
     return prediction;
   }

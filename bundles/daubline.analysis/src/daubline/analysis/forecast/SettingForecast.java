@@ -28,9 +28,18 @@ public final class SettingForecast {
   private final List<Lot> lots;
   private final Variables variables;
   private final Optional<Reconstruction> reconstruction;
+  private final Optional<AssumedValues> assumptions;
+
+  private SettingForecast(SettingForecast of, AssumedValues assumptions) {
+    usual = of.usual;
+    lots = of.lots;
+    variables = of.variables;
+    reconstruction = of.reconstruction;
+    this.assumptions = Optional.of(assumptions);
+  }
 
   /**
-   * A forecaster.
+   * A forecaster that assumes nothing.
    *
    * @param like a trial that is like those thought of; empty when there is none
    * @param lots the lots that will be charged; those of the trial when empty
@@ -38,6 +47,7 @@ public final class SettingForecast {
    */
   public SettingForecast(Optional<Trial> like, List<Lot> lots, Optional<Reconstruction> reconstruction, Variables variables) {
     this.variables = variables;
+    assumptions = Optional.empty();
     this.reconstruction = reconstruction.or(() -> like.map(Trial::getReconstruction));
     this.lots = lots.isEmpty() ? like.map(t -> List.copyOf(t.getLots())).orElse(List.of()) : lots;
     usual = new ArrayList<>();
@@ -47,6 +57,16 @@ public final class SettingForecast {
         usual.addAll(t.getBuild().getValues());
       }
     });
+  }
+
+  /** The same, with something assumed where nothing is known. */
+  public SettingForecast assuming(AssumedValues values) {
+    return new SettingForecast(this, values);
+  }
+
+  /** What is assumed at these settings, in words; empty without assumptions. */
+  public List<String> assumed(Map<String, Amount> settings) {
+    return assumptions.map(a -> a.of(trial(settings)).stream().map(a::text).toList()).orElse(List.of());
   }
 
   /** The forecast at these settings, in canonical units by variable; empty when too little is known. */
@@ -62,6 +82,12 @@ public final class SettingForecast {
   }
 
   private ForecastInputs inputs(Map<String, Amount> settings) {
+    Trial trial = trial(settings);
+    assumptions.ifPresent(a -> a.of(trial).forEach(value -> trial.getValues().add(AssumedValues.value(value))));
+    return new ForecastInputs(trial, variables, Overlay.NONE);
+  }
+
+  private Trial trial(Map<String, Amount> settings) {
     Trial trial = ModelFactory.eINSTANCE.createTrial();
     trial.setName("a trial thought of");
     trial.setId("");
@@ -77,6 +103,6 @@ public final class SettingForecast {
       trial.getValues().add(value);
     });
     usual.stream().filter(v -> !settings.containsKey(v.getVariable())).forEach(v -> trial.getValues().add(EcoreUtil.copy(v)));
-    return new ForecastInputs(trial, variables, Overlay.NONE);
+    return trial;
   }
 }

@@ -218,14 +218,15 @@ public final class PlanPage implements Page {
     Proposal taken = proposal;
     String id = series.getId();
     begin(Words.of("plan.freezing", OpenStudy.nameOf(series)), (copy, progress) -> Foreseen.of(copy, SeriesSetup.find(copy, id), taken.brief().factors())
-        .predictions(taken.plan().design(), DRAWS, taken.plan().seed()), stated -> write(taken, stated));
+        .outlook(taken.plan().design(), DRAWS, taken.plan().seed()), outlook -> write(taken, outlook));
   }
 
-  private void write(Proposal taken, List<PlanFreezer.Stated> stated) {
+  private void write(Proposal taken, Foreseen.Outlook outlook) {
     try {
       String at = ZonedDateTime.now().truncatedTo(ChronoUnit.SECONDS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
-      PlanFreezer.freeze(study.session(), series, taken, at, stated);
-      say(Words.of("plan.frozen", taken.plan().design().size(), stated.size(), Long.toString(taken.plan().seed())), false);
+      PlanFreezer.freeze(study.session(), series, taken, at, outlook.stated());
+      String frozen = Words.of("plan.frozen", taken.plan().design().size(), outlook.stated().size(), Long.toString(taken.plan().seed()));
+      say(outlook.findings().stream().map(f -> f.where() + ": " + Words.said(f)).reduce(frozen, (a, b) -> a + ". " + b), false);
       panes.turnToOrder();
     } catch (IllegalArgumentException e) {
       say(e.getMessage(), true);
