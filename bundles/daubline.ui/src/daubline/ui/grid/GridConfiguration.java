@@ -69,8 +69,8 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
     registry.registerConfigAttribute(CellConfigAttributes.GRID_LINE_COLOR, Hue.HAIRLINE.color());
     registry.registerConfigAttribute(FreezeConfigAttributes.SEPARATOR_COLOR, Hue.OCHRE.color());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITABLE_RULE, new Rule());
-    // a cell that opens by itself takes its first word when it is left
-    registry.registerConfigAttribute(EditConfigAttributes.OPEN_ADJACENT_EDITOR, false);
+    // no cell opens by itself after another: left again, one with words on offer would take the first of them
+    registry.registerConfigAttribute(EditConfigAttributes.ACTIVATE_EDITOR_ON_TRAVERSAL, false);
     registry.registerConfigAttribute(CellConfigAttributes.DISPLAY_CONVERTER, new Texts());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, new OnwardText());
     registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, choice(), DisplayMode.EDIT, CHOICE);
