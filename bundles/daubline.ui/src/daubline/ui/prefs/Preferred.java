@@ -8,6 +8,7 @@ import daubline.base.Quantity;
 import daubline.base.Unit;
 import daubline.base.Units;
 import daubline.base.Variable;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.core.runtime.Platform;
@@ -54,7 +55,8 @@ public final class Preferred {
 
   /** The order in which dates are shown; what a study keeps does not change with it. */
   public static DateOrder dates() {
-    return DateOrder.valueOf(node().get(DATES, DateOrder.YMD.name()));
+    String kept = node().get(DATES, "");
+    return Arrays.stream(DateOrder.values()).filter(order -> order.name().equals(kept)).findFirst().orElse(DateOrder.YMD);
   }
 
   /** The key of the preferred unit of a quantity. */
