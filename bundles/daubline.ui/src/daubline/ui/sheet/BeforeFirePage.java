@@ -17,6 +17,7 @@ import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.FigureCanvas;
 import java.util.ArrayList;
@@ -203,7 +204,7 @@ final class BeforeFirePage implements Page {
     if (forecast.oreClasses().size() < 2) {
       return "";
     }
-    return Words.of("before.classes", forecast.oreClasses().stream().map(c -> Words.of("before.class", Printed.number(1000 * c.size(), 2),
+    return Words.of("before.classes", forecast.oreClasses().stream().map(c -> Words.of("before.class", Preferred.sign(Printed.number(1000 * c.size(), 2)),
         Printed.fixed(100 * c.share(), 0), Printed.fixed(100 * c.reduced(), 0), Double.isNaN(c.low()) ? ""
             : " (" + Printed.fixed(100 * c.low(), 0) + "–" + Printed.fixed(100 * c.high(), 0) + ")")).collect(Collectors.joining("; ")));
   }
