@@ -22,7 +22,7 @@ final class EffectsText {
   }
 
   private static void print(SeriesEffects effects, EffectsReport report) {
-    Out.line("  %d trials in %d furnaces; %s", report.trials(), report.furnaces(), report.method().word());
+    Out.line("  %d trials in %d %s; %s", report.trials(), report.furnaces(), report.furnaces() == 1 ? "furnace" : "furnaces", report.method().word());
     if (Double.isFinite(report.trialDeviation())) {
       Out.line("  equal trials differ by %s %s (one standard deviation)%s%s", Printed.number(report.trialDeviation(), 2), effects.outcome().unit(),
           Double.isNaN(report.furnaceDeviation()) ? "" : ", furnaces by " + Printed.number(report.furnaceDeviation(), 2), Double.isNaN(report.dayDeviation()) ? ""

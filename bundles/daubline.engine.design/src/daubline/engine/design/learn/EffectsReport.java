@@ -41,7 +41,7 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
   /** How effects were judged. */
   public enum Method {
     /** Least squares with intervals from t. */
-    LEAST_SQUARES("least squares, every trial in a furnace of its own"),
+    LEAST_SQUARES("least squares, no furnace or day as a stratum"),
     /** Restricted maximum likelihood with furnaces as a stratum, after Kenward and Roger. */
     FURNACES("restricted maximum likelihood with furnaces as a stratum (Kenward–Roger)"),
     /** The same with days as a stratum, where days are shared and furnaces are not. */
@@ -211,6 +211,10 @@ public record EffectsReport(Method method, int trials, int furnaces, double mean
           findings.add(Finding.warning("effects." + stratum, "the effects", names + " cannot be separated from " + stratum + "-to-" + stratum + " variation",
               stratum.equals("furnace") ? "build more furnaces of the same kind" : "burn the same setting on more days"));
         }
+      }
+      if (design.furnaceCount() == 1) {
+        findings.add(Finding.note("effects.one-furnace", "the effects", "every trial was burnt in the same furnace: how furnaces differ is not known, and the effects are those in this one",
+            "burn some of the settings in a second furnace before you speak of others"));
       }
       boundary("furnace", estimates.furnaceVariance());
       boundary("day", estimates.dayVariance());

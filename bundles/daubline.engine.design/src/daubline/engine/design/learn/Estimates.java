@@ -23,8 +23,9 @@ import java.util.stream.IntStream;
 record Estimates(EffectsReport.Method method, Layers layers, int[] kept, double[] coefficients, double[][] covariance, double[] freedom,
     double trialVariance, double furnaceVariance, double dayVariance) {
 
-  /** With fewer degrees of freedom an interval from t says little; the half-normal plot says more. */
+  /** With fewer degrees of freedom an interval from t says little; the half-normal plot of three effects or more says more. */
   private static final int LEAST_FREEDOM = 4;
+  private static final int LEAST_PLOTTED = 3;
 
   static Estimates of(Design design, Model model, double[] y) {
     double[][] all = model.matrix(design.settings());
@@ -39,7 +40,7 @@ record Estimates(EffectsReport.Method method, Layers layers, int[] kept, double[
 
   private static Estimates alone(double[][] x, int[] kept, double[] y, Layers layers) {
     LeastSquares.Fit fit = LeastSquares.fit(x, y);
-    boolean judged = fit.freedom() >= LEAST_FREEDOM && !layers.any();
+    boolean judged = fit.freedom() >= (kept.length - 1 < LEAST_PLOTTED ? 1 : LEAST_FREEDOM) && !layers.any();
     double variance = judged || fit.freedom() > 0 && !layers.any() ? fit.variance() : Double.NaN;
     double[][] covariance = scaled(fit.inverse(), variance);
     double[] freedom = new double[kept.length];

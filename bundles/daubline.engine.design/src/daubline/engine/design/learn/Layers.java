@@ -22,15 +22,17 @@ record Layers(boolean furnaces, boolean days, Freedom freedom, String shadow) {
    */
   static Layers of(Design design, double[][] x) {
     Freedom plain = Freedom.of(design, x, false);
+    // one furnace alone shows nothing of how furnaces differ
+    boolean furnaces = design.sharesFurnaces() && design.furnaceCount() > 1;
     if (!design.sharesDays()) {
-      return new Layers(design.sharesFurnaces(), false, plain, "");
+      return new Layers(furnaces, false, plain, "");
     }
     if (alike(design.furnaces(), design.days())) {
       return new Layers(true, false, plain, "the trials of a furnace share its day, and what the weather or the crew of a day did cannot be told from what the furnace did");
     }
     Freedom with = Freedom.of(design, x, true);
-    return with.trials() > 0 ? new Layers(design.sharesFurnaces(), true, with, "")
-        : new Layers(design.sharesFurnaces(), false, plain, "trials share days, and too few are left to tell the weather or the crew of a day from the settings burnt on it");
+    return with.trials() > 0 ? new Layers(furnaces, true, with, "")
+        : new Layers(furnaces, false, plain, "trials share days, and too few are left to tell the weather or the crew of a day from the settings burnt on it");
   }
 
   /** The same without days, where the variance between them cannot be found. */

@@ -3,7 +3,7 @@ package daubline.engine.design.learn;
 import daubline.base.Printed;
 import daubline.engine.design.Design;
 
-/** Says an effect in words: the estimate, its interval, the trials behind it, and what could not have been seen. */
+/** Says an effect in words: the estimate, its interval, the trials behind it, and how large an effect must be to be seen. */
 final class Sentences {
 
   private Sentences() {
@@ -14,13 +14,13 @@ final class Sentences {
     String unit = request.unit().isEmpty() ? "" : "\u00A0" + request.unit();
     text.append(e.name()).append(e.change().isEmpty() ? "" : " " + e.change()).append(": ").append(request.outcome()).append(' ')
         .append(signed(e.estimate(), e.standardError())).append(unit);
-    String behind = design.size() + " trials" + (design.sharesFurnaces() ? " in " + design.furnaceCount() + " furnaces" : "")
+    String behind = design.size() + " trials" + (design.sharesFurnaces() ? " in " + design.furnaceCount() + (design.furnaceCount() == 1 ? " furnace" : " furnaces") : "")
         + (design.sharesDays() ? " on " + design.dayCount() + " days" : "");
     if (e.freedom() > 0) {
       text.append(" (").append(Printed.number(100 * request.confidence(), 3)).append(" % interval ")
           .append(rounded(e.low(), e.standardError())).append(" to ").append(rounded(e.high(), e.standardError()))
-          .append(freedom(e.freedom())).append(behind).append(e.low() > 0 || e.high() < 0 ? ". " : "; the sign is open. ").append("An effect smaller than about ")
-          .append(Printed.number(e.smallest(), 2)).append(unit).append(" could not have been seen.");
+          .append(freedom(e.freedom())).append(behind).append(e.low() > 0 || e.high() < 0 ? ". " : "; the sign is open. ").append("An effect of about ")
+          .append(Printed.number(e.smallest(), 2)).append(unit).append(" would have been seen four times in five, a smaller one less often.");
     } else {
       text.append(", ").append(behind).append(". ").append(unjudged(e, halfNormal));
     }
@@ -47,7 +47,7 @@ final class Sentences {
       return "It stands out from all the others beyond what chance does to the largest of " + plot.names().size() + ".";
     }
     return ratio > plot.lenth().single() ? "It stands out from the others, but one of " + plot.names().size() + " may by chance."
-        : "It does not stand out from the others; what is smaller than they scatter could not have been seen.";
+        : "It does not stand out from the others; an effect no larger than they scatter cannot be told from chance.";
   }
 
   /** The degrees of freedom behind an interval; those of several strata are no whole number. */

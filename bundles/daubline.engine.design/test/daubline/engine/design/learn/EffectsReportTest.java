@@ -54,7 +54,36 @@ class EffectsReportTest {
     assertEquals("x1", plot.names().get(6));
     assertEquals(2 / 70.0, effect(report, "x1").permutation().floor(), 1e-12);
     assertTrue(effect(report, "x1").sentence().contains("stands out from all the others"), effect(report, "x1").sentence());
-    assertTrue(effect(report, "x2").sentence().contains("could not have been seen"), effect(report, "x2").sentence());
+    assertTrue(effect(report, "x2").sentence().contains("cannot be told from chance"), effect(report, "x2").sentence());
+  }
+
+  @Test
+  void whatWasSeenIsNeverCalledTooSmallToBeSeen() {
+    // y = 1.6 x1 + x1 x2: the effect is 3.2, its standard error 1 on 4 degrees of freedom, t(0.975, 4) = 2.776 (e-Handbook 1.3.6.7.2)
+    Design design = new RegularFraction(3).design(measured(3), 0);
+    double[] y = design.settings().stream().mapToDouble(s -> 1.6 * s[0] + s[0] * s[1]).toArray();
+    Effect effect = effect(report(design, Model.main(measured(3)), y), "x1");
+    assertEquals(3.2, effect.estimate(), 1e-12);
+    assertEquals(1, effect.standardError(), 1e-12);
+    assertEquals(3.2 - 2.776, effect.low(), 5e-4);
+    assertTrue(effect.smallest() > effect.estimate());
+    assertFalse(effect.sentence().contains("the sign is open") || effect.sentence().contains("could not"), effect.sentence());
+    assertTrue(effect.sentence().contains("would have been seen four times in five, a smaller one less often"), effect.sentence());
+  }
+
+  @Test
+  void oneFurnaceShowsNothingOfHowFurnacesDiffer() {
+    // Five trials at two settings, unequally repeated: the difference of means 2.2, pooled variance (0.08 + 0.02) / 3 by hand.
+    List<Factor> factors = measured(1);
+    double[][] settings = {{-1}, {1}, {-1}, {1}, {-1}};
+    Design design = Design.independent("", factors, settings).inFurnaces(0, 0, 0, 0, 0);
+    EffectsReport report = report(design, Model.main(factors), 1.8, 4.1, 2, 4.3, 2.2);
+    assertEquals(2.2, effect(report, "x1").estimate(), 1e-12);
+    assertEquals(Math.sqrt(0.1 / 3), report.trialDeviation(), 1e-12);
+    assertEquals(Math.sqrt(0.1 / 3 * (1 / 2.0 + 1 / 3.0)), effect(report, "x1").standardError(), 1e-12);
+    assertEquals(3, effect(report, "x1").freedom());
+    assertTrue(Double.isNaN(report.furnaceDeviation()), "furnaces by " + report.furnaceDeviation());
+    assertTrue(report.findings().stream().anyMatch(f -> f.code().equals("effects.one-furnace")));
   }
 
   @Test
