@@ -61,6 +61,7 @@ class LoggerCurvesTest {
     Window.waitFor("the file", () -> trial.getLoggers().size() > before);
     String name = OpenStudy.nameOf(trial.getLoggers().get(before));
     Window.waitFor("the new file to be chosen", () -> Window.find("loggers.file", Combo.class).getText().equals(name));
+    Window.idle(); // the message may be that of the file before
     Window.waitFor("the traces", () -> Window.find("loggersMessage", Label.class).getText().startsWith(Words.of("loggers.own")));
     return Window.find("loggers", Canvas.class);
   }

@@ -48,7 +48,7 @@ class ShownOnlyTest {
     editor.show("record.hazards");
     String before = study.session().digest();
     assertTrue(column(grid("hazards"), "2031-08-06") > 0);
-    PREFERENCES.put("dates", "DAY_FIRST");
+    PREFERENCES.put("dates", "DMY");
     PREFERENCES.put("decimal", "COMMA");
     GridModel model = grid("hazards");
     int column = column(model, "06.08.2031");
@@ -60,7 +60,7 @@ class ShownOnlyTest {
     model.put(column, 0, "32.08.2031");
     assertEquals("32.08.2031", model.cell(column, 0).text(), "no day of a calendar: it stays to be mended");
     assertEquals("2031-08-08", hazard.getReviewOn());
-    PREFERENCES.put("dates", "MONTH_FIRST");
+    PREFERENCES.put("dates", "MDY");
     model.put(column, 0, "08/06/2031");
     assertEquals("08/06/2031", model.cell(column, 0).text());
     assertEquals("2031-08-06", hazard.getReviewOn());

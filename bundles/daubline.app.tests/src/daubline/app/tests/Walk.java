@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
@@ -42,7 +41,6 @@ final class Walk {
   private static final long SETTLE_MILLIS = 40;
   private static final long LONG_MILLIS = 350;
   private static final long PATIENCE_MILLIS = 2000;
-  private static final long IDLE_MILLIS = 15_000;
 
   private final String where;
   private final Composite screen;
@@ -57,7 +55,8 @@ final class Walk {
 
   /** Walks both ways; says how many stops the screen has. */
   int go() {
-    idle();
+    Window.idle();
+    Keys.rest(SETTLE_MILLIS);
     List<Control> stops = stops();
     stops.forEach(this::name);
     if (!stops.isEmpty()) {
@@ -65,13 +64,6 @@ final class Walk {
       walk(stops(), true);
     }
     return stops.size();
-  }
-
-  /** Until nothing is reckoned behind that would change the screen while it is looked at. */
-  private static void idle() {
-    long end = System.currentTimeMillis() + IDLE_MILLIS;
-    Window.waitFor("what is reckoned behind", () -> Job.getJobManager().isIdle() || System.currentTimeMillis() > end);
-    Keys.rest(SETTLE_MILLIS);
   }
 
   private List<Control> stops() {

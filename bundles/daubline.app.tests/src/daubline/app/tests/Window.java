@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -32,6 +33,7 @@ import org.junit.jupiter.api.Assertions;
 final class Window {
 
   private static final long PATIENCE_MILLIS = 60_000;
+  private static final long IDLE_MILLIS = 15_000;
   private static final long REST_MILLIS = 60;
   private static final int WIDTH = 1600;
   private static final int HEIGHT = 1000;
@@ -76,6 +78,12 @@ final class Window {
 
   static void waitForResults(OpenStudy study) {
     waitFor("results", study::isSettled);
+  }
+
+  /** Waits until nothing is reckoned behind that would change the screen, or for a quarter of a minute. */
+  static void idle() {
+    long end = System.currentTimeMillis() + IDLE_MILLIS;
+    waitFor("what is reckoned behind", () -> Job.getJobManager().isIdle() || System.currentTimeMillis() > end);
   }
 
   /** Closes every study without saving and every sheet; the window is as wide and laid out as at the start. */
