@@ -137,13 +137,22 @@ class TrialForecastTest {
     planPublishedSmelt();
     plan(Stage.PLANNED, "charcoal_size", "30", "mm");
     double typed = forecast().get(BurnQuantity.BED_PRESSURE).orElseThrow().central();
+    sieve("Oak", daubline.base.Material.CHARCOAL, new double[][] {{.01, .02, 3}, {.02, .04, 1}});
+    TrialForecast sieved = forecast();
+    assertTrue(sieved.get(BurnQuantity.BED_PRESSURE).orElseThrow().central() > 1.5 * typed);
+    assertTrue(sieved.used().stream().anyMatch(t -> t.what().contains("2 sieve bands of lot Oak") && t.value().startsWith("16.5")), sieved.used().toString());
+    assertTrue(sieved.used().stream().noneMatch(t -> t.what().startsWith("Charcoal size, planned")), sieved.used().toString());
+  }
+
+  /** The trial gets a lot that was sieved; a band is its two meshes in m and its mass in kg. */
+  private void sieve(String name, daubline.base.Material material, double[][] bands) {
     session.edit("Sieve", () -> {
       var lot = NEW.createLot();
-      lot.setName("Oak");
-      lot.setMaterial(daubline.base.Material.CHARCOAL);
+      lot.setName(name);
+      lot.setMaterial(material);
       var sieving = NEW.createTreatment();
       sieving.setStep("sieve");
-      for (double[] b : new double[][] {{.01, .02, 3}, {.02, .04, 1}}) {
+      for (double[] b : bands) {
         var band = NEW.createSizeBand();
         band.setMeshFrom(b[0]);
         band.setMeshTo(b[1]);
@@ -154,10 +163,6 @@ class TrialForecastTest {
       session.study().getLots().add(lot);
       trial.getLots().add(lot);
     });
-    TrialForecast sieved = forecast();
-    assertTrue(sieved.get(BurnQuantity.BED_PRESSURE).orElseThrow().central() > 1.5 * typed);
-    assertTrue(sieved.used().stream().anyMatch(t -> t.what().contains("2 sieve bands of lot Oak") && t.value().startsWith("16.5")), sieved.used().toString());
-    assertTrue(sieved.used().stream().noneMatch(t -> t.what().startsWith("Charcoal size, planned")), sieved.used().toString());
   }
 
   /** Sieve bands of the ore are its size classes, each reduced at its own pace; five bands become four classes. */
@@ -165,22 +170,7 @@ class TrialForecastTest {
   void sieveBandsOfTheOreAreReducedClassByClass() {
     planPublishedSmelt();
     assertEquals(1, forecast().forecast().orElseThrow().oreClasses().size());
-    session.edit("Sieve", () -> {
-      var lot = NEW.createLot();
-      lot.setName("Bog");
-      lot.setMaterial(daubline.base.Material.ORE);
-      var sieving = NEW.createTreatment();
-      for (double[] b : new double[][] {{0, .001, .1}, {.001, .002, .2}, {.002, .004, 3}, {.004, .008, 4}, {.008, .016, 2}}) {
-        var band = NEW.createSizeBand();
-        band.setMeshFrom(b[0]);
-        band.setMeshTo(b[1]);
-        Readings.put(band, daubline.base.Amount.exact(b[2]));
-        sieving.getBands().add(band);
-      }
-      lot.getTreatments().add(sieving);
-      session.study().getLots().add(lot);
-      trial.getLots().add(lot);
-    });
+    sieve("Bog", daubline.base.Material.ORE, new double[][] {{0, .001, .1}, {.001, .002, .2}, {.002, .004, 3}, {.004, .008, 4}, {.008, .016, 2}});
     TrialForecast sieved = forecast();
     var classes = sieved.forecast().orElseThrow().oreClasses();
     assertEquals(4, classes.size());
