@@ -59,6 +59,9 @@ public record SeriesEffects(DesignBrief brief, BurntTrials burnt, Outcome outcom
     List<Finding> findings = new ArrayList<>(brief.findings());
     findings.addAll(burnt.findings());
     findings.addAll(outcome.findings());
+    if (burnt.trials().isEmpty()) {
+      findings.add(Finding.error("effects.nothing", brief.series().name(), "no trial of this series is burnt", "burn trials and record what they left"));
+    }
     BurntTrials varied = varied(brief, burnt, findings);
     List<Factor> factors = varied.design().factors();
     Model model = model(brief, factors, outcome.known(), terms);

@@ -31,6 +31,16 @@ class HardInputTest {
     return SeriesEffects.of(planned.study(), planned.brief(), burnt, outcome, SeriesEffects.Terms.USUAL, 0.95, 1);
   }
 
+  @Test
+  void aSeriesOfWhichNothingIsBurntSaysSo() throws Exception {
+    try (PlannedSeries planned = new PlannedSeries(folder.resolve("s"), Question.WHICH_MATTER)) {
+      planned.factors();
+      SeriesEffects effects = effects(planned, "bloom_mass");
+      assertTrue(effects.report().isEmpty());
+      assertTrue(effects.findings().stream().anyMatch(f -> f.isError() && f.code().equals("effects.nothing") && !f.remedy().isEmpty()), effects.findings().toString());
+    }
+  }
+
   private static NextSteps next(PlannedSeries planned) {
     SeriesEffects effects = effects(planned, "bloom_mass");
     double[] agreement = new double[BurntTrials.of(planned.study(), planned.brief(), false).trials().size()];
