@@ -3,9 +3,7 @@ package daubline.ui.sheet;
 import daubline.analysis.balance.BalanceInputs;
 import daubline.analysis.balance.TrialBalance;
 import daubline.analysis.forecast.TrialPlans;
-import daubline.base.Finding;
 import daubline.base.Printed;
-import daubline.base.Severity;
 import daubline.base.Units;
 import daubline.engine.process.slag.SlagBehaviour;
 import daubline.model.Trial;
@@ -47,7 +45,7 @@ final class BalancePage implements Page {
   private final Label slag;
   private final Label fit;
   private final Label heat;
-  private final Composite findings;
+  private final FindingLines findings;
   private final Behind<Optional<TrialBalance>> behind = new Behind<>(Words.of("job.balance"), this::show);
   private Optional<BalanceInputs> balanced;
 
@@ -72,8 +70,7 @@ final class BalancePage implements Page {
     heat.setData("id", "balance-heat");
     grids = List.of(one, two, grid("balance.ratios", ratios));
     Pages.heading(content, Words.of("balance.findings"));
-    findings = Pages.tight(content, 1);
-    findings.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    findings = new FindingLines(content, "balance-finding", NARROW);
     scroll.setContent(content);
     scroll.setData("id", "balance");
     scroll.addListener(SWT.Resize, e -> size());
@@ -118,7 +115,7 @@ final class BalancePage implements Page {
     sources.show(balance.flatMap(TrialBalance::sources).map(BalanceModels.Share::of).orElse(List.of()));
     ratios.show(balance.map(BalanceModels.Ratio::of).orElse(List.of()));
     grids.forEach(Grid::rebuild);
-    findings(balance.map(TrialBalance::findings).orElse(List.of()));
+    findings.show(balance.map(TrialBalance::findings).orElse(List.of()));
     size();
   }
 
@@ -155,24 +152,12 @@ final class BalancePage implements Page {
     return Preferred.sign(Printed.number(value, digits));
   }
 
-  private void findings(List<Finding> all) {
-    for (Control old : findings.getChildren()) {
-      old.dispose();
-    }
-    for (Finding f : all) {
-      boolean note = f.severity() == Severity.NOTE;
-      Label label = Pages.text(findings, (note ? "○ " : "△ ") + Words.said(f), Fonts.PLAIN.font(), NARROW);
-      label.setForeground(note ? Hue.QUIET.color() : Hue.LINING.color());
-    }
-  }
-
   private void size() {
     for (Grid grid : grids) {
       ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
     }
     int width = Math.max(NARROW, scroll.getClientArea().width);
-    content.layout(true, true);
-    scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
+    Pages.fit(scroll, width);
   }
 
   @Override
