@@ -28,12 +28,14 @@ import java.util.stream.Stream;
 public final class Wording implements UnaryOperator<String> {
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)(#?)}");
-  private static final Pattern SENTENCE_END = Pattern.compile("(?<=[a-z)\\d%]\\.) (?=\\p{Lu})");
+  private static final Pattern SENTENCE_END = Pattern.compile("(?<=[a-z)\\d%]\\.) (?=[\\p{Lu}\\d])");
   /** Names of variables, after which a value may stand. */
   private static final Set<String> NAMES = Variables.standard().all().stream().map(Variable::name).collect(Collectors.toUnmodifiableSet());
   private static final String NUMBER = "([\\d.,−-]+)";
+  private static final Pattern NOTE = Pattern.compile("(\\p{Lu}[^()]*)( \\([^()]*\\)\\.)");
   private static final int REMEMBERED = 20_000;
-  private static final Wording NONE = new Wording(Map.of(), List.of(), Set.of());
+  /** Everything as it is made. */
+  public static final Wording ENGLISH = new Wording(Map.of(), List.of(), Set.of());
 
   private final Map<String, String> whole;
   private final List<Sentence> sentences;
@@ -73,17 +75,22 @@ public final class Wording implements UnaryOperator<String> {
    * @param language a two-letter code; all stays English in one that the tool is not written in
    */
   public static Wording of(String language) {
-    return language.equals(CatalogueWords.GERMAN) ? German.WORDS : NONE;
+    return language.equals(CatalogueWords.GERMAN) ? German.WORDS : ENGLISH;
   }
 
   /** The same, but some texts stay as they are: the names that a person gave, which may look like words of the tool. */
   public Wording keeping(Collection<String> names) {
-    return this == NONE ? this : new Wording(whole, sentences, Set.copyOf(names));
+    return this == ENGLISH ? this : new Wording(whole, sentences, Set.copyOf(names));
+  }
+
+  /** The two-letter code of the language. */
+  public String language() {
+    return this == ENGLISH ? "en" : CatalogueWords.GERMAN;
   }
 
   /** Whether everything stays as it is. */
   public boolean isEnglish() {
-    return this == NONE;
+    return this == ENGLISH;
   }
 
   /** A finding with its sentences in this language; place and code stay. */
@@ -94,7 +101,7 @@ public final class Wording implements UnaryOperator<String> {
   /** A text in this language, with what stands in its places; as it is when it is not known. */
   @Override
   public String apply(String english) {
-    if (this == NONE || english.isEmpty() || own.contains(english)) {
+    if (this == ENGLISH || english.isEmpty() || own.contains(english)) {
       return english;
     }
     String known = whole.get(english);
@@ -126,7 +133,18 @@ public final class Wording implements UnaryOperator<String> {
         return Optional.of(list.stream().map(this).collect(Collectors.joining(between)));
       }
     }
-    return headed(english);
+    return headed(english).or(() -> noted(english));
+  }
+
+  /** A sentence as a note: with a capital, and in brackets whom it is about. */
+  private Optional<String> noted(String english) {
+    Matcher m = NOTE.matcher(english);
+    if (!m.matches()) {
+      return Optional.empty();
+    }
+    String sentence = Character.toLowerCase(m.group(1).charAt(0)) + m.group(1).substring(1);
+    String other = apply(sentence);
+    return other.equals(sentence) ? Optional.empty() : Optional.of(Character.toUpperCase(other.charAt(0)) + other.substring(1) + m.group(2));
   }
 
   private Optional<String> headed(String english) {

@@ -42,7 +42,8 @@ public record Table(String id, String title, String caption, List<Column> column
     for (int c = 0; c < row.size(); c++) {
       Cell cell = row.get(c);
       boolean words = columns.get(c).kind() == Column.Kind.WORDS || columns.get(c).kind() == Column.Kind.NUMBER && !cell.kind().isNumber();
-      told.add(words && !cell.text().isEmpty() ? cell.reading(wording.apply(cell.text())) : cell);
+      Cell read = words && !cell.text().isEmpty() ? cell.reading(wording.apply(cell.text())) : cell;
+      told.add(cell.trail() == null ? read : read.from(cell.trail().in(wording)));
     }
     return told;
   }

@@ -85,7 +85,7 @@ final class Columns {
 
   /** One of the constants of an enumeration, by its word in either language. */
   static <T extends EObject, E extends Enum<E>> EntryColumn<T> word(Desk desk, String id, double share, EAttribute attribute, E[] all, Function<E, String> word) {
-    Function<E, String> shown = e -> desk.words().orElse(e.getDeclaringClass().getSimpleName().toLowerCase(java.util.Locale.ROOT) + "." + e.name(), word.apply(e));
+    Function<E, String> shown = e -> desk.words().orElse(e.getDeclaringClass().getSimpleName().toLowerCase(java.util.Locale.ROOT) + "." + e.name(), desk.words().said(word.apply(e)));
     List<String> words = java.util.Arrays.stream(all).map(shown).toList();
     return EntryColumn.<T>typed(id, share, t -> Optional.ofNullable(all[0].getDeclaringClass().cast(t.eGet(attribute))).map(shown).orElse(""), typed -> {
       Optional<E> found = java.util.Arrays.stream(all).filter(e -> typed.equalsIgnoreCase(shown.apply(e)) || typed.equalsIgnoreCase(word.apply(e))).findFirst();

@@ -3,6 +3,7 @@ package daubline.record;
 import daubline.base.CatalogueWords;
 import daubline.base.ValueType;
 import daubline.base.Variable;
+import daubline.base.Wording;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -13,9 +14,11 @@ public final class RecordWords {
 
   private final ResourceBundle texts;
   private final CatalogueWords catalogue;
+  private final Wording wording;
 
   /** The words of a language; English where there is none of it. */
   public RecordWords(Locale locale) {
+    wording = Wording.of(locale.getLanguage());
     catalogue = CatalogueWords.of(locale.getLanguage());
     texts = ResourceBundle.getBundle("daubline.record.words", locale.getLanguage().equals("de") ? Locale.GERMAN : Locale.ROOT,
         RecordWords.class.getClassLoader(), ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
@@ -30,6 +33,11 @@ public final class RecordWords {
   /** A variable with its name, group and meaning in this language. */
   public Variable told(Variable variable) {
     return catalogue.told(variable);
+  }
+
+  /** A word of the tool in this language. */
+  public String said(String english) {
+    return wording.apply(english);
   }
 
   /** A variable by its name in this language or in English, or by its id. */

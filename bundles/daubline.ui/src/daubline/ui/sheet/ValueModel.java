@@ -197,7 +197,7 @@ final class ValueModel implements GridModel {
 
   private static String about(Variable variable) {
     String unit = variable.unit().symbol().isEmpty() ? "" : Words.of("tip.unit", variable.unit().symbol());
-    return String.join("\n", java.util.stream.Stream.of(variable.meaning(), unit, variable.source()).filter(s -> s != null && !s.isBlank()).toList());
+    return String.join("\n", java.util.stream.Stream.of(variable.meaning(), unit, Words.said(variable.source())).filter(s -> s != null && !s.isBlank()).toList());
   }
 
   private GridCell value(int column, int row, Line line) {

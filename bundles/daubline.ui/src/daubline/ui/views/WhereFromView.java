@@ -10,7 +10,6 @@ import daubline.ui.look.Themes;
 import daubline.ui.sheet.Jump;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.Studies;
-import java.util.Set;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -23,8 +22,6 @@ import org.eclipse.ui.part.ViewPart;
 
 /** Where the selected number came from: what it is made of, down to typed texts, citations and people. */
 public final class WhereFromView extends ViewPart {
-
-  private static final Set<String> VERBATIM = Set.of("as typed", "in the words of the source", "citation");
 
   private final Runnable refresher = this::refresh;
   private final Runnable blindness = this::follow;
@@ -53,7 +50,7 @@ public final class WhereFromView extends ViewPart {
   private void refresh() {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
-      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t}).orElse(new Trail[0]));
+      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t.in(Words.wording())}).orElse(new Trail[0]));
       tree.expandAll();
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
@@ -106,17 +103,12 @@ public final class WhereFromView extends ViewPart {
     }
   }
 
-  /** What was typed or is cited stays as it is; what the tool says of it is told in the language of the person. */
-  private static String value(Trail trail) {
-    return VERBATIM.contains(trail.what()) ? trail.value() : Words.said(trail.value());
-  }
-
   private static final class Labels extends StyledCellLabelProvider {
     @Override
     public void update(ViewerCell cell) {
       Trail trail = (Trail) cell.getElement();
-      String what = Words.said(trail.what());
-      cell.setText(trail.value().isEmpty() ? what : what + ":  " + value(trail));
+      String what = trail.what();
+      cell.setText(trail.value().isEmpty() ? what : what + ":  " + trail.value());
       cell.setStyleRanges(trail.value().isEmpty() ? null : new StyleRange[] {new StyleRange(0, what.length() + 1, Hue.QUIET.color(), null)});
       super.update(cell);
     }
