@@ -1,5 +1,6 @@
 package daubline.ui.plan;
 
+import daubline.ui.Words;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
@@ -14,7 +15,7 @@ final class LinesModel extends ListModel<List<String>> {
 
   @Override
   protected GridCell cell(int column, int row, List<String> line) {
-    String text = line.get(column);
+    String text = Words.said(line.get(column));
     return text.isEmpty() ? GridCell.EMPTY : new GridCell(text, column == 0 ? Look.NAME : Look.PLAIN, GridCell.Mark.NONE, text.length() > 30 ? text : "");
   }
 }

@@ -120,7 +120,7 @@ final class BalancePage implements Page {
   }
 
   private static String chargedWords(TrialBalance balance) {
-    String in = balance.charged().stream().map(p -> Words.of("balance.portion", p.name(), fixed(p.mass(), 2), fixed(p.mass() * p.analysis().iron(), 2)))
+    String in = balance.charged().stream().map(p -> Words.of("balance.portion", Words.said(p.name()), fixed(p.mass(), 2), fixed(p.mass() * p.analysis().iron(), 2)))
         .collect(Collectors.joining("; "));
     return balance.charged().isEmpty() ? Words.of("balance.nothing") : Words.of("balance.charged", in);
   }
@@ -137,7 +137,7 @@ final class BalancePage implements Page {
     SlagBehaviour b = s.behaviour();
     return Words.of("balance.heat.words", fixed(s.celsius(), 0), fixed(b.liquidus().temperature() - Units.ZERO_CELSIUS, 0), fixed(b.liquidus().sigma(), 0), fixed(100 * b.solids(), 0),
         Double.isInfinite(b.effective()) ? Words.of("balance.heat.stiff") : number(b.effective(), 2)) + " " + Words.of("balance.heat.more", number(b.lowest(), 2), number(b.highest(), 2),
-        fixed(b.density(), 0), s.phases());
+        fixed(b.density(), 0), Words.said(s.phases()));
   }
 
   private static String percent(double share) {

@@ -197,7 +197,7 @@ final class BeforeFirePage implements Page {
     ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
     classes.setText(forecast.forecast().map(BeforeFirePage::classWords).orElse(""));
     next.setText(forecast.forecast().map(BeforeFirePage::nextWords).orElse(""));
-    cautions.setText(forecast.forecast().map(f -> String.join("\n", f.cautions())).orElse(""));
+    cautions.setText(forecast.forecast().map(f -> f.cautions().stream().map(Words::said).collect(Collectors.joining("\n"))).orElse(""));
     size();
   }
 
@@ -214,7 +214,7 @@ final class BeforeFirePage implements Page {
   private static String nextWords(BurnForecast forecast) {
     List<String> lines = new ArrayList<>();
     for (NextMeasurement n : forecast.next()) {
-      lines.add(Words.of("before.next", Words.of(n.about()), n.what(), Printed.fixed(100 * n.share(), 0)));
+      lines.add(Words.of("before.next", Words.of(n.about()), Words.said(n.what()), Printed.fixed(100 * n.share(), 0)));
     }
     lines.add(Words.of("before.own", Printed.fixed(100 * forecast.recovery().priorWeight(), 0), Printed.fixed(100 * (1 - forecast.recovery().priorWeight()), 0)));
     return String.join("\n", lines);

@@ -2,6 +2,7 @@ package daubline.ui.views;
 
 import daubline.charts.Figure;
 import daubline.charts.Palette;
+import daubline.charts.WordedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
@@ -72,7 +73,7 @@ public final class FigureCanvas extends Canvas {
 
   /** Shows a figure; null clears. */
   public void show(Figure now) {
-    figure = now;
+    figure = now == null ? null : WordedFigure.of(now, Words.wording());
     drawn = null;
     redraw();
     draw();

@@ -1,6 +1,7 @@
 package daubline.ui.views;
 
 import daubline.charts.Figure;
+import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -43,7 +44,7 @@ public final class FigurePane {
   /** Shows a figure, or words where there is none. */
   public void show(Figure figure, String otherwise) {
     canvas.show(figure);
-    caption.setText(figure == null ? otherwise : figure.caption());
+    caption.setText(figure == null ? otherwise : Words.said(figure.caption()));
     size();
   }
 

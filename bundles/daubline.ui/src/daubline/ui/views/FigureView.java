@@ -4,6 +4,7 @@ import daubline.analysis.StudyResults;
 import daubline.charts.Figure;
 import daubline.charts.Figures;
 import daubline.charts.NamedFigure;
+import daubline.charts.WordedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Pages;
@@ -65,7 +66,7 @@ public final class FigureView extends StudyPart {
       if (now == null) {
         offer(List.of());
       } else {
-        making.begin(() -> new Made(now, Figures.all().stream().flatMap(spec -> spec.all(now).stream()).toList()));
+        making.begin(() -> new Made(now, Figures.all().stream().flatMap(spec -> spec.all(now).stream()).map(f -> WordedFigure.of(f, Words.wording())).toList()));
       }
     }
   }

@@ -32,7 +32,7 @@ public final class TablesView extends StudyPart {
   protected void fill(Composite area) {
     Composite page = Pages.plain(area, 1);
     choice = new Combo(page, SWT.READ_ONLY);
-    choice.setItems(Tables.all().stream().map(TableSpec::title).toArray(String[]::new));
+    choice.setItems(Tables.all().stream().map(TableSpec::title).map(Words::said).toArray(String[]::new));
     choice.select(0);
     choice.setData("id", "table");
     Pages.named(choice, Words.of("tables.choose"), "");
@@ -54,7 +54,7 @@ public final class TablesView extends StudyPart {
   }
 
   private void rebuild() {
-    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown);
+    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording());
     model.show(table);
     caption.setText(table == null ? Words.of("none.open") : table.caption() + (table.notes().isEmpty() ? "" : "\n" + String.join("\n", table.notes())));
     if (grid != null) {

@@ -50,7 +50,7 @@ public final class WhereFromView extends ViewPart {
   private void refresh() {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
-      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t}).orElse(new Trail[0]));
+      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t.in(Words.wording())}).orElse(new Trail[0]));
       tree.expandAll();
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
