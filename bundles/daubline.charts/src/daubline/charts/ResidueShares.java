@@ -82,7 +82,7 @@ final class ResidueShares implements FigureSpec {
 
     Drawing(List<Bar> evidence, List<Bar> trials) {
       super("Shares by mass of the residue classes that were weighed; the total stands at the right, ≥ where it is at least that: only "
-          + "the share behind it was recovered, or nobody states what share of the deposit was. Classes that were found but not weighed "
+          + "the share behind it was recovered, nobody states what share of the deposit was, or it was read with low confidence. Classes that were found but not weighed "
           + "are not zero: an asterisk after the total says that there are some.",
           (evidence.size() + trials.size()) * ROW + 2 * HEAD + AXIS + (classes(evidence, trials).size() + KEY_COLUMNS - 1) / KEY_COLUMNS * KEY_LINE + 4);
       this.evidence = evidence;
