@@ -1,6 +1,7 @@
 package daubline.ui.compare;
 
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.criteria.Criteria;
 import daubline.engine.inference.ComparisonSettings;
 import daubline.engine.inference.Criterion;
@@ -71,6 +72,11 @@ final class ReasonsModel extends ListModel<CriterionResult> {
       case 8 -> GridCell.of(number(r.weight() * 100, 1), Look.NUMBER);
       default -> new GridCell(r.reason(), Look.PLAIN, GridCell.Mark.NONE, r.reason());
     };
+  }
+
+  @Override
+  protected Optional<Trail> origin(int column, int row, CriterionResult r) {
+    return Optional.of(r.trail());
   }
 
   /** The numbers among the settings of the criterion, and in the tip where they come from. */

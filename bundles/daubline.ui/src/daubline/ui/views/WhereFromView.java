@@ -1,5 +1,6 @@
 package daubline.ui.views;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Trail;
 import daubline.model.Identified;
 import daubline.ui.Words;
@@ -10,6 +11,7 @@ import daubline.ui.look.Themes;
 import daubline.ui.sheet.Jump;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.Studies;
+import java.util.List;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -22,6 +24,9 @@ import org.eclipse.ui.part.ViewPart;
 
 /** Where the selected number came from: what it is made of, down to typed texts, citations and people. */
 public final class WhereFromView extends ViewPart {
+
+  /** Levels that are open at first; what lies deeper is opened by hand. */
+  private static final int OPEN_LEVELS = 5;
 
   private final Runnable refresher = this::refresh;
   private final Runnable blindness = this::follow;
@@ -51,7 +56,7 @@ public final class WhereFromView extends ViewPart {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
       tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t}).orElse(new Trail[0]));
-      tree.expandAll();
+      tree.expandToLevel(OPEN_LEVELS);
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
   }
@@ -89,7 +94,13 @@ public final class WhereFromView extends ViewPart {
 
     @Override
     public Object[] getChildren(Object parent) {
-      return ((Trail) parent).from().toArray();
+      return from((Trail) parent).toArray();
+    }
+
+    /** What a step was made of; one that only names an entry goes on with what the entry says of itself. */
+    private static List<Trail> from(Trail step) {
+      return step.from().isEmpty() && !step.subject().isEmpty() ? Studies.get().current().flatMap(s -> s.session().find(step.subject(), Identified.class)
+          .map(o -> new EntryOrigins(s.session()).of(o, step.what(), step.value()).from().stream().filter(t -> !t.subject().equals(step.subject())).toList())).orElse(List.of()) : step.from();
     }
 
     @Override
@@ -99,7 +110,7 @@ public final class WhereFromView extends ViewPart {
 
     @Override
     public boolean hasChildren(Object element) {
-      return !((Trail) element).from().isEmpty();
+      return !from((Trail) element).isEmpty();
     }
   }
 
