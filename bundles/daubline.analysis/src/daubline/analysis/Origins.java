@@ -30,11 +30,26 @@ public final class Origins {
 
   /** The agreement of a pair: the mean over the criteria tested, each leading to its two sides. */
   public static Trail agreement(Comparison c) {
-    List<Trail> criteria = c.criteria().stream().filter(CriterionResult::isTested).map(CriterionResult::trail).toList();
+    List<Trail> from = new ArrayList<>(c.criteria().stream().filter(CriterionResult::isTested).map(CriterionResult::trail).toList());
+    from.addAll(sides(c));
     String value = Double.isNaN(c.agreement()) ? "not tested" : Printed.fixed(c.agreement(), 0) + " (" + Printed.fixed(c.low(), 0) + "–" + Printed.fixed(c.high(), 0)
         + "), coverage " + Printed.fixed(c.coverage() * 100, 0) + "\u00A0%";
     return Trail.reckoned("Agreement of " + c.trialName() + " with " + c.sheetName(), value,
-        "weighted over the criteria that could be tested, median and 5–95 % of draws from the uncertainty of both sides; coverage is their share of all weight", criteria);
+        "weighted over the criteria that could be tested, median and 5–95 % of draws from the uncertainty of both sides; coverage is their share of all weight", from);
+  }
+
+  private static List<Trail> sides(Comparison c) {
+    return List.of(Trail.entry("trial", c.trialName(), c.trial()), Trail.entry("compared with", c.sheetName(), c.sheet()));
+  }
+
+  /** What one criterion says of a pair; where it could not be tested, the reason and both sides. */
+  public static Trail criterion(Comparison c, CriterionResult r) {
+    if (r.isTested()) {
+      return r.trail();
+    }
+    List<Trail> from = new ArrayList<>(List.of(r.trail()));
+    from.addAll(sides(c));
+    return new Trail(r.name() + ", " + c.trialName() + " beside " + c.sheetName(), r.verdict().word() + ": " + r.reason(), "", from);
   }
 
   /** Whatever is stated, recorded and analysed of a trial, as branches of entries. */

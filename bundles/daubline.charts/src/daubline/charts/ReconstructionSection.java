@@ -69,7 +69,7 @@ public final class ReconstructionSection implements Figure {
   /** The height to which the wall stands is of a sheet and not chosen. */
   private static Map<String, Trail> preserved(ReconstructionData r, Map<String, Trail> chosen) {
     Map<String, Trail> from = new HashMap<>(chosen);
-    from.put("height", Trail.of("Height to which the wall stands", Printed.number(r.shape().preserved() * MM, 3) + "\u00A0mm", Trail.of("stated by", r.shape().evidence())));
+    from.put("height", Trail.of("Height to which the wall stands", Printed.number(r.shape().preserved() * MM, 3) + "\u00A0mm", Trail.entry("stated by", r.shape().evidence(), r.id())));
     return from;
   }
 

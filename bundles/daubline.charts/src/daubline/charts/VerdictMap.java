@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
@@ -72,7 +73,7 @@ final class VerdictMap implements FigureSpec {
       pen.text(Pen.fit(c.trialName(), Pen.NORMAL, left - from - 6), left - 6, y + ROW - 3.4, Pen.NORMAL, Pen.At.RIGHT);
       for (int i = 0; i < c.criteria().size(); i++) {
         CriterionResult r = c.criteria().get(i);
-        pen.spot(left + (i + 0.5) * column, y + ROW / 2, 5, () -> r.trail());
+        pen.spot(left + (i + 0.5) * column, y + ROW / 2, 5, () -> Origins.criterion(c, r));
         VerdictMark.draw(pen, r.verdict(), left + (i + 0.5) * column, y + ROW / 2, 3.6);
       }
     }

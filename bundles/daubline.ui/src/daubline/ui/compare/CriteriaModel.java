@@ -95,7 +95,7 @@ final class CriteriaModel implements MapModel {
 
   @Override
   public Optional<Trail> origin(int column, int row) {
-    return column == 0 ? Optional.of(Origins.agreement(pairs.get(row))) : Optional.of(result(column, row).trail());
+    return column == 0 ? Optional.of(Origins.agreement(pairs.get(row))) : Optional.of(Origins.criterion(pairs.get(row), result(column, row)));
   }
 
   @Override

@@ -85,6 +85,11 @@ public final class FigureCanvas extends Canvas {
     draw();
   }
 
+  /** Whether the figure was drawn as it is shown now. */
+  public boolean isDrawn() {
+    return figure == null || drawn != null;
+  }
+
   /** Adds what the whole figure rests on to the origin of each of its marks. */
   public void rest(Supplier<List<Trail>> on) {
     marks.rest(on);

@@ -25,8 +25,10 @@ import org.eclipse.ui.part.ViewPart;
 /** Where the selected number came from: what it is made of, down to typed texts, citations and people. */
 public final class WhereFromView extends ViewPart {
 
-  /** Levels that are open at first; what lies deeper is opened by hand. */
-  private static final int OPEN_LEVELS = 5;
+  /** Levels that are open at first; of a number that rests on very many, what lies deeper is opened by hand. */
+  private static final int OPEN_LEVELS = 9;
+  private static final int FEW_LEVELS = 3;
+  private static final int MANY = 300;
 
   private final Runnable refresher = this::refresh;
   private final Runnable blindness = this::follow;
@@ -56,9 +58,13 @@ public final class WhereFromView extends ViewPart {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
       tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t}).orElse(new Trail[0]));
-      tree.expandToLevel(OPEN_LEVELS);
+      tree.expandToLevel(Chosen.trail().filter(t -> steps(t) > MANY).isPresent() ? FEW_LEVELS : OPEN_LEVELS);
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
+  }
+
+  private static int steps(Trail trail) {
+    return 1 + trail.from().stream().mapToInt(WhereFromView::steps).sum();
   }
 
   /** Covers or shows the origin when somebody begins or ends to record blind. */
