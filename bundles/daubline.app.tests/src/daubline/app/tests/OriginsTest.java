@@ -1,9 +1,5 @@
 package daubline.app.tests;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import daubline.base.Trail;
 import daubline.model.Reading;
 import daubline.model.Trial;
@@ -16,8 +12,10 @@ import daubline.ui.views.FigureCanvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
@@ -27,6 +25,9 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 
 /** Every number that the window shows leads to where it comes from. */
 class OriginsTest {
@@ -59,6 +60,14 @@ class OriginsTest {
     Keys.rest(200);
   }
 
+  /** The middle of a mark that is not scrolled out of sight. */
+  private static Point inSight(FigureCanvas canvas) {
+    ScrolledComposite scroll = (ScrolledComposite) canvas.getParent().getParent();
+    return IntStream.range(0, canvas.marks().size()).mapToObj(canvas::middle)
+        .filter(p -> scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, p)) && scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, new Point(p.x, p.y + 40))))
+        .findFirst().orElseThrow();
+  }
+
   private static FigureCanvas drawn() {
     FigureCanvas canvas = Window.find("figure-canvas", FigureCanvas.class);
     Window.waitFor("the figure", () -> !canvas.marks().isEmpty());
@@ -82,10 +91,12 @@ class OriginsTest {
     choose("beside", 3);
     Window.idle();
     FigureCanvas canvas = drawn();
-    move(canvas, new Point(canvas.middle(0).x + 60, canvas.middle(0).y + 60));
-    move(canvas, canvas.middle(0));
-    assertNotNull(canvas.getToolTipText(), "the pointer is told what it rests on");
-    assertTrue(canvas.getToolTipText().contains("FeO"), canvas.getToolTipText());
+    Point mark = inSight(canvas);
+    Window.waitFor("the pointer to be told what it rests on", () -> {
+      move(canvas, new Point(mark.x, mark.y + 40));
+      move(canvas, mark);
+      return canvas.getToolTipText() != null && canvas.getToolTipText().contains("FeO");
+    });
     canvas.forceFocus();
     Keys.plainly(() -> {
       Keys.press(SWT.ARROW_RIGHT, (char) 0);

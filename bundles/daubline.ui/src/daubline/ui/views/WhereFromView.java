@@ -3,6 +3,7 @@ package daubline.ui.views;
 import daubline.analysis.EntryOrigins;
 import daubline.base.Trail;
 import daubline.model.Identified;
+import daubline.model.Reading;
 import daubline.ui.Words;
 import daubline.ui.look.Described;
 import daubline.ui.look.Hue;
@@ -11,6 +12,7 @@ import daubline.ui.look.Themes;
 import daubline.ui.sheet.Jump;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.Studies;
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
@@ -103,10 +105,15 @@ public final class WhereFromView extends ViewPart {
       return from((Trail) parent).toArray();
     }
 
-    /** What a step was made of; one that only names an entry goes on with what the entry says of itself. */
+    /** What a step was made of, with what its entry says of itself: an entry alone goes on with that, a value adds what it is part of and what stood there before. */
     private static List<Trail> from(Trail step) {
-      return step.from().isEmpty() && !step.subject().isEmpty() ? Studies.get().current().flatMap(s -> s.session().find(step.subject(), Identified.class)
-          .map(o -> new EntryOrigins(s.session()).of(o, step.what(), step.value()).from().stream().filter(t -> !t.subject().equals(step.subject())).toList())).orElse(List.of()) : step.from();
+      List<Trail> from = new ArrayList<>(step.from());
+      if (!step.subject().isEmpty()) {
+        Studies.get().current().ifPresent(study -> study.session().find(step.subject(), Identified.class).filter(o -> o instanceof Reading || from.isEmpty())
+            .ifPresent(o -> new EntryOrigins(study.session()).of(o, step.what(), step.value()).from().stream()
+                .filter(t -> !from.contains(t) && !t.subject().equals(step.subject())).forEach(from::add)));
+      }
+      return from;
     }
 
     @Override
