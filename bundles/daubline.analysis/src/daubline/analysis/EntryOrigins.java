@@ -13,7 +13,6 @@ import daubline.model.Study;
 import daubline.session.BlindRecordings;
 import daubline.session.StudySession;
 import daubline.session.StudyVariables;
-import daubline.session.Version;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,7 +64,6 @@ public final class EntryOrigins {
   public Trail of(Reading reading) {
     Trail own = trails.of(reading);
     List<Trail> from = new ArrayList<>(own.from());
-    from.addAll(versions(reading));
     owners(reading, from);
     return new Trail(own.what(), own.value(), own.subject(), from);
   }
@@ -99,21 +97,15 @@ public final class EntryOrigins {
   private void parts(EObject object, List<Trail> from) {
     for (EReference reference : object.eClass().getEAllContainments()) {
       if (reference.isMany() && daubline.model.ModelPackage.Literals.READING.isSuperTypeOf(reference.getEReferenceType())) {
-        ((List<?>) object.eGet(reference)).stream().limit(MOST).forEach(r -> {
-          from.add(trails.of((Reading) r));
-          versions((Reading) r).forEach(from::add);
-        });
+        ((List<?>) object.eGet(reference)).stream().limit(MOST).forEach(r -> from.add(trails.of((Reading) r)));
       }
     }
   }
 
+  /** What stood in other fields before changes of this session; values keep theirs. */
   private List<Trail> versions(EObject object) {
-    return session.versions(object).stream().map(v -> Trail.of("before the change “" + v.change() + "”, " + v.at().truncatedTo(java.time.temporal.ChronoUnit.SECONDS),
-        field(v) + v.before() + " → " + (v.after().isEmpty() ? "taken away" : v.after()))).toList();
-  }
-
-  private static String field(Version version) {
-    return version.field().equals("typed") ? "" : FACTS.getOrDefault(version.field(), version.field()) + " ";
+    return object instanceof Reading ? List.of() : session.versions(object).stream().map(v -> Trail.of("before the change “" + v.change() + "”, " + v.at().truncatedTo(java.time.temporal.ChronoUnit.SECONDS),
+        FACTS.getOrDefault(v.field(), v.field()) + " " + v.before() + " → " + (v.after().isEmpty() ? "taken away" : v.after()))).toList();
   }
 
   /** What it is part of, from the nearest to the widest, with who recorded that. */

@@ -7,6 +7,7 @@ import daubline.model.Trial;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -22,6 +23,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 public final class StudySession implements AutoCloseable {
 
   private final StudyDocument document;
+  private final EarlierValues earlier = new EarlierValues();
   private final List<Change> made = new java.util.ArrayList<>();
   private final BasicCommandStack stack = new BasicCommandStack() {
     /** A change that failed was taken back already; its caller has to know. */
@@ -151,6 +153,7 @@ public final class StudySession implements AutoCloseable {
     Runnable all = () -> {
       steps.run();
       BlindRecordings.mark(study(), document.recorder().noted(), unseeing);
+      earlier.keep(document.recorder().noted(), label, Instant.now());
     };
     Change change = new Change(label, document.recorder(), all, StudySession::receive, undoable);
     stack.execute(change);
@@ -264,6 +267,7 @@ public final class StudySession implements AutoCloseable {
     }
     document.save();
     stack.saveIsDone();
+    earlier.saved();
     recovered = false;
     journal.clear();
     listeners.forEach(Runnable::run);
