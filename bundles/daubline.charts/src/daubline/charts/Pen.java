@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.base.Trail;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -11,6 +12,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /** Draws text, lines and hatches of a figure. Sizes are points; no text is smaller than seven. */
@@ -151,6 +153,17 @@ final class Pen {
     }
     inside.dispose();
     return this;
+  }
+
+  /** Names a mark that shows a number, with where it comes from; a pointer and the keyboard find it. */
+  Pen spot(Shape shape, Supplier<Trail> from) {
+    Spots.note(g, shape, from);
+    return this;
+  }
+
+  /** The same for a mark of a size around a place. */
+  Pen spot(double x, double y, double radius, Supplier<Trail> from) {
+    return spot(new Rectangle2D.Double(x - radius, y - radius, 2 * radius, 2 * radius), from);
   }
 
   static Font font(String text, double size) {

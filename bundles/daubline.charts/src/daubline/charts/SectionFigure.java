@@ -147,6 +147,7 @@ final class SectionFigure implements FigureSpec {
       drawing.excavated(panel.excavated());
       panel.trial().ifPresent(t -> drawing.trial(panel.found()));
       drawing.floor(panel.excavated().outerDiameter() / 2 + 60);
+      pen.spot(x + width / 2, floor - 6, 12, () -> panel.excavated().trail("diameter", panel.excavated().diameter()));
       pen.color(pen.palette().ink()).textOnPaper("Ø " + Printed.number(panel.excavated().diameter(), 3) + " mm", x + width / 2, floor - 4, Pen.SMALL,
           Pen.At.CENTRE);
     }

@@ -63,6 +63,6 @@ public final class EvidenceTable extends Spec {
   @Override
   List<String> notes(StudyResults results) {
     return List.of("Claims that contradict each other stand one below the other; a picked one is used where one is needed.",
-        "Reads: a total of residue is at least what was recovered where only a share was, or where that share is not stated.");
+        "Reads: a total of residue is at least what was recovered where only a share was, where that share is not stated, or where it was read with low confidence.");
   }
 }

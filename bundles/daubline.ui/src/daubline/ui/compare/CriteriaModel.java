@@ -1,8 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
 import daubline.analysis.Target;
 import daubline.analysis.TrialData;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.criteria.Criteria;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
@@ -89,6 +91,11 @@ final class CriteriaModel implements MapModel {
   @Override
   public int linesPerRow() {
     return 2;
+  }
+
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    return column == 0 ? Optional.of(Origins.agreement(pairs.get(row))) : Optional.of(Origins.criterion(pairs.get(row), result(column, row)));
   }
 
   @Override

@@ -1,5 +1,7 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
+import daubline.base.Trail;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
 import daubline.engine.inference.Exclusion;
@@ -9,6 +11,7 @@ import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The trials ranked against one target: agreement with its interval as a bar, coverage beside it, what a faithful repeat scores, what rules them out. */
@@ -63,6 +66,11 @@ public final class RankModel extends ListModel<Comparison> {
       case 7 -> GridCell.of(PairModel.span(c.boundLow(), c.boundHigh()), Look.NUMBER);
       default -> ruledOut(c);
     };
+  }
+
+  @Override
+  protected Optional<Trail> origin(int column, int row, Comparison c) {
+    return Optional.of(Origins.agreement(c));
   }
 
   private GridCell ruledOut(Comparison c) {

@@ -1,7 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.criteria.Criteria;
+import daubline.engine.inference.Comparison;
 import daubline.engine.inference.ComparisonSettings;
 import daubline.engine.inference.Criterion;
 import daubline.engine.inference.CriterionResult;
@@ -27,6 +30,7 @@ final class ReasonsModel extends ListModel<CriterionResult> {
   private static final double[] SHARES = {1.3, 1.5, 1.1, 1.1, 1, 0.9, 1.4, 1.3, 0.9, 2};
   private static final double LEAST_P = 1e-3;
 
+  private Comparison pair;
   private ComparisonSettings settings = ComparisonSettings.standard();
 
   ReasonsModel() {
@@ -34,9 +38,10 @@ final class ReasonsModel extends ListModel<CriterionResult> {
   }
 
   /** Shows other reasons, with the settings they were judged by. */
-  void show(List<CriterionResult> now, ComparisonSettings by) {
+  void show(Comparison now, ComparisonSettings by) {
     settings = by;
-    show(now);
+    pair = now;
+    show(now == null ? List.of() : now.criteria());
   }
 
   @Override
@@ -71,6 +76,11 @@ final class ReasonsModel extends ListModel<CriterionResult> {
       case 8 -> GridCell.of(number(r.weight() * 100, 1), Look.NUMBER);
       default -> new GridCell(Words.said(r.reason()), Look.PLAIN, GridCell.Mark.NONE, Words.said(r.reason()));
     };
+  }
+
+  @Override
+  protected Optional<Trail> origin(int column, int row, CriterionResult r) {
+    return Optional.of(Origins.criterion(pair, r));
   }
 
   /** The numbers among the settings of the criterion, and in the tip where they come from. */

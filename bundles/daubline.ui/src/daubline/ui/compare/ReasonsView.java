@@ -12,7 +12,6 @@ import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
 import daubline.ui.views.Veil;
 import java.util.Arrays;
-import java.util.List;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IViewPart;
@@ -57,7 +56,7 @@ public final class ReasonsView extends ViewPart {
     }
     Comparison c = Selection.get().orElse(null);
     ComparisonSettings settings = Studies.get().current().flatMap(OpenStudy::compared).map(Compared::settings).orElse(ComparisonSettings.standard());
-    model.show(c == null ? List.of() : c.criteria(), settings);
+    model.show(c, settings);
     grid.rebuild();
     described.say(c == null ? Words.of("reasons.none") : c.trialName() + " – " + c.sheetName() + ": "
         + (c.isTested() ? PairModel.said(c) : Words.of("pair.nothing")));
@@ -70,7 +69,7 @@ public final class ReasonsView extends ViewPart {
 
   private void chosen() {
     grid.selected().ifPresent(p -> {
-      Chosen.set(model.item(p.y).trail());
+      Chosen.set(model.origin(p.x, p.y).orElse(null));
       bringWhereFrom();
     });
   }

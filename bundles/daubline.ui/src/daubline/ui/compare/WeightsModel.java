@@ -1,8 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.EntryOrigins;
 import daubline.analysis.SettingEditor;
 import daubline.base.DecimalSign;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.criteria.Criteria;
 import daubline.engine.inference.Criterion;
 import daubline.engine.inference.Group;
@@ -150,6 +152,21 @@ final class WeightsModel implements GridModel {
       case 3 -> GridCell.of(setting.unit().map(u -> u.symbol()).orElse(""), Look.QUIET);
       default -> source(setting, kept);
     };
+  }
+
+  /** The kept setting with who says so, or the source of the standard. */
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    Row r = rows.get(row);
+    if (r.key().isEmpty()) {
+      return Optional.empty();
+    }
+    Trail standard = Trail.of("standard value", text(setting(r), setting(r).standard()).orElse("") + setting(r).unit().map(u -> " " + u.symbol()).orElse(""),
+        Trail.of("source", setting(r).source().toString()));
+    List<Trail> from = new ArrayList<>(study.session().study().getSettings().stream().filter(s -> r.key().equals(s.getKey()))
+        .map(s -> new EntryOrigins(study.session()).of(s, "kept in the study", cell(VALUE, row).text())).toList());
+    from.add(standard);
+    return Optional.of(new Trail(r.name(), cell(VALUE, row).text(), "", from));
   }
 
   private static GridCell value(Setting setting, Optional<SettingEditor.Kept> kept) {

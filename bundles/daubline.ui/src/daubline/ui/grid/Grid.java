@@ -1,10 +1,13 @@
 package daubline.ui.grid;
 
+import daubline.base.Trail;
 import daubline.ui.explain.Explanation;
 import daubline.ui.explain.WhatIsThis;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
+import daubline.ui.study.Chosen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +37,7 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 
 /** A virtual grid over a {@link GridModel}: keys move, typing edits, Enter commits, copying takes headings along. */
 public final class Grid {
@@ -112,6 +116,13 @@ public final class Grid {
         selectionListeners.forEach(Runnable::run);
       }
     });
+    selectionListeners.add(() -> {
+      if (table.isFocusControl()) {
+        Chosen.set(origin().orElse(null));
+      }
+    });
+    WhereFrom.on(table, this::origin);
+    table.addListener(SWT.MenuDetect, this::pointed);
     new GridTips(table).install();
     WhatIsThis.on(table, this::explain, c -> below());
     nameFor(name);
@@ -149,6 +160,24 @@ public final class Grid {
         e.result = selected().map(p -> name + ", " + model.heading(p.x) + ", " + model.cell(0, p.y).text() + ": " + model.cell(p.x, p.y)).orElse(name);
       }
     });
+  }
+
+  /** Where the number in the selected cell comes from. */
+  private Optional<Trail> origin() {
+    return selected().flatMap(p -> model.origin(p.x, p.y));
+  }
+
+  /** The menu is about the cell under the pointer. */
+  private void pointed(Event e) {
+    if (e.detail != SWT.MENU_KEYBOARD && !isOpen()) {
+      org.eclipse.swt.graphics.Point at = table.toControl(e.x, e.y);
+      int column = table.getColumnIndexByPosition(table.getColumnPositionByX(at.x));
+      int row = table.getRowIndexByPosition(table.getRowPositionByY(at.y));
+      if (column >= 0 && row >= 0 && at.y > headings.getHeight()) {
+        table.forceFocus();
+        select(column, row);
+      }
+    }
   }
 
   private List<Explanation> explain() {

@@ -1,5 +1,6 @@
 package daubline.ui.plan;
 
+import daubline.analysis.Origins;
 import daubline.analysis.Snapshots;
 import daubline.analysis.StudyResults;
 import daubline.analysis.StudySnapshot;
@@ -12,6 +13,7 @@ import daubline.analysis.design.SeriesEffects;
 import daubline.analysis.design.SeriesSetup;
 import daubline.analysis.record.SeriesData;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.charts.EffectFigures;
 import daubline.engine.design.Factor;
 import daubline.engine.design.Strata;
@@ -89,7 +91,7 @@ public final class EffectsPage implements Page {
     SashForm below = new SashForm(sash, SWT.HORIZONTAL);
     below.setBackground(Hue.ASH.color());
     said = new Prose(below, "effects-said");
-    figure = new FigurePane(below);
+    figure = new FigurePane(below).rest(new PlanOrigins(study, series)::all);
     below.setWeights(4, 5);
     sash.setWeights(3, 5);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.effects");
@@ -162,6 +164,7 @@ public final class EffectsPage implements Page {
     if (!current) {
       return;
     }
+    model.from(line -> Trail.reckoned(line.get(0), "", effects.report().map(r -> Words.of("effects.method", r.trials(), r.furnaces(), r.method().word())).orElse(""), measured(asked)));
     model.show(effects.report().map(r -> r.effects().stream().map(e -> line(e, asked.unit())).toList()).orElse(List.of()));
     grid.rebuild();
     List<String> lines = new ArrayList<>();
@@ -181,6 +184,20 @@ public final class EffectsPage implements Page {
     plot.setItems(figures.stream().map(f -> Words.orElse("effects.plot." + f.id(), f.title())).toArray(String[]::new));
     plot.select(Math.max(0, plot.indexOf(before)));
     draw();
+  }
+
+  /** What was measured of each trial, and what the series was planned with. */
+  private List<Trail> measured(Outcome asked) {
+    List<Trail> from = new ArrayList<>();
+    data(shown.snapshot()).ifPresent(d -> shown.snapshot().trials().stream().filter(t -> t.series().equals(d.name())).forEach(t -> {
+      if (asked.isAgreement()) {
+        shown.comparisons().stream().filter(c -> c.trial().equals(t.id()) && asked.id().endsWith(":" + c.sheet())).map(Origins::agreement).forEach(from::add);
+      } else {
+        from.addAll(Origins.of(shown.snapshot(), t, asked.id()));
+      }
+    }));
+    from.addAll(new PlanOrigins(study, series).all());
+    return from;
   }
 
   private static String scatter(double deviation) {

@@ -73,7 +73,7 @@ final class PlanRows {
           .and(when(factor), text -> study.edit("change.field", name, () -> {
             factor.setHardToChange(text.equals(Words.of("plan.furnace")));
             factor.setDaily(text.equals(Words.of("plan.day")));
-          }), List.of(Words.of("plan.trial"), Words.of("plan.furnace"), Words.of("plan.day"))).about(variables.find(text(factor.getVariable())).orElse(null)));
+          }), List.of(Words.of("plan.trial"), Words.of("plan.furnace"), Words.of("plan.day"))).about(variables.find(text(factor.getVariable())).orElse(null)).heldBy(factor));
     }
     rows.add(PlanRow.of(Words.of("plan.add.factor"), "", Words.of("plan.add.factor.tip"), this::addFactor, offered()));
   }
@@ -156,7 +156,7 @@ final class PlanRows {
             } else {
               f.setConditions(text.strip());
             }
-          }), List.of()).and(text(f.getBecause()), text -> study.edit("change.value", Words.of("plan.never"), () -> f.setBecause(text.strip())), List.of()));
+          }), List.of()).and(text(f.getBecause()), text -> study.edit("change.value", Words.of("plan.never"), () -> f.setBecause(text.strip())), List.of()).heldBy(f));
     }
     rows.add(PlanRow.of(Words.of("plan.add.never"), "", Words.of("plan.never.tip"), text -> {
       if (!text.isBlank()) {
@@ -176,7 +176,7 @@ final class PlanRows {
     for (Provision provision : series.getProvisions()) {
       rows.add(PlanRow.heading(Words.of("plan.stock", OpenStudy.nameOf(provision))));
       if (!provision.getLots().isEmpty()) {
-        rows.add(PlanRow.of(Words.of("plan.lots"), String.join(", ", provision.getLots().stream().map(OpenStudy::nameOf).toList()), Words.of("plan.lots.tip"), null, List.of()));
+        rows.add(PlanRow.of(Words.of("plan.lots"), String.join(", ", provision.getLots().stream().map(OpenStudy::nameOf).toList()), Words.of("plan.lots.tip"), null, List.of()).heldBy(provision));
       }
       for (String feature : STOCK) {
         field(provision, feature, OpenStudy.nameOf(provision), () -> provision);
@@ -200,7 +200,7 @@ final class PlanRows {
       if (words.contains(typed)) {
         study.edit("change.value", OpenStudy.nameOf(provision) + ", " + Words.of("plan.basis"), () -> provision.setDryBasis(words.indexOf(typed) == 1));
       }
-    }, words));
+    }, words).heldBy(provision));
   }
 
   private void labour() {
@@ -221,7 +221,7 @@ final class PlanRows {
     String text = print(shown.eGet(f), SHARES.contains(feature));
     Consumer<String> put = typed -> parse(f, typed.strip()).ifPresent(value -> study.edit("change.value", part + ", " + Words.of("plan.field." + feature),
         () -> owner.get().eSet(f, value.orElse(null))));
-    rows.add(PlanRow.of(Words.of("plan.field." + feature), text, Words.orElse("plan.field." + feature + ".tip", ""), put, List.of()));
+    rows.add(PlanRow.of(Words.of("plan.field." + feature), text, Words.orElse("plan.field." + feature + ".tip", ""), put, List.of()).heldBy(shown));
   }
 
   private static String print(Object value, boolean share) {

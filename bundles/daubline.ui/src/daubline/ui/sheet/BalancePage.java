@@ -1,13 +1,16 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.Origins;
 import daubline.analysis.balance.BalanceInputs;
 import daubline.analysis.balance.TrialBalance;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.Units;
 import daubline.engine.process.slag.SlagBehaviour;
 import daubline.model.Trial;
 import daubline.ui.Words;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.grid.Grid;
 import daubline.ui.grid.GridModel;
 import daubline.ui.look.Fonts;
@@ -16,6 +19,7 @@ import daubline.ui.look.Pages;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.Behind;
 import daubline.ui.study.OpenStudy;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -71,6 +75,7 @@ final class BalancePage implements Page {
     grids = List.of(one, two, grid("balance.ratios", ratios));
     Pages.heading(content, Words.of("balance.findings"));
     findings = new FindingLines(content, "balance-finding", NARROW);
+    List.of(charged, slag, fit, heat).forEach(l -> WhereFrom.on(l, () -> told(l)));
     scroll.setContent(content);
     scroll.setData("id", "balance");
     scroll.addListener(SWT.Resize, e -> size());
@@ -111,12 +116,24 @@ final class BalancePage implements Page {
     fit.setText(balance.flatMap(TrialBalance::sources).map(s -> Words.of("balance.fit", percent(s.recovery()), number(s.fit().reducedChi2(), 2),
         number(s.fit().condition(), 2))).orElse(""));
     heat.setText(balance.flatMap(TrialBalance::slag).map(BalancePage::heatWords).orElse(Words.of("balance.heat.none")));
-    elements.show(balance.map(TrialBalance::elements).orElse(List.of()));
-    sources.show(balance.flatMap(TrialBalance::sources).map(BalanceModels.Share::of).orElse(List.of()));
-    ratios.show(balance.map(BalanceModels.Ratio::of).orElse(List.of()));
+    List<Trail> rests = rests();
+    elements.show(balance.map(TrialBalance::elements).orElse(List.of()), rests);
+    sources.show(balance.flatMap(TrialBalance::sources).map(BalanceModels.Share::of).orElse(List.of()), rests);
+    ratios.show(balance.map(BalanceModels.Ratio::of).orElse(List.of()), rests);
     grids.forEach(Grid::rebuild);
     findings.show(balance.map(TrialBalance::findings).orElse(List.of()));
     size();
+  }
+
+  /** What all numbers of the page rest on: masses, analyses, pieces and residues of the trial. */
+  private List<Trail> rests() {
+    List<Trail> all = new ArrayList<>(balanced.map(b -> Origins.used(b.plan())).orElse(List.of()));
+    study.results().flatMap(r -> r.snapshot().trial(trial.getId()).map(t -> Origins.of(r.snapshot(), t))).ifPresent(all::addAll);
+    return all;
+  }
+
+  private Optional<Trail> told(Label label) {
+    return label.getText().isEmpty() ? Optional.empty() : Optional.of(Trail.reckoned(Words.of("page.balance"), label.getText(), "", rests()));
   }
 
   private static String chargedWords(TrialBalance balance) {

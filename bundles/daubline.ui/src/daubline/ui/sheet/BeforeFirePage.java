@@ -1,16 +1,19 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.Origins;
 import daubline.analysis.forecast.Figures;
 import daubline.analysis.forecast.InletRace;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.NextMeasurement;
 import daubline.model.Trial;
 import daubline.ui.Words;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
@@ -20,6 +23,7 @@ import daubline.ui.study.OpenStudy;
 import daubline.ui.views.FigureCanvas;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -98,6 +102,7 @@ final class BeforeFirePage implements Page {
     ofStudy = canvas(content, "before-study", 2);
     wide(Pages.heading(content, Words.of("before.cautions")));
     cautions = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    List.of(status, race, classes, next).forEach(l -> WhereFrom.on(l, () -> told(l)));
     scroll.setContent(content);
     scroll.addListener(SWT.Resize, e -> size());
     scroll.addListener(SWT.Dispose, e -> job.cancel());
@@ -237,6 +242,12 @@ final class BeforeFirePage implements Page {
 
   private static String interval(InletRace r) {
     return Double.isNaN(r.low()) ? "" : " (" + hours(r.low()) + "–" + hours(r.high()) + ")";
+  }
+
+  /** A sentence with numbers leads to what the forecast rests on. */
+  private Optional<Trail> told(Label label) {
+    return label.getText().isEmpty() || reckoned.isEmpty() ? Optional.empty() : reckoned.stream().filter(p -> p.trial().equals(trial.getId())).findFirst()
+        .map(p -> Trail.reckoned(Words.of("page.before"), label.getText(), "", Origins.used(p)));
   }
 
   /** Figures take the width there is and the height that suits them; the page scrolls. */

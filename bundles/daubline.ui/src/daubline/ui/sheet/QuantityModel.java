@@ -1,9 +1,11 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.Origins;
 import daubline.analysis.forecast.Figures;
 import daubline.analysis.forecast.Outcome;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.Forecast;
 import daubline.ui.Words;
@@ -48,6 +50,13 @@ final class QuantityModel extends ListModel<Forecast> {
       case 3 -> GridCell.of(observed(q).map(o -> Figures.text(q, o.value())).orElse(""), Look.NUMBER);
       default -> told(Words.said(q.source().text()), Look.QUIET);
     };
+  }
+
+  @Override
+  protected Optional<Trail> origin(int column, int row, Forecast f) {
+    BurnQuantity q = f.quantity();
+    String said = cell(1, row).text() + " (" + cell(2, row).text() + ")";
+    return column == 3 ? observed(q).map(o -> Origins.observed(trial, q, Figures.text(q, o.value()))) : Optional.of(Origins.forecast(trial, q, said));
   }
 
   private static String name(BurnQuantity q) {

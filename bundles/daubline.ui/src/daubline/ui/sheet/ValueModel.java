@@ -1,9 +1,11 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Amount;
 import daubline.base.EnteredText;
 import daubline.base.Finding;
 import daubline.base.Plausibility;
+import daubline.base.Trail;
 import daubline.base.Units;
 import daubline.base.ValueType;
 import daubline.base.Variable;
@@ -171,6 +173,11 @@ final class ValueModel implements GridModel {
   public List<Explanation> explain(int column, int row) {
     Explanation about = Explanations.column(key(column), heading(column));
     return line(row).map(Line::variable).map(v -> List.of(Explanations.variable(v), about)).orElse(List.of(about));
+  }
+
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    return reading(column, row).map(r -> new EntryOrigins(study.session()).of(r));
   }
 
   @Override

@@ -1,6 +1,5 @@
 package daubline.ui.sheet;
 
-import daubline.analysis.Snapshots;
 import daubline.base.Finding;
 import daubline.base.ValueKind;
 import daubline.engine.inference.Comparison;
@@ -189,7 +188,7 @@ final class ValuesPage implements Page {
     Optional<Reading> reading = cell.flatMap(p -> model.reading(p.x, p.y));
     boolean own = cell.filter(p -> p.x > 0 && p.x - 1 < model.columns()).map(p -> model.isEditable(p.x, p.y)).orElse(false);
     detail.show(own ? reading.orElse(null) : null);
-    Chosen.set(reading.map(r -> Snapshots.trailOf(study.session(), r)).orElse(null));
+    Chosen.set(cell.flatMap(p -> model.origin(p.x, p.y)).orElse(null));
     Optional<Finding> finding = cell.flatMap(p -> model.finding(p.x, p.y));
     String said = finding.map(f -> "△ " + Words.said(f)).orElseGet(() -> cell.flatMap(p -> model.line(p.y))
         .map(l -> l.variable() == null ? "" : l.variable().meaning()).orElse(""));

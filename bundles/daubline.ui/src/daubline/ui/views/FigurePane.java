@@ -1,10 +1,13 @@
 package daubline.ui.views;
 
+import daubline.base.Trail;
 import daubline.charts.Figure;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import java.util.List;
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
@@ -39,6 +42,12 @@ public final class FigurePane {
   /** The widget. */
   public Control control() {
     return scroll;
+  }
+
+  /** Adds what all figures here rest on to the origin of each of their marks. */
+  public FigurePane rest(Supplier<List<Trail>> on) {
+    canvas.rest(on);
+    return this;
   }
 
   /** Shows a figure, or words where there is none. */

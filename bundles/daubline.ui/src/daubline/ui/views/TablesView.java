@@ -9,7 +9,6 @@ import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
-import daubline.ui.study.Chosen;
 import daubline.ui.study.OpenStudy;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -55,7 +54,7 @@ public final class TablesView extends StudyPart {
 
   private void rebuild() {
     Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording());
-    model.show(table);
+    model.show(table, shown);
     caption.setText(table == null ? Words.of("none.open") : table.caption() + (table.notes().isEmpty() ? "" : "\n" + String.join("\n", table.notes())));
     if (grid != null) {
       grid.control().dispose();
@@ -63,7 +62,7 @@ public final class TablesView extends StudyPart {
     }
     if (table != null) {
       grid = new Grid(holder, table.title(), model);
-      grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.content(p.x, p.y).trail())));
+      grid.control().setData("id", "preview");
     }
     holder.getParent().layout(true, true);
   }
