@@ -28,6 +28,13 @@ abstract class DaublinePerspective implements IPerspectiveFactory {
       layout.addPerspectiveShortcut("daubline.app." + perspective);
     }
     Parts.VIEWS.forEach(layout::addShowViewShortcut);
+    layout.addShowViewShortcut(Parts.PROGRESS);
+  }
+
+  /** Where views open that are called when they are wanted. */
+  static void onCall(IFolderLayout folder) {
+    folder.addPlaceholder(Parts.PROPERTIES);
+    folder.addPlaceholder(Parts.PROGRESS);
   }
 
   /** Places the views of this perspective. */

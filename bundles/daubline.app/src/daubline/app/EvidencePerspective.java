@@ -11,6 +11,7 @@ public final class EvidencePerspective extends DaublinePerspective {
   void place(IPageLayout layout) {
     IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
+    onCall(below);
     IFolderLayout right = beside(layout, 0.68f, layout.getEditorArea(), below);
     right.addView(Parts.WHERE_FROM);
     right.addView(Parts.FIGURES);

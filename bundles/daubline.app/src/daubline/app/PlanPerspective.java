@@ -11,6 +11,7 @@ public final class PlanPerspective extends DaublinePerspective {
   void place(IPageLayout layout) {
     IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
+    onCall(below);
     below.addView(Parts.RECONSTRUCTIONS);
     below.addView(Parts.SAFETY);
     IFolderLayout right = beside(layout, 0.68f, layout.getEditorArea(), below);

@@ -11,6 +11,7 @@ public final class RecordPerspective extends DaublinePerspective {
   void place(IPageLayout layout) {
     IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.78f, layout.getEditorArea());
     below.addView(Parts.CHECKS);
+    onCall(below);
     below.addView(Parts.WHERE_FROM);
     below.addView(Parts.REASONS);
     below.addView(Parts.FIGURES);

@@ -19,6 +19,11 @@ public final class DecayFigures implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "decay";
+  }
+
+  @Override
   public String title() {
     return "Decay of a Wall";
   }

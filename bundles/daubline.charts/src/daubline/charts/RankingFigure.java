@@ -22,6 +22,11 @@ final class RankingFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "ranking";
+  }
+
+  @Override
   public String title() {
     return "Agreement and Coverage";
   }

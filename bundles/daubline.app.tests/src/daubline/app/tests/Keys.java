@@ -46,6 +46,15 @@ final class Keys {
     rest(REST_MILLIS);
   }
 
+  /** Presses a key while another, such as Ctrl, is held down. */
+  static void chord(int held, char character) {
+    send(SWT.KeyDown, held, (char) 0);
+    send(SWT.KeyDown, character, character);
+    send(SWT.KeyUp, character, character);
+    send(SWT.KeyUp, held, (char) 0);
+    rest(REST_MILLIS);
+  }
+
   /** Presses and lets go a key that writes a character. */
   private static void stroke(char character) {
     post(SWT.KeyDown, character, character);

@@ -53,6 +53,14 @@ public final class TablesView extends StudyPart {
     }
   }
 
+  /** Shows a table by its short name. */
+  public void choose(String id) {
+    java.util.stream.IntStream.range(0, Tables.all().size()).filter(i -> Tables.all().get(i).id().equals(id)).findFirst().ifPresent(i -> {
+      choice.select(i);
+      rebuild();
+    });
+  }
+
   private void rebuild() {
     Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown);
     model.show(table);
@@ -63,6 +71,7 @@ public final class TablesView extends StudyPart {
     }
     if (table != null) {
       grid = new Grid(holder, table.title(), model);
+      grid.control().setData("id", "table." + table.id());
       grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.content(p.x, p.y).trail())));
     }
     holder.getParent().layout(true, true);
