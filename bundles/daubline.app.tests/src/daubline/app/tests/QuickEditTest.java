@@ -59,7 +59,7 @@ class QuickEditTest {
     tree.tree().forceFocus();
     Keys.rest(300);
     Keys.plainly(() -> Keys.chord(SWT.CTRL, 'f'));
-    Text text = Window.find("tree.find", Text.class);
+    Text text = Window.find("tree-find", Text.class);
     String wanted = study.session().study().getPeople().get(0).getName();
     text.setText(wanted.substring(1).toUpperCase(java.util.Locale.ROOT));
     Window.pump();

@@ -69,7 +69,7 @@ final class FindBar {
     bar.setLayout(layout);
     bar.setBackground(Hue.BAND.color());
     text = new Text(bar, SWT.SEARCH | SWT.ICON_SEARCH);
-    text.setData("id", "grid.find");
+    text.setData("id", "grid-find");
     text.setMessage(Words.of("find.text"));
     Pages.named(text, Words.of("find.text"), Words.of("find.text.tip"));
     GridData room = new GridData(SWT.FILL, SWT.CENTER, true, false);
@@ -77,15 +77,15 @@ final class FindBar {
     text.setLayoutData(room);
     only = new Button(bar, SWT.CHECK);
     only.setText(Words.of("find.only"));
-    only.setData("id", "grid.find.only");
+    only.setData("id", "grid-find-only");
     Pages.named(only, Words.of("find.only"), Words.of("find.only.tip"));
     found = new Label(bar, SWT.NONE);
     found.setBackground(Hue.BAND.color());
     found.setForeground(Hue.INK.color());
-    found.setData("id", "grid.find.count");
+    found.setData("id", "grid-find-count");
     Button close = new Button(bar, SWT.PUSH);
     close.setText(Words.of("find.close"));
-    close.setData("id", "grid.find.close");
+    close.setData("id", "grid-find-close");
     Pages.named(close, Words.of("find.close"), "");
     close.addListener(SWT.Selection, e -> close());
     text.addListener(SWT.Modify, e -> changed());

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.ConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
@@ -41,6 +42,7 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
 
 /** A virtual grid over a {@link GridModel}: keys move, typing edits, Enter commits, copying takes headings along. */
 public final class Grid {
@@ -58,6 +60,7 @@ public final class Grid {
   private final SelectionLayer selection;
   private final ViewportLayer viewport;
   private final List<Runnable> selectionListeners = new ArrayList<>();
+  private final List<Consumer<Menu>> offers = new ArrayList<>();
   private final GridCopy copying;
   private final boolean fixed;
   private final FindBar finder;
@@ -175,7 +178,7 @@ public final class Grid {
   }
 
   /** The lower edge of the selected cell, where it can be seen. */
-  org.eclipse.swt.graphics.Point below() {
+  public org.eclipse.swt.graphics.Point below() {
     org.eclipse.swt.graphics.Point size = table.getSize();
     return place().map(p -> {
       Rectangle cell = selection.getCellByPosition(p.x, p.y).getBounds();
@@ -350,6 +353,16 @@ public final class Grid {
     ICellEditor editor = table.getActiveCellEditor();
     Object typed = editor.getEditorValue();
     return !model.editText(editor.getColumnIndex(), editor.getRowIndex()).equals(typed == null ? "" : typed.toString());
+  }
+
+  /** Has a part put lines of its own before the others into the context menu, each time it opens. */
+  public void offer(Consumer<Menu> maker) {
+    offers.add(maker);
+  }
+
+  /** What parts put into the context menu. */
+  List<Consumer<Menu>> offers() {
+    return offers;
   }
 
   /** Adds a listener told when another cell is selected. */

@@ -76,6 +76,10 @@ final class GridMenu {
     Menu menu = new Menu(table.getShell(), SWT.POP_UP);
     boolean onHeading = clicked.filter(p -> p.y < 0).isPresent();
     if (!onHeading) {
+      grid.offers().forEach(maker -> maker.accept(menu));
+      if (menu.getItemCount() > 0) {
+        new MenuItem(menu, SWT.SEPARATOR);
+      }
       cells(menu);
     }
     clicked.ifPresent(p -> column(menu, p.x));

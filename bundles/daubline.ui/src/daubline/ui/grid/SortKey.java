@@ -35,8 +35,9 @@ record SortKey(double number, String text) implements Comparable<SortKey> {
     if (!m.matches()) {
       return new SortKey(Double.NaN, text);
     }
-    Optional<Double> number = Numbers.parse(m.group(1), decimal);
-    List<Unit> units = Units.named(BEFORE_UNIT.matcher(m.group(2)).replaceFirst("").strip());
+    String behind = BEFORE_UNIT.matcher(m.group(2)).replaceFirst("").strip();
+    List<Unit> units = Units.named(behind);
+    Optional<Double> number = Numbers.parse(m.group(1), decimal).filter(n -> behind.isEmpty() || !units.isEmpty());
     return new SortKey(number.map(n -> units.isEmpty() ? n : units.get(0).toCanonical(n)).orElse(Double.NaN), text);
   }
 

@@ -39,7 +39,7 @@ final class TreeFind implements EditTarget {
     bar.setLayout(new GridLayout(2, false));
     text = new Text(bar, SWT.SEARCH | SWT.ICON_SEARCH | SWT.BORDER);
     text.setMessage(Words.of("find.text"));
-    text.setData("id", "tree.find");
+    text.setData("id", "tree-find");
     text.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
     Pages.named(text, Words.of("find.tree"), Words.of("find.text.tip"));
     none = new Label(bar, SWT.NONE);
