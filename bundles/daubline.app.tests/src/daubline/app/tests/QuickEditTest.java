@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import daubline.charts.FigureSpec;
 import daubline.charts.Figures;
 import daubline.export.Tables;
+import daubline.model.ModelFactory;
+import daubline.model.Series;
 import daubline.model.Trial;
 import daubline.ui.Parts;
 import daubline.ui.study.OpenStudy;
@@ -18,6 +20,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -88,5 +91,26 @@ class QuickEditTest {
     List<String> tables = Figures.all().stream().map(FigureSpec::table).filter(t -> !t.isEmpty()).toList();
     assertTrue(tables.size() > 10, tables.toString());
     tables.forEach(t -> assertTrue(Tables.find(t).isPresent(), t));
+  }
+
+  @Test
+  void thousandsOfTrialsAreAFewLinesInTheTreeAndEachIsFound() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Series series = study.session().study().getSeries().get(0);
+    study.session().edit("Many", () -> {
+      for (int i = 0; i < 5000; i++) {
+        Trial trial = ModelFactory.eINSTANCE.createTrial();
+        trial.setName("Flut " + i);
+        series.getTrials().add(trial);
+      }
+    });
+    StudyView tree = Window.view(Parts.STUDY, StudyView.class);
+    Window.pump();
+    tree.reveal(series.getTrials().get(4321));
+    Window.pump();
+    assertEquals("Flut 4311", tree.tree().getSelection()[0].getText().split("  ")[0]);
+    TreeItem above = tree.tree().getSelection()[0].getParentItem();
+    assertTrue(above.getItemCount() <= 200, above.getItemCount() + " in " + above.getText());
+    assertTrue(above.getParentItem().getItemCount() < 40, above.getParentItem().getItemCount() + " spans");
   }
 }

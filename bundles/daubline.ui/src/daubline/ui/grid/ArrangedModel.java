@@ -199,6 +199,11 @@ final class ArrangedModel implements GridModel {
   }
 
   @Override
+  public String columnTip(int column) {
+    return base.columnTip(column(column));
+  }
+
+  @Override
   public String columnId(int column) {
     return idOf(column(column));
   }

@@ -66,6 +66,8 @@ public final class Grid {
   private final FindBar finder;
   /** What a person chose; null until it is known which grid this is. */
   private GridMemory memory;
+  /** The selection of which the line at the bottom told last. */
+  private String told = "";
   /** What is done when the open cell is closed; null when nothing is. */
   private Runnable waiting;
 
@@ -287,8 +289,11 @@ public final class Grid {
   }
 
   private void tellSelection() {
-    if (table.isFocusControl() && !finder.isOpen()) {
-      int cells = selection.getSelectedCellPositions().length;
+    int cells = selection.getSelectedCellPositions().length;
+    String now = place().map(p -> p + " " + cells).orElse("");
+    // what was just done stands there until something else is selected
+    if (table.isFocusControl() && !finder.isOpen() && !now.isEmpty() && !now.equals(told)) {
+      told = now;
       place().ifPresent(p -> StatusLine.say(cells > 1 ? Words.of("grid.selected", cells, model.rows()) : Words.of("grid.row", p.y + 1, model.rows())));
     }
   }

@@ -39,7 +39,7 @@ final class GridData implements IDataProvider {
     return new IDataProvider() {
       @Override
       public Object getDataValue(int column, int row) {
-        return GridCell.of(column < model.columns() ? model.signed(column) : "", GridCell.Look.GROUP);
+        return column < model.columns() ? new GridCell(model.signed(column), GridCell.Look.GROUP, GridCell.Mark.NONE, model.columnTip(column)) : GridCell.EMPTY;
       }
 
       @Override

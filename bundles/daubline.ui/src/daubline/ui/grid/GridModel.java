@@ -35,6 +35,11 @@ public interface GridModel {
     return "";
   }
 
+  /** What a column holds, in full sentences, as a pointer resting on its heading is told; empty when the heading says it. */
+  default String columnTip(int column) {
+    return key(column).isEmpty() ? "" : Explanations.column(key(column), heading(column)).lines().stream().map(Explanation.Line::text).findFirst().orElse("");
+  }
+
   /** By what a person's choice of columns is remembered; stays the same in every language. */
   default String columnId(int column) {
     return key(column).isEmpty() ? heading(column) : key(column);

@@ -133,6 +133,11 @@ public final class EntryModel implements GridModel {
   }
 
   @Override
+  public String columnTip(int column) {
+    return table.about(column);
+  }
+
+  @Override
   public String columnId(int column) {
     return table.columns().get(column);
   }

@@ -1,5 +1,6 @@
 package daubline.ui.views;
 
+import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.look.Pages;
 import daubline.ui.look.Themes;
@@ -75,10 +76,15 @@ public final class StudyView extends ViewPart {
     if (now > studies) {
       OpenStudy latest = Studies.get().all().get(now - 1);
       tree.expandToLevel(latest, 1);
-      Branch.of(latest).stream().filter(b -> b.content().size() <= FEW).forEach(b -> tree.expandToLevel(b, TreeViewer.ALL_LEVELS));
+      Branch.of(latest).stream().filter(b -> b.content().size() <= FEW).forEach(b -> tree.expandToLevel(b, isLong(b) ? 2 : TreeViewer.ALL_LEVELS));
       tree.setSelection(new StructuredSelection(latest), true);
     }
     studies = now;
+  }
+
+  /** Whether a series has so many trials that they are taken together; then they stay closed. */
+  private static boolean isLong(Branch branch) {
+    return branch.content().stream().anyMatch(o -> o instanceof Series series && series.getTrials().size() > Span.MOST);
   }
 
   /** Selects an object and makes it visible. */
