@@ -23,6 +23,11 @@ final class SectionFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "dimensions";
+  }
+
+  @Override
   public String title() {
     return "Furnace Sections";
   }

@@ -6,6 +6,7 @@ import daubline.base.ValueType;
 import daubline.base.Variable;
 import daubline.base.Wording;
 import java.text.MessageFormat;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
@@ -60,7 +61,9 @@ public final class Words {
    */
   public static String of(String key, Object... parts) {
     String text = TEXTS.getString(key);
-    return parts.length == 0 ? text : new MessageFormat(text, Locale.ROOT).format(parts);
+    // numbers without grouping signs, which another language reads as decimals
+    Object[] plain = Arrays.stream(parts).map(p -> p instanceof Integer || p instanceof Long ? p.toString() : p).toArray();
+    return parts.length == 0 ? text : new MessageFormat(text, Locale.ROOT).format(text.contains(",choice,") ? parts : plain);
   }
 
   /** The word for a value of an enumeration: the key is the simple class name in lower case, a full stop, the name. */

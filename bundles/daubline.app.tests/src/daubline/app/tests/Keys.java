@@ -46,6 +46,20 @@ final class Keys {
     rest(REST_MILLIS);
   }
 
+  /** Presses a key while another, such as Ctrl, is held down. */
+  static void chord(int held, char character) {
+    chord(held, character, character);
+  }
+
+  /** Presses any key while another, such as Shift, is held down. */
+  static void chord(int held, int keyCode, char character) {
+    send(SWT.KeyDown, held, (char) 0);
+    send(SWT.KeyDown, keyCode, character);
+    send(SWT.KeyUp, keyCode, character);
+    send(SWT.KeyUp, held, (char) 0);
+    rest(REST_MILLIS);
+  }
+
   /** Presses and lets go a key that writes a character. */
   private static void stroke(char character) {
     post(SWT.KeyDown, character, character);

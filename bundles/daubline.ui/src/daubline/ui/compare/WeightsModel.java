@@ -93,6 +93,17 @@ final class WeightsModel implements GridModel {
     return rows.stream().filter(r -> r.key().equals(key)).findFirst().map(rows::indexOf);
   }
 
+  /** Rows stand in groups. */
+  @Override
+  public boolean isSortable() {
+    return false;
+  }
+
+  @Override
+  public void together(String label, Runnable steps) {
+    study.session().edit(label, steps);
+  }
+
   @Override
   public int columns() {
     return HEADINGS.length;

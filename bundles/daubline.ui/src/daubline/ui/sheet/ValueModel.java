@@ -169,6 +169,17 @@ final class ValueModel implements GridModel {
     return column == 0 ? "column.property" : columns.get(column - 1).key();
   }
 
+  /** Rows stand in groups. */
+  @Override
+  public boolean isSortable() {
+    return false;
+  }
+
+  @Override
+  public void together(String label, Runnable steps) {
+    study.session().edit(label, steps);
+  }
+
   @Override
   public List<Explanation> explain(int column, int row) {
     Explanation about = Explanations.column(key(column), heading(column));

@@ -44,11 +44,13 @@ public final class FigureCanvas extends Canvas {
   private Figure figure;
   private ImageData drawn;
   private int request;
+  private FigureSource source = FigureSource.NONE;
 
   /** An empty canvas. */
   public FigureCanvas(Composite parent) {
     super(parent, SWT.DOUBLE_BUFFERED);
     setData("id", "figure-canvas");
+    FigureMenu.on(this);
     addListener(SWT.Resize, e -> draw());
     Themes.onChange(this, this::draw);
     addListener(SWT.Paint, e -> {
@@ -104,6 +106,26 @@ public final class FigureCanvas extends Canvas {
   /** The middle of a mark in pixels of the canvas. */
   public org.eclipse.swt.graphics.Point middle(int mark) {
     return marks.middle(mark);
+  }
+
+  /** Says what the figure is called and where its numbers stand. */
+  public void from(FigureSource now) {
+    source = now;
+  }
+
+  /** What the figure is called and where its numbers stand. */
+  FigureSource source() {
+    return source;
+  }
+
+  /** What is shown; null for nothing. */
+  Figure figure() {
+    return figure;
+  }
+
+  /** The picture as it is on the screen; null while it is being drawn. */
+  ImageData drawn() {
+    return drawn;
   }
 
   /** Whether no figure is shown. */

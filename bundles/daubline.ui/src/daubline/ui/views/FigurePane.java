@@ -50,6 +50,11 @@ public final class FigurePane {
     return this;
   }
 
+  /** Says what the figure is called and where its numbers stand. */
+  public void from(FigureSource source) {
+    canvas.from(source);
+  }
+
   /** Shows a figure, or words where there is none. */
   public void show(Figure figure, String otherwise) {
     canvas.show(figure);

@@ -52,6 +52,14 @@ public final class TablesView extends StudyPart {
     }
   }
 
+  /** Shows a table by its short name. */
+  public void choose(String id) {
+    java.util.stream.IntStream.range(0, Tables.all().size()).filter(i -> Tables.all().get(i).id().equals(id)).findFirst().ifPresent(i -> {
+      choice.select(i);
+      rebuild();
+    });
+  }
+
   private void rebuild() {
     Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording());
     model.show(table, shown);
@@ -62,7 +70,7 @@ public final class TablesView extends StudyPart {
     }
     if (table != null) {
       grid = new Grid(holder, table.title(), model);
-      grid.control().setData("id", "preview");
+      grid.control().setData("id", "table-" + table.id());
     }
     holder.getParent().layout(true, true);
   }

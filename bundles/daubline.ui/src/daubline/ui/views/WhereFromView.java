@@ -20,6 +20,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
@@ -43,11 +44,16 @@ public final class WhereFromView extends ViewPart {
   public void createPartControl(Composite parent) {
     veil = new Veil(parent);
     described = new Described(veil.body());
-    tree = new TreeViewer(described.body(), SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
+    Composite page = Pages.tight(described.body(), 1);
+    Composite bar = new Composite(page, SWT.NONE);
+    bar.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    tree = new TreeViewer(page, SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
     tree.setContentProvider(new Content());
     tree.setLabelProvider(new Labels());
     tree.addOpenListener(e -> open());
     tree.getControl().setData("id", "wherefrom");
+    tree.getControl().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    new TreeFind(bar, tree, line -> ((Trail) line).value().isEmpty() ? ((Trail) line).what() : ((Trail) line).what() + ": " + ((Trail) line).value());
     Pages.named(tree.getControl(), Words.of("origin.name"), "");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.whereFrom");
     Chosen.onChange(refresher);
