@@ -20,6 +20,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
@@ -84,18 +86,34 @@ final class Hands {
     Person.await("the perspective " + name, () -> Window.page().getPerspective().getLabel().equals(name));
   }
 
+  /** Clicks the tab of a view or sheet. */
+  static void tab(String title) {
+    CTabItem item = Person.see(() -> Window.all(Window.shell()).stream().filter(c -> c instanceof CTabFolder && c.isVisible())
+        .flatMap(c -> Arrays.stream(((CTabFolder) c).getItems())).filter(i -> i.isShowing() && i.getText().replaceFirst("^\\*", "").equals(title)).findFirst()
+        .orElseThrow(() -> new AssertionError("no tab " + title)));
+    Mouse.click(Person.see(item::getParent), () -> beginning(item.getBounds()));
+    Person.await("what stands under the tab " + title, () -> item.getControl() == null || item.getControl().isVisible());
+  }
+
+  /** Left of the middle, where no cross to close it is. */
+  private static Point beginning(Rectangle area) {
+    return new Point(area.x + area.width / 3, area.y + area.height / 2);
+  }
+
   static Point middle(Rectangle area) {
     return new Point(area.x + area.width / 2, area.y + area.height / 2);
   }
 
   /** Clicks the title of a page of the sheet. */
   static void page(String key) {
-    Mouse.click(() -> Window.find(key, Control.class));
+    Control title = seen(key, Control.class);
+    Mouse.click(() -> title);
   }
 
   /** Clicks a button with an id of its own, as soon as it can be. */
   static void press(String id) {
-    Mouse.click(() -> Window.find(id, Button.class));
+    Button button = seen(id, Button.class);
+    Mouse.click(() -> button);
   }
 
   /** Clicks a button of a dialog by what stands on it. */
@@ -109,6 +127,7 @@ final class Hands {
 
   /** Clicks a field, types into it in place of what stands there and ends with Enter. */
   static void field(String id, String text) {
+    reach(id);
     field(() -> Window.find(id, Text.class), text);
     Keys.tap(SWT.CR);
   }
@@ -123,8 +142,26 @@ final class Hands {
     Person.await("“" + text + "” in its field", () -> field.getText().equals(text));
   }
 
+  /** Comes to a field that may be scrolled out of sight: from one beside it that is seen by Tab, or back by Shift+Tab. */
+  static void reach(String id) {
+    Control wanted = seen(id, Control.class);
+    if (!Person.see(() -> Mouse.isInSight(wanted))) {
+      List<Control> all = Person.see(() -> List.of(wanted.getParent().getChildren()));
+      Control near = Person.see(() -> all.stream().filter(c -> c instanceof Text && Mouse.isInSight(c)).findFirst().orElseThrow());
+      Mouse.click(() -> near);
+      boolean back = all.indexOf(wanted) < all.indexOf(near);
+      for (int i = 0; i < MOST_STEPS && !Person.see(wanted::isFocusControl); i++) {
+        Control from = Person.see(() -> Display.getCurrent().getFocusControl());
+        Keys.chord(back ? SWT.SHIFT : 0, SWT.TAB, SWT.TAB);
+        Person.await("the keyboard to go on", () -> !from.isFocusControl());
+      }
+      Person.await(id + " in sight", () -> Mouse.isInSight(wanted));
+    }
+  }
+
   /** Opens a choice by a click and chooses by arrows. */
   static void choose(String id, String text) {
+    reach(id);
     choose(() -> Window.find(id, Combo.class), text);
   }
 
@@ -140,10 +177,15 @@ final class Hands {
     Person.await("“" + text + "” chosen", () -> combo.isDisposed() || combo.getText().equals(text));
   }
 
+  /** A control with an id of its own, as soon as it is there. */
+  static <C extends Control> C seen(String id, Class<C> type) {
+    Person.await(id, () -> Window.find(id, type) != null);
+    return Person.see(() -> Window.find(id, type));
+  }
+
   /** A table with an id of its own, as soon as it is there. */
   static NatTable grid(String id) {
-    Person.await("the table " + id, () -> Window.find(id, NatTable.class) != null);
-    return Person.see(() -> Window.find(id, NatTable.class));
+    return seen(id, NatTable.class);
   }
 
   /** What a table shows. */
@@ -156,8 +198,23 @@ final class Hands {
     Grid grid = of(table);
     Person.await("the row " + name, () -> rowOf(grid, name) >= 0);
     int column = Person.see(() -> IntStream.range(0, grid.model().columns()).filter(i -> grid.model().heading(i).equals(heading)).findFirst().orElseThrow());
-    Mouse.cell(table, column, Person.see(() -> rowOf(grid, name)));
+    // a click on what is selected already would open it
+    if (!Person.see(() -> table.isFocusControl() && grid.selected().filter(p -> p.y == rowOf(grid, name) && p.x == column).isPresent())) {
+      Mouse.cell(table, column, Person.see(() -> rowOf(grid, name)));
+    }
     Person.await("the cell of " + name, () -> grid.selected().filter(p -> p.y == rowOf(grid, name) && p.x == column).isPresent());
+  }
+
+  /** Clicks a cell of the first row in which a text stands anywhere. */
+  static void rowWith(NatTable table, String text) {
+    Grid grid = of(table);
+    Person.await("a row with “" + text + "”", () -> rowWith(grid, text) >= 0);
+    Mouse.cell(table, 0, Person.see(() -> rowWith(grid, text)));
+  }
+
+  static int rowWith(Grid grid, String text) {
+    return IntStream.range(0, grid.model().rows()).filter(r -> IntStream.range(0, grid.model().columns()).anyMatch(c -> grid.model().cell(c, r).text().contains(text)))
+        .findFirst().orElse(-1);
   }
 
   private static int rowOf(Grid grid, String name) {

@@ -28,7 +28,11 @@ final class Keys {
   /** Numbers of key symbols (keysymdef.h of the X Window System) by the character they write. */
   private static final Map<Character, Character> SYMBOLS = Map.of('≥', (char) 0x8bd, '≤', (char) 0x8bc, '–', (char) 0xaaa, '—', (char) 0xaa9, '‘', (char) 0xad0,
       '’', (char) 0xad1, '“', (char) 0xad2, '”', (char) 0xad3, '„', (char) 0xafe, '…', (char) 0xaae);
+  private static final char LAST_OF_ASCII = '~';
   private static final String SHIFTED = "~!@#$%^&*()_+{}|:\"<>?";
+
+  /** The character that is pressed although the keyboard has no key for it; then the toolkit tells the number of the key symbol in its place. */
+  private static char lacking;
 
   private Keys() {
   }
@@ -64,7 +68,12 @@ final class Keys {
   /** Does something with keys that come as from a keyboard: the toolkit posts them as if a button of the mouse were held down. */
   static void plainly(Runnable work) {
     Display display = Display.getCurrent();
-    Listener plain = e -> e.stateMask &= ~SWT.BUTTON_MASK;
+    Listener plain = e -> {
+      e.stateMask &= ~SWT.BUTTON_MASK;
+      if (lacking != 0 && e.type == SWT.KeyDown) {
+        e.character = lacking;
+      }
+    };
     IntStream.of(SWT.KeyDown, SWT.KeyUp, SWT.Traverse).forEach(type -> display.addFilter(type, plain));
     try {
       work.run();
@@ -122,8 +131,10 @@ final class Keys {
   }
 
   private static void character(char c) {
+    Person.touch(() -> lacking = c > LAST_OF_ASCII ? c : 0);
     boolean shift = c >= 'A' && c <= 'Z' || SHIFTED.indexOf(c) >= 0;
     chord(shift ? SWT.SHIFT : 0, c, SYMBOLS.getOrDefault(c, c));
+    Person.touch(() -> lacking = 0);
   }
 
   /** A person presses a key such as an arrow or Enter. */

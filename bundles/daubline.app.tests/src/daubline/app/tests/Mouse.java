@@ -7,6 +7,7 @@ import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -93,6 +94,17 @@ final class Mouse {
     Person.await("the pointer over " + control, () -> isOver(control));
   }
 
+  /** Whether the middle of a control is not scrolled away. */
+  static boolean isInSight(Control control) {
+    Point size = control.getSize();
+    for (Composite parent = control.getParent(); parent != null; parent = parent.getParent()) {
+      if (!parent.getClientArea().contains(parent.toControl(control.toDisplay(size.x / 2, size.y / 2)))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether the pointer is over a control or what lies in it; not when something covers it. */
   private static boolean isOver(Control control) {
     Control under = Display.getCurrent().getCursorControl();
@@ -104,19 +116,27 @@ final class Mouse {
     return false;
   }
 
+  /** Both at once, as a quick finger does: a button that stays down begins to draw what it is on. */
   private static void press() {
-    button(SWT.MouseDown);
-    button(SWT.MouseUp);
+    Person.touch(() -> {
+      post(SWT.MouseDown);
+      post(SWT.MouseUp);
+    });
+    Person.rest();
   }
 
   private static void button(int type) {
     Person.touch(() -> {
       held = type == SWT.MouseDown;
-      Event event = new Event();
-      event.type = type;
-      event.button = 1;
-      assertTrue(Display.getCurrent().post(event), "no window under the pointer");
+      post(type);
     });
     Person.rest();
+  }
+
+  private static void post(int type) {
+    Event event = new Event();
+    event.type = type;
+    event.button = 1;
+    assertTrue(Display.getCurrent().post(event), "no window under the pointer");
   }
 }

@@ -8,7 +8,7 @@ import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.config.IEditableRule;
 import org.eclipse.nebula.widgets.nattable.data.convert.ContextualDisplayConverter;
 import org.eclipse.nebula.widgets.nattable.edit.EditConfigAttributes;
-import org.eclipse.nebula.widgets.nattable.edit.action.KeyEditAction;
+import org.eclipse.nebula.widgets.nattable.edit.command.EditSelectionCommand;
 import org.eclipse.nebula.widgets.nattable.edit.editor.ComboBoxCellEditor;
 import org.eclipse.nebula.widgets.nattable.edit.editor.IComboBoxDataProvider;
 import org.eclipse.nebula.widgets.nattable.edit.editor.TextCellEditor;
@@ -187,7 +187,8 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
     bindings.registerFirstKeyBinding(printable, (table, event) -> {
       // a cell out of sight cannot be opened, and the key would be lost
       grid.show();
-      new KeyEditAction().run(table, event);
+      // with the character whatever it is: the toolkit's own action drops those that are neither letter nor digit, such as "≥"
+      table.doCommand(new EditSelectionCommand(table, table.getConfigRegistry(), event.character));
     });
     IKeyEventMatcher enter = event -> (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) && event.stateMask == 0 && model.next(0, 0) != null;
     bindings.registerFirstKeyBinding(enter, (table, event) -> grid.selected().ifPresent(p -> onward(p.x, p.y)));
