@@ -39,6 +39,8 @@ import org.eclipse.swt.widgets.ToolItem;
 final class Hands {
 
   private static final int MOST_STEPS = 60;
+  private static final int TRIES = 3;
+  private static final long LIST_MILLIS = 120;
 
   private Hands() {
   }
@@ -153,7 +155,7 @@ final class Hands {
       for (int i = 0; i < MOST_STEPS && !Person.see(wanted::isFocusControl); i++) {
         Control from = Person.see(() -> Display.getCurrent().getFocusControl());
         Keys.chord(back ? SWT.SHIFT : 0, SWT.TAB, SWT.TAB);
-        Person.await("the keyboard to go on", () -> !from.isFocusControl());
+        Person.await("the keyboard to go on", () -> Display.getCurrent().getFocusControl() != null && Display.getCurrent().getFocusControl() != from);
       }
       Person.await(id + " in sight", () -> Mouse.isInSight(wanted));
     }
@@ -169,11 +171,15 @@ final class Hands {
     Combo combo = Person.see(look);
     int wanted = Person.see(() -> combo.indexOf(text));
     assertTrue(wanted >= 0, () -> text + " is not offered, but " + Person.see(() -> List.of(combo.getItems())));
-    Mouse.click(() -> combo);
-    Person.rest();
-    Keys.tap(SWT.HOME);
-    IntStream.range(0, wanted).forEach(i -> Keys.tap(SWT.ARROW_DOWN));
-    Keys.tap(SWT.CR);
+    for (int i = 0; i < TRIES && !Person.see(() -> combo.getText().equals(text)); i++) {
+      Mouse.click(() -> combo);
+      // the list opens a moment later, and the toolkit tells no one
+      Person.rest(LIST_MILLIS);
+      Keys.tap(SWT.HOME);
+      IntStream.range(0, wanted).forEach(step -> Keys.tap(SWT.ARROW_DOWN));
+      Keys.tap(SWT.CR);
+      Person.rest(LIST_MILLIS);
+    }
     Person.await("“" + text + "” chosen", () -> combo.isDisposed() || combo.getText().equals(text));
   }
 

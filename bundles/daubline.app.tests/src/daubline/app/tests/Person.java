@@ -106,8 +106,12 @@ final class Person {
 
   /** A breath between two looks. */
   static void rest() {
+    rest(REST_MILLIS);
+  }
+
+  static void rest(long millis) {
     try {
-      Thread.sleep(REST_MILLIS);
+      Thread.sleep(millis);
     } catch (InterruptedException e) {
       throw new IllegalStateException(e);
     }
