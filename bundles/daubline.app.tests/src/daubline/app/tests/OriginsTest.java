@@ -4,6 +4,7 @@ import daubline.base.Trail;
 import daubline.model.Reading;
 import daubline.model.Trial;
 import daubline.ui.Parts;
+import daubline.ui.Words;
 import daubline.ui.compare.ComparisonView;
 import daubline.ui.grid.Grid;
 import daubline.ui.study.Chosen;
