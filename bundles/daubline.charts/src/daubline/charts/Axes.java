@@ -6,7 +6,7 @@ import java.awt.geom.Rectangle2D;
 /** A plotting area with two even scales. */
 final class Axes {
 
-  private static final int STEPS = 5;
+  private static final int MOST_TICKS = 6;
   private final Pen pen;
   private final Rectangle2D area;
   private final double xLow;
@@ -47,7 +47,7 @@ final class Axes {
 
   /** Numbers and their grid lines along the left. */
   Axes left(String title) {
-    for (double tick : ticks(yLow, yHigh)) {
+    for (double tick : Ticks.between(yLow, yHigh, MOST_TICKS)) {
       pen.color(pen.palette().quiet()).line(0.25f).line(area.getX(), y(tick), area.getMaxX(), y(tick));
       pen.color(pen.palette().ink()).text(Printed.number(tick), area.getX() - 3, y(tick) + 2.5, Pen.SMALL, Pen.At.RIGHT);
     }
@@ -58,7 +58,7 @@ final class Axes {
   /** Numbers along the bottom. */
   Axes bottom(String title) {
     pen.color(pen.palette().ink());
-    for (double tick : ticks(xLow, xHigh)) {
+    for (double tick : Ticks.between(xLow, xHigh, MOST_TICKS)) {
       pen.line(Pen.THIN).line(x(tick), area.getMaxY(), x(tick), area.getMaxY() + 2.5);
       pen.text(Printed.number(tick), x(tick), area.getMaxY() + 10, Pen.SMALL, Pen.At.CENTRE);
     }
@@ -76,20 +76,6 @@ final class Axes {
     pen.color(pen.palette().ink()).line(Pen.THIN).line(x(at), area.getMaxY(), x(at), area.getMaxY() + 2.5);
     pen.text(Pen.fit(word, Pen.SMALL, width), x(at), area.getMaxY() + 10, Pen.SMALL, Pen.At.CENTRE);
     return this;
-  }
-
-  /** Round numbers between two ends, about five of them. */
-  static double[] ticks(double low, double high) {
-    double rough = (high - low) / STEPS;
-    double power = Math.pow(10, Math.floor(Math.log10(rough)));
-    double step = (rough / power < 1.5 ? 1 : rough / power < 3.5 ? 2 : rough / power < 7.5 ? 5 : 10) * power;
-    long first = (long) Math.ceil(low / step - 1e-9);
-    long last = (long) Math.floor(high / step + 1e-9);
-    double[] ticks = new double[(int) Math.max(0, last - first + 1)];
-    for (int i = 0; i < ticks.length; i++) {
-      ticks[i] = (first + i) * step;
-    }
-    return ticks;
   }
 
   /** The lowest and highest of some values, with a little room on both sides. */

@@ -3,6 +3,7 @@ package daubline.charts;
 import daubline.base.Printed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * One axis of a plot: what it shows, from where to where, and where its ticks stand.
@@ -62,15 +63,8 @@ public record Axis(String label, double low, double high, boolean logarithmic) {
 
   /** Round values at which ticks stand, rising. */
   List<Double> ticks() {
-    List<Double> ticks = logarithmic ? decades() : new ArrayList<>();
-    if (ticks.size() < 2) {
-      ticks.clear();
-      double step = step();
-      for (long i = (long) Math.ceil(low / step - 1e-9); i * step <= high + 1e-9 * step; i++) {
-        ticks.add(i * step);
-      }
-    }
-    return ticks;
+    List<Double> decades = logarithmic ? decades() : List.of();
+    return decades.size() >= 2 ? decades : DoubleStream.of(Ticks.between(low, high, MOST_TICKS)).boxed().toList();
   }
 
   private List<Double> decades() {
@@ -84,17 +78,6 @@ public record Axis(String label, double low, double high, boolean logarithmic) {
       }
     }
     return ticks;
-  }
-
-  private double step() {
-    double rough = (high - low) / MOST_TICKS;
-    double decade = Math.pow(10, Math.floor(Math.log10(rough)));
-    for (double part : new double[] {1, 2, 5}) {
-      if (part * decade >= rough) {
-        return part * decade;
-      }
-    }
-    return 10 * decade;
   }
 
   /** How a tick is lettered. */

@@ -84,7 +84,7 @@ final class BiplotFigure implements FigureSpec {
 
     private void axes(Pen pen, Rectangle2D frame, double scale) {
       pen.color(pen.palette().ink()).line(Pen.THIN).draw(frame);
-      double step = Ticks.step(frame.getWidth() / scale, 6);
+      double step = Ticks.step(frame.getWidth() / scale, 8);
       for (double v = -20 * step; v <= 20 * step; v += step) {
         double x = frame.getCenterX() + v * scale;
         double y = frame.getCenterY() - v * scale;

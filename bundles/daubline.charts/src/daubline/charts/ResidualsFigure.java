@@ -120,7 +120,7 @@ final class ResidualsFigure implements FigureSpec {
     }
 
     private static void axis(Pen pen, Rectangle2D frame, double reach, double scale) {
-      double step = Ticks.step(2 * reach, 8);
+      double step = Ticks.step(2 * reach, 10);
       pen.color(pen.palette().ink()).line(Pen.THIN).draw(frame).line(frame.getCenterX(), frame.getY(), frame.getCenterX(), frame.getMaxY());
       for (double v = -Math.floor(reach / step) * step; v <= reach; v += step) {
         double x = frame.getCenterX() + v * scale;

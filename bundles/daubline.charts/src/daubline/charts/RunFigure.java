@@ -123,7 +123,7 @@ final class RunFigure extends RowFigure {
   private void panel(Pen pen, Rectangle2D frame, String heading, List<RunCourse.Line> lines, int firstSeries) {
     double low = lines.stream().flatMap(l -> l.points().stream()).mapToDouble(RunCourse.Point::value).min().orElse(0);
     double high = lines.stream().flatMap(l -> l.points().stream()).mapToDouble(RunCourse.Point::value).max().orElse(1);
-    double step = Ticks.step(Math.max(high - Math.min(0, low), 1e-9), frame.getHeight() > 80 ? 6 : 3);
+    double step = Ticks.step(Math.max(high - Math.min(0, low), 1e-9), frame.getHeight() > 80 ? 8 : 4);
     double bottom = Math.floor(Math.min(0, low) / step) * step;
     double top = Math.max(bottom + step, Math.ceil(high * 1.02 / step) * step);
     pen.color(pen.palette().ink()).line(Pen.THIN).draw(frame);

@@ -88,7 +88,7 @@ public final class TimetableFigure extends RowFigure {
   }
 
   private void dates(Pen pen, double left, double top, double width, double bottom) {
-    for (double tick : Axes.ticks(0, days)) {
+    for (double tick : Ticks.between(0, days, 6)) {
       double x = left + tick * width / days;
       pen.color(pen.palette().quiet()).line(0.25f).line(x, top, x, bottom);
       pen.color(pen.palette().ink()).text(calendar.map(c -> c.date((int) tick).toString().substring(5)).orElse(Integer.toString((int) tick)), x, bottom + 10, Pen.SMALL, Pen.At.CENTRE);
