@@ -82,6 +82,6 @@ public record Axis(String label, double low, double high, boolean logarithmic) {
 
   /** How a tick is lettered. */
   static String text(double tick) {
-    return Printed.number(Math.abs(tick) < 1e-12 ? 0 : tick, 5);
+    return Printed.number(Math.abs(tick) < 1e-12 ? 0 : tick, 5).replace('-', '−');
   }
 }

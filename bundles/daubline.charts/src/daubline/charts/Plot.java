@@ -138,7 +138,9 @@ public final class Plot implements Figure {
     long named = series.stream().filter(s -> !s.name().isEmpty()).count();
     double key = key(pen, area, named);
     double left = y.ticks().stream().mapToDouble(t -> Pen.width(Axis.text(t), Pen.SMALL)).max().orElse(0) + 20;
-    Rectangle2D field = new Rectangle2D.Double(area.getX() + left, area.getY() + key + 4, Math.max(20, area.getWidth() - left - 8),
+    // names of lines that lie across stand beside them, where no mark hides them
+    double right = rules.stream().filter(r -> !r.upright()).mapToDouble(r -> Pen.width(r.label(), Pen.SMALL)).max().orElse(0) + 8;
+    Rectangle2D field = new Rectangle2D.Double(area.getX() + left, area.getY() + key + 4, Math.max(20, area.getWidth() - left - right),
         Math.max(20, area.getHeight() - key - 34));
     axes(pen, field, area);
     references(pen, field);
@@ -193,7 +195,7 @@ public final class Plot implements Figure {
       } else if (!rule.upright() && y.holds(rule.value())) {
         double at = py(rule.value(), field);
         pen.line(field.getX(), at, field.getMaxX(), at);
-        pen.textOnPaper(rule.label(), field.getMaxX() - 4, at - 3, Pen.SMALL, Pen.At.RIGHT);
+        pen.text(rule.label(), field.getMaxX() + 4, at + 2.5, Pen.SMALL, Pen.At.LEFT);
       }
     }
   }
