@@ -66,7 +66,7 @@ public final class FigureView extends StudyPart {
       if (now == null) {
         offer(List.of());
       } else {
-        making.begin(() -> new Made(now, Figures.all().stream().flatMap(spec -> spec.all(now).stream()).map(f -> WordedFigure.of(f, Words.wording())).toList()));
+        making.begin(() -> new Made(now, Figures.all().stream().flatMap(spec -> spec.all(now).stream()).map(f -> WordedFigure.of(f, Words.wording(now))).toList()));
       }
     }
   }
