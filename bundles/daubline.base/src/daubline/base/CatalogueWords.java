@@ -65,7 +65,7 @@ public final class CatalogueWords {
    */
   public String word(String variable, String kept) {
     Map<String, String> words = pairs(variable, false);
-    return words.isEmpty() ? kept : each(kept, w -> words.getOrDefault(w.toLowerCase(Locale.ROOT), w));
+    return words.isEmpty() ? kept : each(kept, w -> words.getOrDefault(folded(w), w));
   }
 
   /**
@@ -75,7 +75,7 @@ public final class CatalogueWords {
    */
   public String kept(String variable, String typed) {
     Map<String, String> words = pairs(variable, true);
-    return words.isEmpty() ? typed : each(typed, w -> words.getOrDefault(w.toLowerCase(Locale.ROOT), w));
+    return words.isEmpty() ? typed : each(typed, w -> words.getOrDefault(folded(w), w));
   }
 
   private Map<String, String> pairs(String variable, boolean back) {
@@ -83,9 +83,14 @@ public final class CatalogueWords {
     List<String> own = find(variable).map(Text::words).orElse(List.of());
     List<String> kept = own.isEmpty() ? List.of() : Variables.standard().get(variable).words();
     for (int i = 0; i < own.size(); i++) {
-      pairs.put((back ? own : kept).get(i).toLowerCase(Locale.ROOT), (back ? kept : own).get(i));
+      pairs.put(folded((back ? own : kept).get(i)), (back ? kept : own).get(i));
     }
     return pairs;
+  }
+
+  /** A word in whatever case, and with ss for ß as in capitals. */
+  private static String folded(String word) {
+    return word.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
   }
 
   /** Each word of a text such as "round" or "round:0.7; oval:0.3". */

@@ -106,7 +106,7 @@ public final class Wording implements UnaryOperator<String> {
     }
     String known = whole.get(english);
     if (known == null && (known = told.get(english)) == null) {
-      known = sentences.stream().filter(s -> english.contains(s.fixed())).map(s -> filled(s, english)).flatMap(Optional::stream).findFirst()
+      known = eachOf(english, true).or(() -> sentences.stream().filter(s -> english.contains(s.fixed())).map(s -> filled(s, english)).flatMap(Optional::stream).findFirst())
           .or(() -> parts(english)).orElse(english);
       if (told.size() > REMEMBERED) {
         told.clear();
@@ -121,16 +121,23 @@ public final class Wording implements UnaryOperator<String> {
     return whole.containsKey(english) || sentences.stream().anyMatch(s -> s.english().matcher(english).matches());
   }
 
+  /** Several sentences, each told by itself; when only whole ones count, each must be known. */
+  private Optional<String> eachOf(String english, boolean whole) {
+    List<String> several = List.of(SENTENCE_END.split(english));
+    boolean known = several.size() > 1 && (!whole || several.stream().noneMatch(s -> apply(s).equals(s)));
+    return known ? Optional.of(several.stream().map(this).collect(Collectors.joining(" "))) : Optional.empty();
+  }
+
   /** Several sentences; a list of which every part is known; or a known word before a number, a unit or another known text. */
   private Optional<String> parts(String english) {
-    String[] several = SENTENCE_END.split(english);
-    if (several.length > 1) {
-      return Optional.of(Arrays.stream(several).map(this).collect(Collectors.joining(" ")));
+    Optional<String> several = eachOf(english, false);
+    if (several.isPresent()) {
+      return several;
     }
-    for (String between : List.of("; ", ", ")) {
+    for (String between : List.of("; ", ", ", " or ", " × ")) {
       List<String> list = List.of(english.split(between));
       if (list.size() > 1 && list.stream().allMatch(part -> isNumber(part) || !apply(part).equals(part))) {
-        return Optional.of(list.stream().map(this).collect(Collectors.joining(between)));
+        return Optional.of(list.stream().map(this).collect(Collectors.joining(whole.getOrDefault(between, between))));
       }
     }
     return headed(english).or(() -> noted(english));
@@ -163,7 +170,7 @@ public final class Wording implements UnaryOperator<String> {
 
   /** Whether a text is a number with or without its unit, as far as its first sign tells. */
   private static boolean isNumber(String text) {
-    return !text.isEmpty() && (Character.isDigit(text.charAt(0)) || "±≥≤<>–-−([".indexOf(text.charAt(0)) >= 0);
+    return !text.isEmpty() && (Character.isDigit(text.charAt(0)) || "+±≥≤<>–-−([".indexOf(text.charAt(0)) >= 0);
   }
 
   private Optional<String> filled(Sentence sentence, String english) {

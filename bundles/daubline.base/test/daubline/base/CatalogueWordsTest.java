@@ -50,4 +50,31 @@ class CatalogueWordsTest {
     assertTrue(CatalogueWords.of("en").find("bloom_mass").isEmpty());
     assertTrue(CatalogueWords.of("de").find("one of a study").isEmpty());
   }
+
+  /** Group and words are told too, each word by one of its own, and lead back to what the study keeps. */
+  @ParameterizedTest
+  @MethodSource("all")
+  void wordsLeadBackToWhatIsKept(Variable v) {
+    CatalogueWords german = CatalogueWords.of("de");
+    CatalogueWords.Text text = german.find(v.id()).orElseThrow();
+    assertEquals(v.words().size(), text.words().size(), v.id() + ": as many words in shared/variables_de.csv");
+    assertTrue(!text.group().isBlank());
+    for (String word : v.words()) {
+      String told = german.word(v.id(), word);
+      assertEquals(word, german.kept(v.id(), told), v.id());
+      assertEquals(word, german.kept(v.id(), word), "the English word is understood too");
+      assertEquals(word, german.kept(v.id(), told.toUpperCase(java.util.Locale.GERMAN)), "in any case");
+    }
+  }
+
+  @Test
+  void wordsWithSharesAndOwnWordsComeThrough() {
+    CatalogueWords german = CatalogueWords.of("de");
+    assertEquals("rund:0.7; D-förmig:0,3", german.word("base_profile_shape", "round:0.7; D-shaped:0,3"));
+    assertEquals("round:0.7; D-shaped:0,3", german.kept("base_profile_shape", "rund:0.7; D-förmig:0,3"));
+    assertEquals("wie ein Herz", german.kept("base_profile_shape", "wie ein Herz"), "the study says what is wrong with it");
+    assertEquals("round", CatalogueWords.of("en").word("base_profile_shape", "round"));
+    Variable told = german.told(Variables.standard().get("base_profile_shape"));
+    assertEquals(Variables.standard().get("base_profile_shape").words(), told.words(), "a study reads and keeps the English words");
+  }
 }

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class WordingTest {
 
   private static final Wording GERMAN = Wording.of("de");
-  private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+  private static final Pattern PLACE = Pattern.compile("\\{\\d#?}");
 
   private static Path bundles() {
     Path at = Path.of("").toAbsolutePath();
@@ -77,5 +77,36 @@ class WordingTest {
     assertEquals(new Finding(Severity.WARNING, "a.b", "Site › Sheet", "zwei heißen „Ofen“", "eines umbenennen", "x", "y"), GERMAN.in(f));
     assertEquals("rename one", Wording.of("en").apply("rename one"));
     assertSame(odd.what(), Wording.of("fr").apply(odd.what()));
+  }
+
+  /** Names that people gave stay, even where they look like words of the tool; numbers, lists and names with their unit are told by their parts. */
+  @Test
+  void partsAreToldAndNamesStay() {
+    assertEquals("Erz", GERMAN.apply("Ore"));
+    assertEquals("Ore", GERMAN.keeping(Set.of("Ore")).apply("Ore"));
+    assertEquals("Masse der Luppe (kg)", GERMAN.apply("Bloom mass (kg)"));
+    assertEquals("Güte der Luppe dicht; Art des Metalls weiches Eisen", GERMAN.apply("Bloom quality dense; Kind of metal soft iron"));
+    assertEquals("Ofenhöhe, Zahl der Lufteinlässe", GERMAN.apply("furnace height, number of air inlets"));
+    assertEquals("First ore", GERMAN.apply("First ore"), "what a person wrote is not put together from known words");
+    assertEquals("Anna, slag", GERMAN.apply("Anna, slag"));
+    assertEquals("2 von 3", GERMAN.apply("2 of 3"));
+    assertEquals("House of Anna", GERMAN.apply("House of Anna"), "a place for a number takes no words");
+    assertEquals("", GERMAN.apply(""));
+  }
+
+  @Test
+  void resultsHaveTheSamePlacesOnBothSides() throws IOException {
+    List<String> wrong = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    try (CsvReader<NamedCsvRecord> rows = CsvReader.builder()
+        .ofNamedCsvRecord(new InputStreamReader(Wording.class.getResourceAsStream("/daubline/shared/results_de.csv"), StandardCharsets.UTF_8))) {
+      for (NamedCsvRecord row : rows) {
+        String english = row.getField("english");
+        if (!places(english).equals(places(row.getField("german"))) || row.getField("german").isBlank() || !seen.add(english)) {
+          wrong.add(english + " | " + row.getField("german"));
+        }
+      }
+    }
+    assertEquals(List.of(), wrong);
   }
 }

@@ -7,6 +7,7 @@ import daubline.session.StudySession;
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,10 +33,10 @@ final class LabelsCommand implements Callable<Integer> {
         throw new IllegalArgumentException("there is no sample to label; enter samples first");
       }
       ByteArrayOutputStream out = new ByteArrayOutputStream();
-      Labels.write(samples, paper.words(), paper.paper(), out);
+      Set<String> lost = Labels.write(samples, paper.words(), paper.paper(), out);
       Files.write(paper.out(), out.toByteArray());
       Out.line("wrote %s into %s", Out.count(samples.size(), "label"), paper.out());
-      return Out.DONE;
+      return PaperArguments.told(lost);
     }
   }
 }

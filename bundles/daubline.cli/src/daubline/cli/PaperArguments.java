@@ -7,6 +7,7 @@ import daubline.session.StudySession;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import picocli.CommandLine.Option;
 
 /** What goes onto paper, and which paper. */
@@ -23,6 +24,14 @@ final class PaperArguments {
 
   @Option(names = "--language", paramLabel = "CODE", defaultValue = "en", description = "en or de (default: ${DEFAULT-VALUE})")
   private String language;
+
+  /** Says which signs are question marks on the paper; the exit code is that of work done. */
+  static int told(Set<String> lost) {
+    if (!lost.isEmpty()) {
+      Out.line("no typeface of this machine has these signs, so a question mark stands for each: %s", String.join(" ", lost));
+    }
+    return Out.DONE;
+  }
 
   Path out() {
     return out;

@@ -6,6 +6,7 @@ import daubline.record.print.FieldSheets;
 import daubline.session.StudySession;
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,11 +25,12 @@ final class SheetsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Set<String> lost;
     try (StudySession session = study.read()) {
-      new FieldSheets(new Desk(session, () -> DecimalSign.POINT, paper.words()), paper.trial(session)).write(paper.paper(), out);
+      lost = new FieldSheets(new Desk(session, () -> DecimalSign.POINT, paper.words()), paper.trial(session)).write(paper.paper(), out);
     }
     Files.write(paper.out(), out.toByteArray());
     Out.line("wrote %s", paper.out());
-    return Out.DONE;
+    return PaperArguments.told(lost);
   }
 }

@@ -72,7 +72,7 @@ final class Handout {
     List<String> sentences = new ArrayList<>();
     for (EvidenceData sheet : results.snapshot().sheets()) {
       String when = sheet.period().isBlank() ? "" : ", " + sheet.period();
-      sentences.add(sheet.sheet().name() + " at " + sheet.site() + when + ".");
+      sentences.add(sheet.sheet().name() + " " + wording.apply("at") + " " + sheet.site() + when + ".");
     }
     if (!sentences.isEmpty()) {
       sentences.add("Only the lowest part of such furnaces is left in the ground. Everything above that line is our reconstruction, not evidence.");

@@ -145,7 +145,7 @@ public final class AnalysisTable extends ObjectTable<AnalysisTable.Line> {
     columns.add(on(Columns.<Analysis>text("replicate", 0.9, Literals.ANALYSIS__REPLICATE), null));
     columns.add(on(Columns.<Analysis, Material>word(desk(), "material", 0.9, Literals.ANALYSIS__MATERIAL, Material.values(), Material::word), null));
     columns.add(on(Columns.<Analysis, IronBasis>word(desk(), "ironBasis", 1, Literals.ANALYSIS__IRON_BASIS, IronBasis.values(), IronBasis::word), line ->
-        Optional.ofNullable(line.steps().stream().reduce(line.analysis().getIronBasis(), (b, s) -> s.basis(b), (a, b) -> b)).map(IronBasis::word).orElse("")));
+        Optional.ofNullable(line.steps().stream().reduce(line.analysis().getIronBasis(), (b, s) -> s.basis(b), (a, b) -> b)).map(IronBasis::word).map(desk().words()::said).orElse("")));
     symbols().forEach(s -> columns.add(component(s)));
     columns.add(EntryColumn.<Line>shown("sum", 0.8, line -> line.parts().isEmpty() ? "" : Columns.local(desk(), Printed.fixed(100 * AnalysisStep.total(line.parts()), 2))).doubting(this::outside));
     columns.add(total());

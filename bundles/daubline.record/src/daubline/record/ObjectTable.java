@@ -101,7 +101,7 @@ public abstract class ObjectTable<T> implements EntryTable {
   public String about(int column) {
     String name = columns.get(column).id();
     return desk.words().orElse(id + "." + name + ".about", desk.words().orElse("column." + name + ".about",
-        ofColumn(column).map(Variable::meaning).orElse("")));
+        ofColumn(column).map(desk.words()::told).map(Variable::meaning).orElse("")));
   }
 
   private Optional<Variable> ofColumn(int column) {

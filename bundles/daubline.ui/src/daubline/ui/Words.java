@@ -1,5 +1,6 @@
 package daubline.ui;
 
+import daubline.analysis.StudyResults;
 import daubline.base.CatalogueWords;
 import daubline.base.Finding;
 import daubline.base.ValueType;
@@ -36,6 +37,11 @@ public final class Words {
   /** How the tool words its tables and figures in the language of the person. */
   public static Wording wording() {
     return WORDING;
+  }
+
+  /** The same for the results of a study: the names that people gave stay as they are. */
+  public static Wording wording(StudyResults results) {
+    return WORDING.keeping(results.snapshot().names());
   }
 
   /** A variable with its name, group and meaning in the language of the person. */

@@ -19,6 +19,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Blank sheets for the field, with the columns of the screens in their order; where a table is wider than the paper its
@@ -45,8 +46,12 @@ public final class FieldSheets {
   private record Form(String title, List<String> headings, List<Double> shares, List<String> begun) {
   }
 
-  /** Writes all sheets. */
-  public void write(PaperSize size, OutputStream out) throws IOException {
+  /**
+   * Writes all sheets.
+   *
+   * @return signs that no typeface of this machine has; a question mark stands for each
+   */
+  public Set<String> write(PaperSize size, OutputStream out) throws IOException {
     try (Paper paper = new Paper(size, true, desk.words().of("print.sheets"))) {
       for (Form form : forms()) {
         new SheetPrinter(paper, desk.words(), name(), blank || trial.getOn() == null ? "" : trial.getOn()).print(form.title(), form.headings(), form.shares(), form.begun());
@@ -54,6 +59,7 @@ public final class FieldSheets {
       keys(paper);
       new Briefing(paper, desk.words()).print(desk.session().study(), trial);
       paper.save(out);
+      return paper.lost();
     }
   }
 

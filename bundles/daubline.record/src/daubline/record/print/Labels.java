@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Labels for sample bags: the label in letters and as Code 128, the trial, the day and what it is. */
 public final class Labels {
@@ -22,8 +23,12 @@ public final class Labels {
   private Labels() {
   }
 
-  /** Writes labels, twelve on a sheet. */
-  public static void write(List<Sample> samples, RecordWords words, PaperSize size, OutputStream out) throws IOException {
+  /**
+   * Writes labels, twelve on a sheet.
+   *
+   * @return signs that no typeface of this machine has; a question mark stands for each
+   */
+  public static Set<String> write(List<Sample> samples, RecordWords words, PaperSize size, OutputStream out) throws IOException {
     try (Paper paper = new Paper(size, false, words.of("print.labels"))) {
       float wide = (paper.width() - 2 * Paper.EDGE) / COLUMNS;
       float tall = (paper.height() - 2 * Paper.EDGE) / ROWS;
@@ -37,6 +42,7 @@ public final class Labels {
         }
       }
       paper.save(out);
+      return paper.lost();
     }
   }
 

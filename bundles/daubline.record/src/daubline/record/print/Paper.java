@@ -8,6 +8,8 @@ import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -32,6 +34,7 @@ final class Paper implements Closeable {
 
   private final PDDocument document = new PDDocument();
   private final PDType0Font font;
+  private final Set<String> lost = new TreeSet<>();
   private final float width;
   private final float height;
   private PDPageContentStream page;
@@ -66,25 +69,47 @@ final class Paper implements Closeable {
     page.setLineWidth(0.7f);
   }
 
-  /** Text with its baseline at a place; signs that the typeface lacks are printed as a question mark. */
+  /**
+   * Text with its baseline at a place. A text with signs that the typeface lacks is drawn in one of the machine; a sign that
+   * none has is printed as a question mark and told by {@link #lost()}.
+   */
   void text(String text, float x, float y, float size) throws IOException {
     if (size < SMALLEST) {
       throw new IllegalArgumentException("Lettering of " + size + " pt cannot be read in the field");
     }
+    String shown = printable(text);
+    if (!isOwn(shown)) {
+      Outlines.fill(page, shown, x, height - y, size);
+      return;
+    }
     page.beginText();
     page.setFont(font, size);
     page.newLineAtOffset(x, height - y);
-    page.showText(printable(text));
+    page.showText(visual(shown));
     page.endText();
+  }
+
+  /** The signs that were printed as a question mark, since no typeface of this machine has them. */
+  Set<String> lost() {
+    return Set.copyOf(lost);
   }
 
   private String printable(String text) {
     StringBuilder out = new StringBuilder();
-    visual(text.replaceAll("\\s+", " ")).codePoints().forEach(c -> {
+    text.replaceAll("\\s+", " ").codePoints().forEach(c -> {
       String sign = Character.toString(c);
-      out.append(has(sign) ? sign : "?");
+      if (has(sign) || Outlines.has(c)) {
+        out.append(sign);
+      } else {
+        lost.add(sign);
+        out.append('?');
+      }
     });
     return out.toString();
+  }
+
+  private boolean isOwn(String text) {
+    return text.codePoints().allMatch(c -> has(Character.toString(c)));
   }
 
   /** The signs from left to right as they stand on paper: a run that is read from right to left is turned round. */
@@ -126,8 +151,12 @@ final class Paper implements Closeable {
 
   /** The width of a text, pt. */
   float measure(String text, float size) {
+    String shown = printable(text);
+    if (!isOwn(shown)) {
+      return Outlines.measure(shown, size);
+    }
     try {
-      return font.getStringWidth(printable(text)) / 1000 * size;
+      return font.getStringWidth(visual(shown)) / 1000 * size;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import daubline.model.ModelFactory;
 import daubline.record.Desk;
@@ -11,6 +12,7 @@ import daubline.record.Desks;
 import daubline.record.LogTable;
 import daubline.record.RecordWords;
 import daubline.record.SampleTable;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -20,6 +22,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.AfterEach;
@@ -174,5 +177,67 @@ class PrintTest {
       assertEquals(2, document.getNumberOfPages());
     }
     Labels.write(List.of(ModelFactory.eINSTANCE.createSample()), desk.words(), PaperSize.A4, new ByteArrayOutputStream());
+  }
+
+  /** Where ink lies on a page drawn at 72 dots to the inch, within a band from top to bottom. */
+  private static int ink(byte[] pdf, int top, int bottom) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 72);
+      int dark = 0;
+      for (int y = top; y < bottom; y++) {
+        for (int x = 0; x < page.getWidth(); x++) {
+          dark += (page.getRGB(x, y) & 0xFF) < 128 ? 1 : 0;
+        }
+      }
+      return dark;
+    }
+  }
+
+  private static byte[] paper(String text, Set<String> lost) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (Paper paper = new Paper(PaperSize.A4, false, "signs")) {
+      paper.sheet();
+      paper.text(text, 100, 120, 24);
+      lost.addAll(paper.lost());
+      paper.save(out);
+    }
+    return out.toByteArray();
+  }
+
+  /** Signs that the typeface lacks are drawn, joined and in their order, as wide as they were measured; nothing is a question mark. */
+  @Test
+  void signsThatTheTypefaceLacksAreDrawn() throws IOException {
+    String arabic = "تل الحديد";
+    assumeTrue(arabic.codePoints().allMatch(Outlines::has), "a typeface of this machine has Arabic");
+    Set<String> lost = new HashSet<>();
+    byte[] drawn = paper(arabic, lost);
+    assertEquals(Set.of(), lost);
+    assertTrue(ink(drawn, 95, 130) > 60, "ink where the text stands: " + ink(drawn, 95, 130));
+    assertEquals(0, ink(drawn, 200, 800), "and nowhere else");
+    assertEquals("", text(drawn).strip(), "drawn, not written");
+    assertTrue(ink(drawn, 95, 130) != ink(paper("???????????", lost), 95, 130));
+    assertArrayEquals(drawn, paper(arabic, lost), "the same bytes on the same machine");
+    float joined = Outlines.measure("ببب", 24);
+    assertTrue(joined < 3 * Outlines.measure("ب", 24), "letters are joined");
+    try (Paper paper = new Paper(PaperSize.A4, false, "width")) {
+      assertEquals(Outlines.measure(arabic, 24), paper.measure(arabic, 24), 1e-3);
+      assertTrue(paper.wrap(arabic + " " + arabic, 24, paper.measure(arabic, 24) + 1).size() > 1);
+    }
+  }
+
+  /** A sign that no typeface of any machine has is a question mark, and is told. */
+  @Test
+  void aSignThatNoTypefaceHasIsTold() throws IOException {
+    String none = Character.toString(0x10FFFD);
+    assumeTrue(!Outlines.has(0x10FFFD), "no typeface draws this private sign");
+    Set<String> lost = new HashSet<>();
+    assertTrue(text(paper("Ofen " + none, lost)).contains("Ofen ?"));
+    assertEquals(Set.of(none), lost);
+  }
+
+  /** Writing that the typeface has stays text that a search finds. */
+  @Test
+  void lettersOfTheTypefaceStayText() throws IOException {
+    assertTrue(text(paper("Žďár Ωmega", new HashSet<>())).contains("Žďár Ωmega"));
   }
 }

@@ -139,7 +139,7 @@ public final class PlanPage implements Page {
     findings.addAll(season.findings());
     model.findings(findings);
     panes.show(now, brief, season, proposal);
-    findings.stream().min(java.util.Comparator.comparing(Finding::severity)).ifPresentOrElse(f -> say(f.where() + ": " + Words.said(f), f.isError()),
+    findings.stream().min(java.util.Comparator.comparing(Finding::severity)).ifPresentOrElse(f -> say(Words.said(f.where()) + ": " + Words.said(f), f.isError()),
         () -> say("", false));
   }
 
@@ -226,7 +226,7 @@ public final class PlanPage implements Page {
       String at = ZonedDateTime.now().truncatedTo(ChronoUnit.SECONDS).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
       PlanFreezer.freeze(study.session(), series, taken, at, outlook.stated());
       String frozen = Words.of("plan.frozen", taken.plan().design().size(), outlook.stated().size(), Long.toString(taken.plan().seed()));
-      say(outlook.findings().stream().map(f -> f.where() + ": " + Words.said(f)).reduce(frozen, (a, b) -> a + ". " + b), false);
+      say(outlook.findings().stream().map(f -> Words.said(f.where()) + ": " + Words.said(f)).reduce(frozen, (a, b) -> a + ". " + b), false);
       panes.turnToOrder();
     } catch (IllegalArgumentException e) {
       say(e.getMessage(), true);

@@ -69,7 +69,7 @@ final class PlanRows {
         .ifPresent(q -> study.edit("change.field", Words.of("plan.aim"), () -> series.setAim(q.name()))), aims));
     for (Factor factor : series.getFactors()) {
       String name = name(factor.getVariable());
-      rows.add(PlanRow.of(name, text(factor.getLevels()), about(factor.getVariable()), text -> levels(factor, name, text), List.of())
+      rows.add(PlanRow.of(name, shown(factor), about(factor.getVariable()), text -> levels(factor, name, text), List.of())
           .and(when(factor), text -> study.edit("change.field", name, () -> {
             factor.setHardToChange(text.equals(Words.of("plan.furnace")));
             factor.setDaily(text.equals(Words.of("plan.day")));
@@ -86,12 +86,18 @@ final class PlanRows {
     return Words.of(factor.isHardToChange() ? "plan.furnace" : factor.isDaily() ? "plan.day" : "plan.trial");
   }
 
+  /** The levels, words of a category in the language of the person. */
+  private String shown(Factor factor) {
+    String levels = text(factor.getLevels());
+    return variables.find(text(factor.getVariable())).filter(v -> v.type() == ValueType.CATEGORY).map(v -> Words.word(v, levels)).orElse(levels);
+  }
+
   private void levels(Factor factor, String name, String text) {
     study.edit(text.isBlank() ? "change.remove" : "change.value", name, () -> {
       if (text.isBlank()) {
         EcoreUtil.delete(factor);
       } else {
-        factor.setLevels(text.strip());
+        factor.setLevels(variables.find(text(factor.getVariable())).map(v -> Words.kept(v, text.strip())).orElse(text.strip()));
       }
     });
   }

@@ -9,6 +9,7 @@ import daubline.base.FileFault;
 import daubline.charts.Figure;
 import daubline.charts.PdfWriter;
 import daubline.charts.RunSheetPage;
+import daubline.charts.WordedFigure;
 import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.look.Over;
@@ -53,7 +54,7 @@ public final class RunSheetFile {
     List<Figure> pages = sheets.stream().flatMap(s -> RunSheetPage.of(s).stream()).toList();
     Job.create(Words.of("plan.sheets"), monitor -> {
       try (OutputStream out = Files.newOutputStream(file)) {
-        new PdfWriter(Instant.EPOCH).pages(pages, Words.of("plan.sheets.of", data.name()), RunSheetPage.WIDTH_MM, out);
+        new PdfWriter(Instant.EPOCH).pages(pages.stream().map(p -> WordedFigure.of(p, Words.wording())).toList(), Words.of("plan.sheets.of", data.name()), RunSheetPage.WIDTH_MM, out);
       } catch (IOException e) {
         Display.getDefault().asyncExec(() -> Notices.show(Words.of("plan.sheets.failed", file), FileFault.of(e)));
       }

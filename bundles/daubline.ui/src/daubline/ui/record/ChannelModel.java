@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What each column of a logger's file is taken for; variable and unit can be put right. */
 final class ChannelModel implements GridModel {
@@ -27,7 +28,9 @@ final class ChannelModel implements GridModel {
   private final Runnable changed;
   private final Map<String, String> said = new LinkedHashMap<>();
   private List<ChannelSeries> channels = List.of();
+  /** In the language of the person. */
   private List<Variable> variables = List.of();
+  private Map<String, String> english = Map.of();
 
   ChannelModel(Runnable changed) {
     this.changed = changed;
@@ -35,7 +38,9 @@ final class ChannelModel implements GridModel {
 
   void show(LoggerPreview preview, Study study) {
     channels = preview.series().map(s -> List.copyOf(s.channels())).orElse(List.of());
-    variables = StudyVariables.of(study).at(Place.LOG).stream().map(Words::told).toList();
+    List<Variable> kept = StudyVariables.of(study).at(Place.LOG);
+    english = kept.stream().collect(Collectors.toMap(Variable::id, Variable::name));
+    variables = kept.stream().map(Words::told).toList();
   }
 
   /** What was put right, as settings of the intake. */
@@ -116,7 +121,7 @@ final class ChannelModel implements GridModel {
   public void put(int column, int row, String text) {
     ChannelLayout layout = channels.get(row).layout();
     String key = (column == 2 ? "column:" : "unit:") + layout.name();
-    String value = column == 2 ? variables.stream().filter(v -> v.name().equalsIgnoreCase(text)).map(Variable::id).findFirst().orElse(text.isBlank() ? "-" : text) : text;
+    String value = column == 2 ? variables.stream().filter(v -> v.name().equalsIgnoreCase(text) || english.get(v.id()).equalsIgnoreCase(text)).map(Variable::id).findFirst().orElse(text.isBlank() ? "-" : text) : text;
     said.remove(key);
     if (!value.isBlank()) {
       said.put(key, value);

@@ -87,7 +87,7 @@ public final class EntryModel implements GridModel {
     List<Explanation> all = new ArrayList<>();
     table.variable(row, column).ifPresent(v -> all.add(Explanations.variable(v)));
     table.object(row).flatMap(EntryModel::kind).ifPresent(all::add);
-    all.add(Explanations.said(heading(column), table.variable(row, column).filter(v -> v.meaning().equals(table.about(column))).isPresent() ? "" : table.about(column)));
+    all.add(Explanations.said(heading(column), table.variable(row, column).filter(v -> Words.told(v).meaning().equals(table.about(column))).isPresent() ? "" : table.about(column)));
     return all;
   }
 

@@ -24,8 +24,8 @@ public final class PrintFile {
 
   /** Writes onto a size of paper. */
   public interface Writer {
-    /** Writes. */
-    void write(PaperSize size, OutputStream out) throws IOException;
+    /** Writes, and says which signs no typeface of this machine has. */
+    Set<String> write(PaperSize size, OutputStream out) throws IOException;
   }
 
   /** Asks for a file, writes and shows it. */
@@ -43,7 +43,10 @@ public final class PrintFile {
   /** Writes a file; a failure is shown, with what to do. */
   public static boolean write(Path file, Writer writer) {
     try (OutputStream out = Files.newOutputStream(file)) {
-      writer.write(paper(), out);
+      Set<String> lost = writer.write(paper(), out);
+      if (!lost.isEmpty()) {
+        Notices.show(Words.of("print.lost", String.join(" ", lost)), Words.of("print.lost.remedy"));
+      }
       return true;
     } catch (IOException e) {
       Notices.show(Words.of("print.failed", file.getFileName()), Words.of("print.failed.remedy", String.valueOf(e.getMessage())));

@@ -10,6 +10,8 @@ import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Themes;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Studies;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -81,7 +83,7 @@ public final class FigureCanvas extends Canvas {
 
   /** Shows a figure; null clears. */
   public void show(Figure now) {
-    figure = now == null ? null : WordedFigure.of(now, Words.wording());
+    figure = now == null ? null : WordedFigure.of(now, Studies.get().current().flatMap(OpenStudy::results).map(Words::wording).orElse(Words.wording()));
     drawn = null;
     marks.show(List.of(), 1, 0, 0);
     redraw();

@@ -46,7 +46,7 @@ public final class FigureView extends StudyPart {
       List<String> tables = new ArrayList<>();
       for (FigureSpec spec : Figures.all()) {
         spec.all(now).forEach(figure -> {
-          figures.add(WordedFigure.of(figure, Words.wording()));
+          figures.add(WordedFigure.of(figure, Words.wording(now)));
           tables.add(spec.table());
         });
       }

@@ -61,7 +61,7 @@ public final class TablesView extends StudyPart {
   }
 
   private void rebuild() {
-    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording());
+    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording(shown));
     model.show(table, shown);
     caption.setText(table == null ? Words.of("none.open") : table.caption() + (table.notes().isEmpty() ? "" : "\n" + String.join("\n", table.notes())));
     if (grid != null) {

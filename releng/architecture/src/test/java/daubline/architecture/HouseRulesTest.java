@@ -82,7 +82,7 @@ class HouseRulesTest {
 
   @Test
   void onlyChartsDraws() {
-    noClasses().that().resideOutsideOfPackages("daubline.charts..", "daubline.ui..", "daubline.publication..").should().dependOnClassesThat()
+    noClasses().that().resideOutsideOfPackages("daubline.charts..", "daubline.ui..", "daubline.publication..", "daubline.record.print..").should().dependOnClassesThat()
         .resideInAnyPackage("java.awt..", "org.jfree..").check(house);
   }
 
