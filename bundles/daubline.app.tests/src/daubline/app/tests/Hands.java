@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -203,12 +204,20 @@ final class Hands {
   static void cell(NatTable table, String name, String heading) {
     Grid grid = of(table);
     Person.await("the row " + name, () -> rowOf(grid, name) >= 0);
-    int column = Person.see(() -> IntStream.range(0, grid.model().columns()).filter(i -> grid.model().heading(i).equals(heading)).findFirst().orElseThrow());
+    cellAt(table, Person.see(() -> rowOf(grid, name)), heading);
+  }
+
+  /** Clicks the cell of a row and of a column with a heading. */
+  static void cellAt(NatTable table, int row, String heading) {
+    Grid grid = of(table);
+    int column = Person.see(() -> IntStream.range(0, grid.model().columns()).filter(i -> grid.model().heading(i).equals(heading)).findFirst()
+        .orElseThrow(() -> new AssertionError("no column " + heading + " but " + IntStream.range(0, grid.model().columns()).mapToObj(grid.model()::heading).toList())));
+    BooleanSupplier selected = () -> grid.selected().filter(p -> p.y == row && p.x == column).isPresent();
     // a click on what is selected already would open it
-    if (!Person.see(() -> table.isFocusControl() && grid.selected().filter(p -> p.y == rowOf(grid, name) && p.x == column).isPresent())) {
-      Mouse.cell(table, column, Person.see(() -> rowOf(grid, name)));
+    if (!Person.see(() -> table.isFocusControl() && selected.getAsBoolean())) {
+      Mouse.cell(table, column, row);
     }
-    Person.await("the cell of " + name, () -> grid.selected().filter(p -> p.y == rowOf(grid, name) && p.x == column).isPresent());
+    Person.await("the cell of row " + row + " under " + heading, selected);
   }
 
   /** Clicks a cell of the first row in which a text stands anywhere. */
