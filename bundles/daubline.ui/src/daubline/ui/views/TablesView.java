@@ -63,6 +63,7 @@ public final class TablesView extends StudyPart {
     }
     if (table != null) {
       grid = new Grid(holder, table.title(), model);
+      grid.control().setData("id", "table-grid");
       grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.content(p.x, p.y).trail())));
     }
     holder.getParent().layout(true, true);
