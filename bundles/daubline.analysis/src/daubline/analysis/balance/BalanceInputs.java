@@ -1,7 +1,7 @@
 package daubline.analysis.balance;
 
-import daubline.analysis.forecast.Oxides;
 import daubline.analysis.forecast.LoggedCharges;
+import daubline.analysis.forecast.Oxides;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.base.Amount;
 import daubline.base.Material;

@@ -35,6 +35,8 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 
 /** What a person does by hand with the parts of the window: menus, perspectives, pages, fields, choices, tables; each by keys and clicks alone. */
 final class Hands {
@@ -170,18 +172,54 @@ final class Hands {
 
   static void choose(Supplier<Combo> look, String text) {
     Combo combo = Person.see(look);
-    int wanted = Person.see(() -> combo.indexOf(text));
-    assertTrue(wanted >= 0, () -> text + " is not offered, but " + Person.see(() -> List.of(combo.getItems())));
-    for (int i = 0; i < TRIES && !Person.see(() -> combo.getText().equals(text)); i++) {
-      Mouse.click(() -> combo);
-      // the list opens a moment later, and the toolkit tells no one
-      Person.rest(LIST_MILLIS);
-      Keys.tap(SWT.HOME);
-      IntStream.range(0, wanted).forEach(step -> Keys.tap(SWT.ARROW_DOWN));
-      Keys.tap(SWT.CR);
+    for (int i = 0; i < TRIES && !Person.see(() -> combo.isDisposed() || combo.getText().equals(text)); i++) {
+      open(combo, text);
       Person.rest(LIST_MILLIS);
     }
     Person.await("“" + text + "” chosen", () -> combo.isDisposed() || combo.getText().equals(text));
+  }
+
+  /** Opens a choice by a click and chooses by arrows, whatever comes of it. */
+  static void open(Combo combo, String text) {
+    int wanted = Person.see(() -> combo.indexOf(text));
+    assertTrue(wanted >= 0, () -> text + " is not offered, but " + Person.see(() -> List.of(combo.getItems())));
+    Mouse.click(() -> combo);
+    // the list opens a moment later, and the toolkit tells no one
+    Person.rest(LIST_MILLIS);
+    Keys.tap(SWT.HOME);
+    IntStream.range(0, wanted).forEach(step -> Keys.tap(SWT.ARROW_DOWN));
+    Keys.tap(SWT.CR);
+  }
+
+  /** Opens what stands in the tree of the study under the lines that lead there, with + and Enter. */
+  static void inTree(String... path) {
+    Tree tree = Person.see(() -> Window.all(Window.shell()).stream().filter(c -> c instanceof Tree t && c.isVisible() && t.getItemCount() > 0).map(Tree.class::cast).findFirst().orElseThrow());
+    for (int i = 0; i < path.length; i++) {
+      String line = path[i];
+      Supplier<TreeItem> look = () -> line(tree.getItems(), line);
+      Person.await(line + " in the tree", () -> look.get() != null);
+      TreeItem item = Person.see(look);
+      Mouse.click(tree, () -> middle(item.getBounds()));
+      Person.await(line + " selected", () -> tree.getSelectionCount() == 1 && tree.getSelection()[0] == item);
+      if (i + 1 < path.length) {
+        if (!Person.see(item::getExpanded)) {
+          Keys.text("+");
+        }
+        Person.await(line + " opened", item::getExpanded);
+      } else {
+        Keys.tap(SWT.CR);
+      }
+    }
+  }
+
+  private static TreeItem line(TreeItem[] items, String text) {
+    for (TreeItem item : items) {
+      TreeItem found = item.getText().replaceFirst("^\\*", "").startsWith(text) ? item : item.getExpanded() ? line(item.getItems(), text) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
   }
 
   /** A control with an id of its own, as soon as it is there. */

@@ -21,7 +21,7 @@ import org.eclipse.swt.widgets.Shell;
  */
 final class Person {
 
-  private static final long PATIENCE_MILLIS = 8_000;
+  private static final long PATIENCE_MILLIS = 60_000;
   private static final long REST_MILLIS = 15;
 
   private Person() {
