@@ -82,13 +82,14 @@ final class Hands {
     return text.replace("&", "").replace("…", "").split("\t")[0].strip();
   }
 
-  /** Clicks a perspective at the upper right. */
+  /** Clicks a perspective at the upper right; it is laid out as on the first day, whatever was done in it before. */
   static void perspective(String name) {
     Supplier<ToolItem> look = () -> Window.all(Window.shell()).stream().filter(c -> c instanceof ToolBar && c.isVisible()).flatMap(c -> Arrays.stream(((ToolBar) c).getItems()))
         .filter(i -> name.equals(i.getText())).findFirst().orElseThrow();
     ToolItem item = Person.see(look);
     Mouse.click(Person.see(item::getParent), () -> middle(item.getBounds()));
     Person.await("the perspective " + name, () -> Window.page().getPerspective().getLabel().equals(name));
+    Person.touch(() -> Window.page().resetPerspective());
   }
 
   /** Clicks the tab of a view or sheet. */
