@@ -1,5 +1,6 @@
 package daubline.analysis.balance;
 
+import daubline.analysis.forecast.LoggedCharges;
 import daubline.analysis.forecast.Oxides;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.base.Amount;
@@ -44,6 +45,7 @@ public record BalanceInputs(TrialPlan plan, Analysis slag, Optional<Analysis> fl
         fired.putIfAbsent(value.getVariable(), amount);
       }
     }
+    LoggedCharges.of(trial).forEach(total -> fired.putIfAbsent(total.getVariable(), Readings.amount(total)));
     Map<String, Double> pieces = new HashMap<>();
     sum(trial.getPieces(), pieces);
     Optional<Analysis> flux = trial.getLots().stream().filter(l -> l.getMaterial() == Material.FLUX).map(Lot::getAnalyses).flatMap(List::stream)

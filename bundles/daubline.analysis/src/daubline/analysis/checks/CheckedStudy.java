@@ -6,6 +6,7 @@ import daubline.model.Identified;
 import daubline.model.Named;
 import daubline.model.Series;
 import daubline.model.Study;
+import daubline.model.Treatment;
 import daubline.model.Trial;
 import daubline.session.StudySession;
 import daubline.session.StudyVariables;
@@ -77,6 +78,8 @@ public final class CheckedStudy {
     for (EObject step = object; step != null && !(step instanceof Study); step = step.eContainer()) {
       if (step instanceof Named named && named.getName() != null && !named.getName().isBlank()) {
         names.add(0, named.getName());
+      } else if (step instanceof Treatment treatment && treatment.getStep() != null) {
+        names.add(0, (treatment.getStep() + " " + (treatment.getOn() == null ? "" : treatment.getOn())).strip());
       } else if (step instanceof Named) {
         names.add(0, step.eClass().getName() + " " + ((Identified) step).getId());
       }

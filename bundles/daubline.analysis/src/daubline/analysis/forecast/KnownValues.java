@@ -55,6 +55,7 @@ final class KnownValues {
     }
     beforeTheFire = readings.size();
     putStage(staged, Stage.AS_FIRED);
+    LoggedCharges.of(trial).forEach(total -> put(total, "run log"));
   }
 
   /** The reconstruction that a trial tries, its own or that of its furnace; null when there is none. */

@@ -10,6 +10,8 @@ import daubline.base.TrialStatus;
 import daubline.base.Variables;
 import daubline.engine.process.balance.ElementBalance;
 import daubline.model.Analysis;
+import daubline.model.Charge;
+import daubline.model.ChargeItem;
 import daubline.model.Component;
 import daubline.model.Lot;
 import daubline.model.ModelFactory;
@@ -103,6 +105,32 @@ class TrialBalanceTest {
 
   private static ElementBalance element(TrialBalance balance, String element) {
     return balance.elements().stream().filter(e -> e.element().equals(element)).findFirst().orElseThrow();
+  }
+
+  private static ChargeItem item(Material material, double mass) {
+    ChargeItem item = NEW.createChargeItem();
+    item.setMaterial(material);
+    Readings.put(item, daubline.base.Amount.exact(mass));
+    return item;
+  }
+
+  @Test
+  void whatTheLogChargedCountsWhereNoTotalIsStated() {
+    smelt(40);
+    ElementBalance stated = element(balance(), "Fe");
+    session.edit("Log", () -> {
+      trial.getValues().removeIf(v -> v.getVariable().equals("ore_total") || v.getVariable().equals("charcoal_total"));
+      for (int i = 0; i < 4; i++) {
+        Charge charge = NEW.createCharge();
+        charge.setKind("charge");
+        charge.getItems().add(item(Material.ORE, 25));
+        charge.getItems().add(item(Material.CHARCOAL, 37.5));
+        trial.getLog().add(charge);
+      }
+    });
+    assertEquals(stated.in(), element(balance(), "Fe").in(), 1e-9);
+    session.edit("Not over", () -> trial.setStatus(TrialStatus.READY));
+    assertTrue(balance().elements().isEmpty(), "what was charged so far is no total before the fire is over");
   }
 
   @Test

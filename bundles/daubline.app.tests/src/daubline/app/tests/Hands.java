@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -34,6 +35,8 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 
 /** What a person does by hand with the parts of the window: menus, perspectives, pages, fields, choices, tables; each by keys and clicks alone. */
 final class Hands {
@@ -79,13 +82,14 @@ final class Hands {
     return text.replace("&", "").replace("…", "").split("\t")[0].strip();
   }
 
-  /** Clicks a perspective at the upper right. */
+  /** Clicks a perspective at the upper right; it is laid out as on the first day, whatever was done in it before. */
   static void perspective(String name) {
     Supplier<ToolItem> look = () -> Window.all(Window.shell()).stream().filter(c -> c instanceof ToolBar && c.isVisible()).flatMap(c -> Arrays.stream(((ToolBar) c).getItems()))
         .filter(i -> name.equals(i.getText())).findFirst().orElseThrow();
     ToolItem item = Person.see(look);
     Mouse.click(Person.see(item::getParent), () -> middle(item.getBounds()));
     Person.await("the perspective " + name, () -> Window.page().getPerspective().getLabel().equals(name));
+    Person.touch(() -> Window.page().resetPerspective());
   }
 
   /** Clicks the tab of a view or sheet. */
@@ -169,18 +173,54 @@ final class Hands {
 
   static void choose(Supplier<Combo> look, String text) {
     Combo combo = Person.see(look);
-    int wanted = Person.see(() -> combo.indexOf(text));
-    assertTrue(wanted >= 0, () -> text + " is not offered, but " + Person.see(() -> List.of(combo.getItems())));
-    for (int i = 0; i < TRIES && !Person.see(() -> combo.getText().equals(text)); i++) {
-      Mouse.click(() -> combo);
-      // the list opens a moment later, and the toolkit tells no one
-      Person.rest(LIST_MILLIS);
-      Keys.tap(SWT.HOME);
-      IntStream.range(0, wanted).forEach(step -> Keys.tap(SWT.ARROW_DOWN));
-      Keys.tap(SWT.CR);
+    for (int i = 0; i < TRIES && !Person.see(() -> combo.isDisposed() || combo.getText().equals(text)); i++) {
+      open(combo, text);
       Person.rest(LIST_MILLIS);
     }
     Person.await("“" + text + "” chosen", () -> combo.isDisposed() || combo.getText().equals(text));
+  }
+
+  /** Opens a choice by a click and chooses by arrows, whatever comes of it. */
+  static void open(Combo combo, String text) {
+    int wanted = Person.see(() -> combo.indexOf(text));
+    assertTrue(wanted >= 0, () -> text + " is not offered, but " + Person.see(() -> List.of(combo.getItems())));
+    Mouse.click(() -> combo);
+    // the list opens a moment later, and the toolkit tells no one
+    Person.rest(LIST_MILLIS);
+    Keys.tap(SWT.HOME);
+    IntStream.range(0, wanted).forEach(step -> Keys.tap(SWT.ARROW_DOWN));
+    Keys.tap(SWT.CR);
+  }
+
+  /** Opens what stands in the tree of the study under the lines that lead there, with + and Enter. */
+  static void inTree(String... path) {
+    Tree tree = Person.see(() -> Window.all(Window.shell()).stream().filter(c -> c instanceof Tree t && c.isVisible() && t.getItemCount() > 0).map(Tree.class::cast).findFirst().orElseThrow());
+    for (int i = 0; i < path.length; i++) {
+      String line = path[i];
+      Supplier<TreeItem> look = () -> line(tree.getItems(), line);
+      Person.await(line + " in the tree", () -> look.get() != null);
+      TreeItem item = Person.see(look);
+      Mouse.click(tree, () -> middle(item.getBounds()));
+      Person.await(line + " selected", () -> tree.getSelectionCount() == 1 && tree.getSelection()[0] == item);
+      if (i + 1 < path.length) {
+        if (!Person.see(item::getExpanded)) {
+          Keys.text("+");
+        }
+        Person.await(line + " opened", item::getExpanded);
+      } else {
+        Keys.tap(SWT.CR);
+      }
+    }
+  }
+
+  private static TreeItem line(TreeItem[] items, String text) {
+    for (TreeItem item : items) {
+      TreeItem found = item.getText().replaceFirst("^\\*", "").startsWith(text) ? item : item.getExpanded() ? line(item.getItems(), text) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
   }
 
   /** A control with an id of its own, as soon as it is there. */
@@ -203,12 +243,20 @@ final class Hands {
   static void cell(NatTable table, String name, String heading) {
     Grid grid = of(table);
     Person.await("the row " + name, () -> rowOf(grid, name) >= 0);
-    int column = Person.see(() -> IntStream.range(0, grid.model().columns()).filter(i -> grid.model().heading(i).equals(heading)).findFirst().orElseThrow());
+    cellAt(table, Person.see(() -> rowOf(grid, name)), heading);
+  }
+
+  /** Clicks the cell of a row and of a column with a heading. */
+  static void cellAt(NatTable table, int row, String heading) {
+    Grid grid = of(table);
+    int column = Person.see(() -> IntStream.range(0, grid.model().columns()).filter(i -> grid.model().heading(i).equals(heading)).findFirst()
+        .orElseThrow(() -> new AssertionError("no column " + heading + " but " + IntStream.range(0, grid.model().columns()).mapToObj(grid.model()::heading).toList())));
+    BooleanSupplier selected = () -> grid.selected().filter(p -> p.y == row && p.x == column).isPresent();
     // a click on what is selected already would open it
-    if (!Person.see(() -> table.isFocusControl() && grid.selected().filter(p -> p.y == rowOf(grid, name) && p.x == column).isPresent())) {
-      Mouse.cell(table, column, Person.see(() -> rowOf(grid, name)));
+    if (!Person.see(() -> table.isFocusControl() && selected.getAsBoolean())) {
+      Mouse.cell(table, column, row);
     }
-    Person.await("the cell of " + name, () -> grid.selected().filter(p -> p.y == rowOf(grid, name) && p.x == column).isPresent());
+    Person.await("the cell of row " + row + " under " + heading, selected);
   }
 
   /** Clicks a cell of the first row in which a text stands anywhere. */

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
@@ -21,7 +22,7 @@ import org.eclipse.swt.widgets.Shell;
  */
 final class Person {
 
-  private static final long PATIENCE_MILLIS = 8_000;
+  private static final long PATIENCE_MILLIS = 60_000;
   private static final long REST_MILLIS = 15;
 
   private Person() {
@@ -32,10 +33,13 @@ final class Person {
     void act() throws Exception;
   }
 
-  /** Lets a person act in the cleared window until all is done; the window works meanwhile. When a wait was in vain, a picture of the window is kept. */
+  /**
+   * Lets a person act in the cleared window until all is done; the window works meanwhile. When a wait was in vain, a picture of the window is
+   * kept and what is still open is closed.
+   */
   static void acts(Script script) throws Exception {
     Display display = Display.getCurrent();
-    FutureTask<Void> work = new FutureTask<>(() -> {
+    FutureTask<Void> work = new FutureTask<Void>(() -> {
       try {
         script.act();
       } catch (Exception | AssertionError e) {
@@ -44,7 +48,12 @@ final class Person {
         throw e;
       }
       return null;
-    });
+    }) {
+      @Override
+      protected void done() {
+        display.wake();
+      }
+    };
     Window.clear();
     Window.shell().forceActive();
     Thread person = new Thread(work, "person");
@@ -52,7 +61,7 @@ final class Person {
       person.start();
       while (!work.isDone()) {
         if (!display.readAndDispatch()) {
-          Thread.onSpinWait();
+          display.sleep();
         }
       }
     }));
@@ -138,7 +147,7 @@ final class Person {
     }
   }
 
-  /** Keeps what the screen shows beside the reports of the tests. */
+  /** Keeps what the screen shows beside the studies of the tests. */
   private static Void picture() {
     Display display = Display.getCurrent();
     Image image = new Image(display, display.getBounds().width, display.getBounds().height);
@@ -146,7 +155,7 @@ final class Person {
     gc.copyArea(image, 0, 0);
     gc.dispose();
     ImageLoader loader = new ImageLoader();
-    loader.data = new org.eclipse.swt.graphics.ImageData[] {image.getImageData()};
+    loader.data = new ImageData[] {image.getImageData()};
     image.dispose();
     Path file = Path.of(System.getProperty("daubline.studies", ".")).toAbsolutePath().resolveSibling("in-vain-" + System.currentTimeMillis() + ".png");
     loader.save(file.toString(), SWT.IMAGE_PNG);

@@ -17,6 +17,7 @@ import daubline.ui.views.StudyPart;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.FillLayout;
@@ -99,8 +100,7 @@ public final class ComparisonView extends StudyPart {
     for (int i = 1; i < all.length; i++) {
       all[i] = Words.of("compare.map.criteria", targets().get(i - 1).sheet().name());
     }
-    maps.setItems(all);
-    maps.select(Math.max(0, before.isEmpty() ? 0 : maps.indexOf(before)));
+    Pages.offer(maps, Stream.of(all), Math.max(0, before.isEmpty() ? 0 : List.of(all).indexOf(before)));
   }
 
   private List<Target> targets() {

@@ -75,12 +75,8 @@ public final class ReconstructionsView extends StudyPart {
   }
 
   private void fill(Combo combo, String id, int otherwise) {
-    String[] names = all.stream().map(ReconstructionData::name).toArray(String[]::new);
-    if (!java.util.Arrays.equals(names, combo.getItems())) {
-      combo.setItems(names);
-    }
     int index = (int) all.stream().takeWhile(r -> !r.id().equals(id)).count();
-    combo.select(index < all.size() ? index : Math.min(otherwise, all.size() - 1));
+    Pages.offer(combo, all.stream().map(ReconstructionData::name), index < all.size() ? index : Math.min(otherwise, all.size() - 1));
   }
 
   private Optional<ReconstructionData> chosen(Combo combo) {

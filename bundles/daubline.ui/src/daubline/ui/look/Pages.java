@@ -94,14 +94,19 @@ public final class Pages {
   }
 
   /**
-   * Offers choices and selects one; a list that stays the same is left alone, for the platform builds it anew at a price.
+   * Offers choices and selects one; a list that stays the same is left alone, for the platform builds it anew at a price; the keyboard stays.
    *
    * @param selected place of the choice, -1 for none
    */
   public static void offer(Combo combo, Stream<String> choices, int selected) {
     String[] items = choices.toArray(String[]::new);
+    boolean hadKeyboard = combo.isFocusControl();
     if (!Arrays.equals(items, combo.getItems())) {
       combo.setItems(items);
+    }
+    // a list built anew loses the keyboard, and an empty one cannot have it; then keys would go nowhere
+    if (hadKeyboard && (items.length == 0 || !combo.setFocus())) {
+      combo.traverse(SWT.TRAVERSE_TAB_NEXT);
     }
     if (selected < 0) {
       combo.deselectAll();

@@ -132,9 +132,8 @@ public final class EffectsPage implements Page {
     all.removeIf(o -> o.known() < 3);
     all.addAll(Outcome.possible(now.snapshot(), brief, burnt.trials()));
     outcomes = List.copyOf(all);
-    outcome.setItems(outcomes.stream().map(Outcome::name).map(Words::said).toArray(String[]::new));
     int index = outcomes.stream().map(Outcome::id).toList().indexOf(before);
-    outcome.select(outcomes.isEmpty() ? -1 : Math.max(0, index));
+    Pages.offer(outcome, outcomes.stream().map(Outcome::name).map(Words::said), outcomes.isEmpty() ? -1 : Math.max(0, index));
     next.setEnabled(!busy && brief.isReady());
     reckon();
   }
@@ -181,8 +180,8 @@ public final class EffectsPage implements Page {
     said.show(String.join("\n", lines));
     String before = plot.getText();
     figures = EffectFigures.of(effects);
-    plot.setItems(figures.stream().map(f -> Words.orElse("effects.plot." + f.id(), f.title())).toArray(String[]::new));
-    plot.select(Math.max(0, plot.indexOf(before)));
+    List<String> titles = figures.stream().map(f -> Words.orElse("effects.plot." + f.id(), f.title())).toList();
+    Pages.offer(plot, titles.stream(), titles.isEmpty() ? -1 : Math.max(0, titles.indexOf(before)));
     draw();
   }
 

@@ -138,13 +138,9 @@ public final class PicturePage implements Page, PictureCanvas.Hands {
   @Override
   public void refresh() {
     List<DataFile> all = pictures();
-    String[] names = all.stream().map(OpenStudy::nameOf).toArray(String[]::new);
-    if (!java.util.Arrays.equals(names, choice.getItems())) {
-      choice.setItems(names);
-      bar.layout();
-    }
     show(all.contains(shown) ? shown : all.isEmpty() ? null : all.get(0));
-    choice.select(all.indexOf(shown));
+    Pages.offer(choice, all.stream().map(OpenStudy::nameOf), all.indexOf(shown));
+    bar.layout();
   }
 
   private void show(DataFile file) {

@@ -128,7 +128,11 @@ final class EntryBar extends Composite {
       text.setLayoutData(data);
       Pages.named(text, labels.get(i), words.get(i));
       String said = words.get(i);
-      text.addListener(SWT.FocusIn, e -> say(said.isEmpty() ? Words.of("run.how") : said, false));
+      text.addListener(SWT.FocusIn, e -> {
+        say(said.isEmpty() ? Words.of("run.how") : said, false);
+        // what is offered is replaced by what is typed
+        text.selectAll();
+      });
       text.addListener(SWT.KeyDown, e -> key(e.keyCode, writer));
       texts.add(text);
     }

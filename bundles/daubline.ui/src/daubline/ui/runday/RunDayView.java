@@ -140,7 +140,7 @@ public final class RunDayView extends StudyPart {
     if (!all.equals(trials) || choice.getItemCount() != all.size()) {
       trials.clear();
       trials.addAll(all);
-      choice.setItems(all.stream().map(OpenStudy::nameOf).toArray(String[]::new));
+      Pages.offer(choice, all.stream().map(OpenStudy::nameOf), all.indexOf(trial));
       choice.getParent().layout();
     }
     if (trial == null || !trials.contains(trial)) {

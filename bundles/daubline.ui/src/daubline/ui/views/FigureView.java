@@ -91,8 +91,8 @@ public final class FigureView extends StudyPart {
   private void offer(List<NamedFigure> made) {
     String before = choice.getSelectionIndex() < 0 ? "" : choice.getText();
     figures = made;
-    choice.setItems(figures.stream().map(NamedFigure::title).toArray(String[]::new));
-    choice.select(Math.max(0, choice.indexOf(before)));
+    List<String> titles = figures.stream().map(NamedFigure::title).toList();
+    Pages.offer(choice, titles.stream(), titles.isEmpty() ? -1 : Math.max(0, titles.indexOf(before)));
     rebuild();
   }
 
