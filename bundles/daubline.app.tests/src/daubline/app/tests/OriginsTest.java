@@ -64,7 +64,7 @@ class OriginsTest {
   private static Point inSight(FigureCanvas canvas) {
     ScrolledComposite scroll = (ScrolledComposite) canvas.getParent().getParent();
     return IntStream.range(0, canvas.marks().size()).mapToObj(canvas::middle)
-        .filter(p -> scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, p)) && scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, new Point(p.x, p.y + 40))))
+        .filter(p -> scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, p)))
         .findFirst().orElseThrow();
   }
 
@@ -93,7 +93,7 @@ class OriginsTest {
     FigureCanvas canvas = drawn();
     Point mark = inSight(canvas);
     Window.waitFor("the pointer to be told what it rests on", () -> {
-      move(canvas, new Point(mark.x, mark.y + 40));
+      move(canvas, new Point(mark.x + 1, mark.y + 1));
       move(canvas, mark);
       return canvas.getToolTipText() != null && canvas.getToolTipText().contains("FeO");
     });
@@ -126,7 +126,7 @@ class OriginsTest {
     Keys.plainly(() -> Keys.press(SWT.F8, (char) 0));
     Window.waitFor("Where From", () -> Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
     Trail trail = Chosen.trail().orElseThrow();
-    assertTrue(trail.asText().contains("before the change “Weighed again”") && trail.asText().contains(before + " → " + before + "5"), trail.asText());
+    assertTrue(trail.asText().contains("before the change “Weighed again”") && trail.asText().contains(before + " " + value.getUnit() + " → " + before + "5 " + value.getUnit()), trail.asText());
     assertTrue(trail.asText().contains("part of: trial " + trial.getName()), trail.asText());
     study.session().undo();
     assertTrue(value.getEarlier().isEmpty(), "undo takes it back");
