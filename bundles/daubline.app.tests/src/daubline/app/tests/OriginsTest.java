@@ -12,7 +12,6 @@ import daubline.ui.views.FigureCanvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -60,12 +59,13 @@ class OriginsTest {
     Keys.rest(200);
   }
 
-  /** The middle of a mark that is not scrolled out of sight. */
+  /** The middle of the first mark, scrolled to where it is seen. */
   private static Point inSight(FigureCanvas canvas) {
     ScrolledComposite scroll = (ScrolledComposite) canvas.getParent().getParent();
-    return IntStream.range(0, canvas.marks().size()).mapToObj(canvas::middle)
-        .filter(p -> scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, p)))
-        .findFirst().orElseThrow();
+    Point at = canvas.middle(0);
+    scroll.setOrigin(Math.max(0, at.x - scroll.getClientArea().width / 2), Math.max(0, at.y - scroll.getClientArea().height / 2));
+    Window.pump();
+    return at;
   }
 
   private static FigureCanvas drawn() {
