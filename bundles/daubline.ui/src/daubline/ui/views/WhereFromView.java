@@ -14,6 +14,7 @@ import daubline.ui.study.Chosen;
 import daubline.ui.study.Studies;
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -46,6 +47,7 @@ public final class WhereFromView extends ViewPart {
     tree = new TreeViewer(described.body(), SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
     tree.setContentProvider(new Content());
     tree.setLabelProvider(new Labels());
+    ColumnViewerToolTipSupport.enableFor(tree);
     tree.addOpenListener(e -> open());
     tree.getControl().setData("id", "wherefrom");
     Pages.named(tree.getControl(), Words.of("origin.name"), "");
@@ -128,6 +130,13 @@ public final class WhereFromView extends ViewPart {
   }
 
   private static final class Labels extends StyledCellLabelProvider {
+    /** The whole step, which may be wider than the view. */
+    @Override
+    public String getToolTipText(Object element) {
+      Trail trail = (Trail) element;
+      return trail.value().isEmpty() ? trail.what() : trail.what() + ": " + trail.value();
+    }
+
     @Override
     public void update(ViewerCell cell) {
       Trail trail = (Trail) cell.getElement();
