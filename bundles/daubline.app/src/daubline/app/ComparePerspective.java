@@ -16,6 +16,7 @@ public final class ComparePerspective extends DaublinePerspective {
     below.addView(Parts.RANKS);
     below.addView(Parts.WEIGHTS);
     below.addView(Parts.CHECKS);
+    onCall(below);
     IFolderLayout right = beside(layout, 0.59f, Parts.COMPARISON, below);
     right.addView(Parts.BESIDE);
     right.addView(Parts.WHERE_FROM);

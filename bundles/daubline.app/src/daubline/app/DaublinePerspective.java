@@ -15,6 +15,7 @@ abstract class DaublinePerspective implements IPerspectiveFactory {
 
   private static final float STUDY = 0.22f;
   private static final float STUDY_NARROW = 0.27f;
+  private static final float SHEETS_NARROW = 0.8f;
   /** Letters across the window below which views find no room beside the middle, their titles whole. */
   private static final int WIDE = 150;
   private static final String[] PERSPECTIVES = {"evidence", "plan", "runday", "record", "compare", "publish"};
@@ -28,6 +29,13 @@ abstract class DaublinePerspective implements IPerspectiveFactory {
       layout.addPerspectiveShortcut("daubline.app." + perspective);
     }
     Parts.VIEWS.forEach(layout::addShowViewShortcut);
+    layout.addShowViewShortcut(Parts.PROGRESS);
+  }
+
+  /** Where views open that are called when they are wanted. */
+  static void onCall(IFolderLayout folder) {
+    folder.addPlaceholder(Parts.PROPERTIES);
+    folder.addPlaceholder(Parts.PROGRESS);
   }
 
   /** Places the views of this perspective. */
@@ -36,6 +44,11 @@ abstract class DaublinePerspective implements IPerspectiveFactory {
   /** A stack of views beside a part; on a small screen with large writing these views go to the stack below instead. */
   static IFolderLayout beside(IPageLayout layout, float ratio, String part, IFolderLayout below) {
     return isNarrow() ? below : layout.createFolder("right", IPageLayout.RIGHT, ratio, part);
+  }
+
+  /** The share of the height that sheets get; where the writing is large they need more of it for the same number of lines. */
+  static float middle(float usual) {
+    return isNarrow() ? Math.max(usual, SHEETS_NARROW) : usual;
   }
 
   /** Whether the window, or the screen before there is one, is small for the size of the writing. */

@@ -9,8 +9,9 @@ public final class PlanPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
+    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, middle(0.76f), layout.getEditorArea());
     below.addView(Parts.CHECKS);
+    onCall(below);
     below.addView(Parts.RECONSTRUCTIONS);
     below.addView(Parts.SAFETY);
     IFolderLayout right = beside(layout, 0.68f, layout.getEditorArea(), below);

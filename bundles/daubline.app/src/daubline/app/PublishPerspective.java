@@ -16,6 +16,7 @@ public final class PublishPerspective extends DaublinePerspective {
     figures.addView(Parts.FIGURES);
     IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.75f, "tables");
     below.addView(Parts.CHECKS);
+    onCall(below);
     below.addView(Parts.WHERE_FROM);
   }
 }

@@ -9,8 +9,9 @@ public final class RecordPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.78f, layout.getEditorArea());
+    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, middle(0.78f), layout.getEditorArea());
     below.addView(Parts.CHECKS);
+    onCall(below);
     below.addView(Parts.WHERE_FROM);
     below.addView(Parts.REASONS);
     below.addView(Parts.FIGURES);

@@ -15,6 +15,7 @@ public final class RunDayPerspective extends DaublinePerspective {
     IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, Parts.RUN_DAY);
     right.addView(Parts.SAFETY);
     (isNarrow() ? day : right).addView(Parts.CHECKS);
+    onCall(right);
     layout.setEditorAreaVisible(false);
   }
 }

@@ -1,6 +1,7 @@
 package daubline.base;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
@@ -64,11 +65,20 @@ public final class Plausibility {
     return Double.isNaN(variable.plausibleHigh()) ? low + symbol + " or more" : low + " to " + high + symbol;
   }
 
+  /**
+   * The other units in which the number typed would be plausible, the order of the pick-lists.
+   *
+   * @param amount the value as it was read, in the canonical unit
+   * @param typedIn the unit it was typed in
+   */
+  public static List<Unit> meant(Variable variable, Amount amount, Unit typedIn) {
+    return Units.of(variable.quantity()).stream()
+        .filter(unit -> !unit.equals(typedIn) && isPlausible(variable, amount, v -> unit.toCanonical(typedIn.fromCanonical(v)))).toList();
+  }
+
   private static String remedy(Variable variable, Amount amount, Unit typedIn) {
-    for (Unit unit : Units.of(variable.quantity())) {
-      if (!unit.equals(typedIn) && isPlausible(variable, amount, v -> unit.toCanonical(typedIn.fromCanonical(v)))) {
-        return "was it in " + (unit.symbol().isEmpty() ? "parts of one" : unit.symbol()) + "? Change the unit, or leave it if it is right";
-      }
+    for (Unit unit : meant(variable, amount, typedIn)) {
+      return "was it in " + (unit.symbol().isEmpty() ? "parts of one" : unit.symbol()) + "? Change the unit, or leave it if it is right";
     }
     for (double factor : new double[] {0.1, 10}) {
       if (isPlausible(variable, amount, v -> typedIn.toCanonical(factor * typedIn.fromCanonical(v)))) {

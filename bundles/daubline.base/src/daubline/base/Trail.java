@@ -3,6 +3,8 @@ package daubline.base;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * Where a number came from: what it is, its value as text, and the numbers or entries it was made of.
@@ -13,6 +15,8 @@ import java.util.Objects;
  * @param from what it was made of; empty at an entry or a citation
  */
 public record Trail(String what, String value, String subject, List<Trail> from) {
+
+  private static final Set<String> VERBATIM = Set.of("as typed", "in the words of the source", "citation", "recorded by");
 
   public Trail {
     Objects.requireNonNull(what);
@@ -29,6 +33,11 @@ public record Trail(String what, String value, String subject, List<Trail> from)
   /** An entry of the study, at which a screen can open. */
   public static Trail entry(String what, String value, String subject, Trail... from) {
     return new Trail(what, value, subject, List.of(from));
+  }
+
+  /** The same in another language; what was typed and what is quoted stays. */
+  public Trail in(UnaryOperator<String> wording) {
+    return new Trail(wording.apply(what), VERBATIM.contains(what) ? value : wording.apply(value), subject, from.stream().map(t -> t.in(wording)).toList());
   }
 
   /**

@@ -27,6 +27,11 @@ final class AgreementMap implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "ranking";
+  }
+
+  @Override
   public String title() {
     return "Map of Agreement";
   }

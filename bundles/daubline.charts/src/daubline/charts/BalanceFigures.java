@@ -23,6 +23,11 @@ final class BalanceFigures implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "balance";
+  }
+
+  @Override
   public String title() {
     return "Balance of Iron";
   }

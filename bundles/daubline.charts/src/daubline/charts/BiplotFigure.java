@@ -23,6 +23,11 @@ final class BiplotFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "chemistry";
+  }
+
+  @Override
   public String title() {
     return "Slags by the Ratios of Their Oxides";
   }

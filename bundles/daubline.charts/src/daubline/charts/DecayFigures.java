@@ -20,6 +20,11 @@ public final class DecayFigures implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "decay";
+  }
+
+  @Override
   public String title() {
     return "Decay of a Wall";
   }

@@ -10,6 +10,11 @@ public interface FigureSpec {
   /** A stable short name, also the name of files: lower case with hyphens. */
   String id();
 
+  /** The short name of the table of the publication that holds the numbers drawn; empty when none does. */
+  default String table() {
+    return "";
+  }
+
   /** The title, in headline case. */
   String title();
 

@@ -32,6 +32,11 @@ final class ForecastFigures implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "predictions";
+  }
+
+  @Override
   public String id() {
     return id;
   }

@@ -32,6 +32,11 @@ public final class ParallelFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "dimensions";
+  }
+
+  @Override
   public String title() {
     return "Variables by Agreement";
   }

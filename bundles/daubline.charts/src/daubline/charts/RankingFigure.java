@@ -23,6 +23,11 @@ final class RankingFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "ranking";
+  }
+
+  @Override
   public String title() {
     return "Agreement and Coverage";
   }

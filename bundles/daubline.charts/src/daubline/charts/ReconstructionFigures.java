@@ -13,6 +13,11 @@ final class ReconstructionFigures implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "reconstructions";
+  }
+
+  @Override
   public String title() {
     return "Reconstruction";
   }

@@ -28,6 +28,11 @@ final class ResidualsFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "predictions";
+  }
+
+  @Override
   public String title() {
     return "Outcomes Less Predictions";
   }

@@ -33,6 +33,11 @@ final class ResidueShares implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "residues";
+  }
+
+  @Override
   public String title() {
     return "Residues by Class";
   }

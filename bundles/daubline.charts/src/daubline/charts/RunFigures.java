@@ -15,6 +15,11 @@ final class RunFigures implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "time-line";
+  }
+
+  @Override
   public String title() {
     return "Run Diagram";
   }

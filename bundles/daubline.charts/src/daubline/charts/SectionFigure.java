@@ -23,6 +23,11 @@ final class SectionFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "dimensions";
+  }
+
+  @Override
   public String title() {
     return "Furnace Sections";
   }
@@ -57,7 +62,7 @@ final class SectionFigure implements FigureSpec {
     }
 
     double width() {
-      return Math.max(Math.max(excavated.outerDiameter(), found().outerDiameter()), Math.max(0, built().top()) + 2 * built().wallOr(0)) + 150;
+      return Math.max(Math.max(excavated.outerDiameter(), found().outerDiameter()), positive(built().top()) + 2 * built().wallOr(0)) + 150;
     }
 
     double height() {

@@ -25,6 +25,11 @@ final class SeriesFigures implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "design";
+  }
+
+  @Override
   public String title() {
     return "Effects of a Series";
   }

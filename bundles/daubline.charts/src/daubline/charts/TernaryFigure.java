@@ -23,6 +23,11 @@ final class TernaryFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "chemistry";
+  }
+
+  @Override
   public String title() {
     return "Slags in the System FeO–SiO₂–Al₂O₃";
   }

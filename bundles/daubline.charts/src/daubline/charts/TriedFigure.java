@@ -30,6 +30,11 @@ final class TriedFigure implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "dimensions";
+  }
+
+  @Override
   public String title() {
     return "What Has Been Tried";
   }

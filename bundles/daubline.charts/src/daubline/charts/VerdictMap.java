@@ -24,6 +24,11 @@ final class VerdictMap implements FigureSpec {
   }
 
   @Override
+  public String table() {
+    return "comparison";
+  }
+
+  @Override
   public String title() {
     return "Verdicts by Criterion";
   }

@@ -63,6 +63,13 @@ public interface EntryTable {
   /** Takes a typed text; says what is wrong with it. */
   Optional<Finding> put(int row, int column, String text);
 
+  /**
+   * Does several things as one change of the study.
+   *
+   * @param label the name of the change, as undo shows it
+   */
+  void together(String label, Runnable steps);
+
   /** What is wrong or odd about a cell. */
   Optional<Finding> finding(int row, int column);
 

@@ -212,6 +212,11 @@ public abstract class ObjectTable<T> implements EntryTable {
     return complaint;
   }
 
+  @Override
+  public final void together(String label, Runnable steps) {
+    desk.session().edit(label, steps);
+  }
+
   /** Understands a text for a column of a new row, without writing it. */
   protected final Entry<T> read(String column, String text) {
     EntryColumn<T> target = columns.stream().filter(c -> c.id().equals(column)).findFirst().orElseThrow();

@@ -37,6 +37,8 @@ public final class StudySession implements AutoCloseable {
 
   private boolean recovered;
   private boolean unseeing;
+  /** Whether a change is under way. */
+  private boolean changing;
 
   private StudySession(StudyDocument document, Journal journal) {
     this.document = document;
@@ -135,7 +137,7 @@ public final class StudySession implements AutoCloseable {
 
   /**
    * Changes the study. When a step fails, everything the others did is taken back and the exception goes on to the
-   * caller.
+   * caller. A change made by one of the steps is part of this one and has no name of its own.
    *
    * @param label the name of the change, as undo shows it
    * @param steps what to do
@@ -150,13 +152,22 @@ public final class StudySession implements AutoCloseable {
   }
 
   private void execute(String label, Runnable steps, boolean undoable) {
+    if (changing) {
+      steps.run();
+      return;
+    }
     Runnable all = () -> {
       steps.run();
       BlindRecordings.mark(study(), document.recorder().noted(), unseeing);
       earlier.keep(document.recorder().noted(), label, Instant.now());
     };
     Change change = new Change(label, document.recorder(), all, StudySession::receive, undoable);
-    stack.execute(change);
+    changing = true;
+    try {
+      stack.execute(change);
+    } finally {
+      changing = false;
+    }
     made.add(change);
     changed();
   }

@@ -253,4 +253,30 @@ class StudySessionTest {
       assertEquals(List.of("study.dangling"), session.findings().stream().map(f -> f.code()).toList());
     }
   }
+
+  @Test
+  void changesWithinAChangeArePartOfIt() throws Exception {
+    try (StudySession session = StudySession.open(folder)) {
+      String before = session.digest();
+      int[] told = {0};
+      session.addListener(() -> told[0]++);
+      session.edit("Paste", () -> {
+        session.edit("First", () -> session.study().setQuestion("how high?"));
+        session.delete("Second", List.of(session.study().getSeries().get(0).getTrials().get(0)));
+      });
+      assertEquals(1, told[0]);
+      assertEquals("Paste", session.undoLabel().orElseThrow());
+      session.undo();
+      assertEquals(before, session.digest());
+      assertTrue(session.undoLabel().isEmpty());
+      assertThrows(IllegalStateException.class, () -> session.edit("Paste", () -> {
+        session.edit("First", () -> session.study().setQuestion("how wide?"));
+        throw new IllegalStateException("no more");
+      }));
+      assertEquals(before, session.digest());
+      session.edit("After", () -> session.study().setQuestion("again"));
+      assertEquals("After", session.undoLabel().orElseThrow());
+      session.discardChanges();
+    }
+  }
 }

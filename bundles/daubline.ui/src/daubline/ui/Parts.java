@@ -34,12 +34,17 @@ public final class Parts {
   /** The figures of the publication. */
   public static final String FIGURES = "daubline.ui.figures";
 
+  /** What is written about the selected thing. */
+  public static final String PROPERTIES = "daubline.ui.properties";
+  /** What is being worked out, and how far it is; a view of the platform. */
+  public static final String PROGRESS = "org.eclipse.ui.views.ProgressView";
+
   /** The day of the fire. */
   public static final String RUN_DAY = "daubline.ui.runday";
 
   /** All views, in the order in which menus show them. */
   public static final List<String> VIEWS = List.of(STUDY, CHECKS, WHERE_FROM, COMPARISON, REASONS, RANKS, WEIGHTS, BESIDE, RUN_DAY, SAFETY, TABLES, FIGURES,
-      RECONSTRUCTIONS);
+      RECONSTRUCTIONS, PROPERTIES);
 
   private Parts() {
   }

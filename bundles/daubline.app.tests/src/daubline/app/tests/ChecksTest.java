@@ -1,9 +1,11 @@
 package daubline.app.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.ui.Parts;
+import daubline.ui.Words;
 import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.ChecksView;
@@ -39,5 +41,26 @@ class ChecksTest {
     Window.type(Window.find("values", org.eclipse.nebula.widgets.nattable.NatTable.class), "90 m");
     Window.waitForResults(study);
     assertTrue(study.findings().stream().anyMatch(f -> f.variable().equals("furnace_height") && f.what().contains("90")), study.findings().toString());
+  }
+
+  @Test
+  void aSlipOfUnitIsMendedAtOnceAndTakenBackByUndo() throws Exception {
+    OpenStudy study = Window.demonstration();
+    SheetEditor editor = Window.sheet(Window.firstTrial(study));
+    editor.reveal(null, "furnace_height");
+    Window.type(Window.find("values", org.eclipse.nebula.widgets.nattable.NatTable.class), "90 m");
+    Window.waitForResults(study);
+    String before = study.session().digest();
+    ChecksView checks = Window.view(Parts.CHECKS, ChecksView.class);
+    Window.waitFor("the finding", () -> checks.grid().model().rows() == study.findings().size());
+    int row = (int) study.findings().stream().takeWhile(f -> !f.variable().equals("furnace_height")).count();
+    checks.grid().select(0, row);
+    checks.grid().control().forceFocus();
+    ArrangeTest.menu(checks.grid().control(), Words.of("mend.unit", "90", "cm"));
+    assertNotEquals(before, study.session().digest());
+    Window.waitForResults(study);
+    assertTrue(study.findings().stream().noneMatch(f -> f.variable().equals("furnace_height")), study.findings().toString());
+    study.session().undo();
+    assertEquals(before, study.session().digest());
   }
 }

@@ -4,6 +4,7 @@ import daubline.base.Trail;
 import daubline.model.Reading;
 import daubline.model.Trial;
 import daubline.ui.Parts;
+import daubline.ui.Words;
 import daubline.ui.compare.ComparisonView;
 import daubline.ui.grid.Grid;
 import daubline.ui.study.Chosen;
@@ -145,7 +146,8 @@ class OriginsTest {
     Window.demonstration();
     Window.view(Parts.WEIGHTS, Object.class);
     NatTable table = (NatTable) Window.all(Window.shell()).stream().filter(c -> c instanceof NatTable && c.isVisible() && c.getData(Grid.GRID) != null).findFirst().orElseThrow();
-    assertEquals(1, table.getMenu().getItemCount());
-    assertTrue(table.getMenu().getItem(0).getText().endsWith("F8"));
+    ((Grid) table.getData(Grid.GRID)).select(1, 0);
+    ArrangeTest.menu(table, Words.of("origin.menu"));
+    assertTrue(Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
   }
 }

@@ -26,9 +26,9 @@ public final class ResiduesTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("origin", "Origin"), Column.text("sheet", "Sheet"), Column.text("class", "Residue class"),
+    return List.of(Column.words("origin", "Origin"), Column.text("sheet", "Sheet"), Column.words("class", "Residue class"),
         Column.number("mass", "Mass", "kg"), Column.number("share", "Share of weighed", "%"), Column.number("pieces", "Pieces", ""),
-        Column.number("recovered", "Share recovered", "%"), Column.text("reads", "Reads"));
+        Column.number("recovered", "Share recovered", "%"), Column.words("reads", "Reads"));
   }
 
   @Override

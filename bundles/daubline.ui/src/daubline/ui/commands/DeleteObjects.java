@@ -1,6 +1,8 @@
 package daubline.ui.commands;
 
 import daubline.ui.Words;
+import daubline.ui.edit.EditTarget.Deed;
+import daubline.ui.edit.Edits;
 import daubline.ui.sheet.Sheets;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
@@ -8,6 +10,8 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Deletes what is selected in the study, with everything in it; undo brings it back. */
@@ -15,6 +19,11 @@ public final class DeleteObjects extends AbstractHandler {
 
   @Override
   public Object execute(ExecutionEvent event) {
+    if (Display.getCurrent().getFocusControl() instanceof Text) {
+      // the bar in which something is searched for has the keyboard
+      Edits.target(Deed.DELETE).ifPresent(t -> t.act(Deed.DELETE));
+      return null;
+    }
     if (HandlerUtil.getCurrentSelection(event) instanceof IStructuredSelection selection) {
       List<EObject> objects = selection.stream().filter(EObject.class::isInstance).map(EObject.class::cast).toList();
       if (!objects.isEmpty()) {

@@ -1,5 +1,7 @@
 package daubline.ui.commands;
 
+import daubline.ui.Words;
+import daubline.ui.look.StatusLine;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 
@@ -13,6 +15,8 @@ public final class SaveStudy extends StudyHandler {
 
   @Override
   void run(OpenStudy study) {
-    Start.save(study);
+    if (Start.save(study)) {
+      StatusLine.say(Words.of("save.done", study.name()));
+    }
   }
 }

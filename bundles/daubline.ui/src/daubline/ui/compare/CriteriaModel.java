@@ -70,7 +70,7 @@ final class CriteriaModel implements MapModel {
 
   @Override
   public String heading(int column) {
-    return column == 0 ? Words.of("pair.trial") : result(column, 0).name();
+    return column == 0 ? Words.of("pair.trial") : Words.said(result(column, 0).name());
   }
 
   @Override
@@ -104,7 +104,7 @@ final class CriteriaModel implements MapModel {
       return PairModel.name(trials.get(row));
     }
     CriterionResult r = result(column, row);
-    String tip = r.name() + ", " + trials.get(row).name() + ": " + r.reason();
+    String tip = Words.said(r.name()) + ", " + trials.get(row).name() + ": " + Words.said(r.reason());
     if (!r.isTested()) {
       return new GridCell(Words.of(r.verdict()), Look.QUIET, MarkShape.of(r.verdict()), tip);
     }

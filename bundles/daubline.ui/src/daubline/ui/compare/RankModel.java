@@ -75,7 +75,7 @@ public final class RankModel extends ListModel<Comparison> {
 
   private GridCell ruledOut(Comparison c) {
     Exclusion exclusion = Exclusion.of(c, alpha);
-    String names = exclusion.criteria().stream().map(CriterionResult::name).collect(Collectors.joining(", "));
+    String names = exclusion.criteria().stream().map(CriterionResult::name).map(Words::said).collect(Collectors.joining(", "));
     return exclusion.isRuledOut() ? new GridCell(names, Look.PLAIN, GridCell.Mark.NOT_CONSISTENT, Words.of("rank.ruledout.by", names))
         : GridCell.of(Words.of("rank.notruledout"), Look.QUIET);
   }

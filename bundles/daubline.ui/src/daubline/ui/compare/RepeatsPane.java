@@ -101,7 +101,7 @@ final class RepeatsPane {
     Setting tolerance = StudyRepeats.toleranceOf(criterion);
     Unit unit = tolerance.unit().orElseThrow();
     String now = tolerance.printed(compared.results().snapshot().settings().of(criterion).text(Repeats.SETTING));
-    return List.of(GridCell.of(criterion.name(), Look.NAME), number(unit, r.spread()), GridCell.of(text(unit, r.low()) + "–" + text(unit, r.high()) + symbol(unit), Look.NUMBER),
+    return List.of(GridCell.of(Words.said(criterion.name()), Look.NAME), number(unit, r.spread()), GridCell.of(text(unit, r.low()) + "–" + text(unit, r.high()) + symbol(unit), Look.NUMBER),
         GridCell.of(Integer.toString(r.freedom()), Look.NUMBER), r.spread() > 0 ? number(unit, r.tolerance()) : GridCell.of(Words.of("repeats.zero"), Look.QUIET),
         GridCell.of(Preferred.sign(now), Look.NUMBER));
   }

@@ -2,6 +2,7 @@ package daubline.ui.evidence;
 
 import daubline.analysis.evidence.Difference;
 import daubline.base.Trail;
+import daubline.base.Variable;
 import daubline.base.Variables;
 import daubline.ui.Words;
 import daubline.ui.explain.Explanation;
@@ -34,7 +35,7 @@ final class DifferencesModel extends ListModel<Difference> {
 
   @Override
   protected GridCell cell(int column, int row, Difference d) {
-    return column == 0 ? GridCell.of(d.property(), Look.NAME) : side(d, column == 1);
+    return column == 0 ? GridCell.of(variables.find(d.variable()).map(Words::told).map(Variable::name).orElse(d.property()), Look.NAME) : side(d, column == 1);
   }
 
   @Override
@@ -45,7 +46,7 @@ final class DifferencesModel extends ListModel<Difference> {
 
   private GridCell side(Difference d, boolean first) {
     boolean none = (first ? d.first() : d.second()).isEmpty();
-    String text = none ? Words.of("reconstructions.nothing") : d.value(first, variables) + " – " + d.basis(first);
+    String text = none ? Words.of("reconstructions.nothing") : Words.said(d.value(first, variables)) + " – " + Words.said(d.basis(first));
     return GridCell.of(text, none ? Look.QUIET : Look.PLAIN);
   }
 }

@@ -1,7 +1,10 @@
 package daubline.ui.grid;
 
 import daubline.ui.look.Hue;
+import daubline.ui.prefs.Preferred;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
@@ -24,6 +27,12 @@ public final class BarCell {
 
   static boolean isBar(String text) {
     return text.startsWith(SIGN);
+  }
+
+  /** What a cell says in words: of a bar its three numbers. */
+  static String words(String text) {
+    String[] parts = isBar(text) ? text.substring(SIGN.length()).split(";") : null;
+    return parts == null ? text : IntStream.range(0, 3).mapToObj(i -> Preferred.number(Math.rint(Double.parseDouble(parts[i])))).collect(Collectors.joining(" – "));
   }
 
   static void paint(GC gc, String text, Rectangle bounds) {

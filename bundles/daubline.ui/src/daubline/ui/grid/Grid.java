@@ -1,17 +1,23 @@
 package daubline.ui.grid;
 
 import daubline.base.Trail;
+import daubline.ui.Words;
+import daubline.ui.edit.EditTarget;
 import daubline.ui.explain.Explanation;
 import daubline.ui.explain.WhatIsThis;
 import daubline.ui.explain.WhereFrom;
 import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
+import daubline.ui.look.StatusLine;
 import daubline.ui.study.Chosen;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.ConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
@@ -26,9 +32,11 @@ import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
 import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
 import org.eclipse.nebula.widgets.nattable.layer.ILayer;
+import org.eclipse.nebula.widgets.nattable.layer.LayerUtil;
 import org.eclipse.nebula.widgets.nattable.layer.NoScalingDpiConverter;
 import org.eclipse.nebula.widgets.nattable.layer.command.ConfigureScalingCommand;
 import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
+import org.eclipse.nebula.widgets.nattable.selection.command.SelectAllCommand;
 import org.eclipse.nebula.widgets.nattable.selection.command.SelectCellCommand;
 import org.eclipse.nebula.widgets.nattable.selection.event.ISelectionEvent;
 import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
@@ -37,7 +45,7 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
 
 /** A virtual grid over a {@link GridModel}: keys move, typing edits, Enter commits, copying takes headings along. */
 public final class Grid {
@@ -48,13 +56,21 @@ public final class Grid {
   public static final String GRID = "daubline.grid";
 
   private final NatTable table;
-  private final GridModel model;
+  private final ArrangedModel model;
   private final DataLayer data;
   private final DataLayer headings;
   private final ColumnWidths widths;
   private final SelectionLayer selection;
   private final ViewportLayer viewport;
   private final List<Runnable> selectionListeners = new ArrayList<>();
+  private final List<Consumer<Menu>> offers = new ArrayList<>();
+  private final GridCopy copying;
+  private final boolean fixed;
+  private final FindBar finder;
+  /** What a person chose; null until it is known which grid this is. */
+  private GridMemory memory;
+  /** The selection of which the line at the bottom told last. */
+  private String told = "";
   /** What is done when the open cell is closed; null when nothing is. */
   private Runnable waiting;
 
@@ -76,8 +92,10 @@ public final class Grid {
     this(parent, name, model, painter, false);
   }
 
-  private Grid(Composite parent, String name, GridModel model, GridPainter painter, boolean fixed) {
-    this.model = model;
+  private Grid(Composite parent, String name, GridModel base, GridPainter painter, boolean fixed) {
+    this.fixed = fixed;
+    model = new ArrangedModel(base);
+    model.arrange();
     data = new DataLayer(new GridData(model));
     widths = new ColumnWidths(model, data);
     selection = new SelectionLayer(data);
@@ -110,10 +128,15 @@ public final class Grid {
     table.setData(TYPING, (BooleanSupplier) this::isTyping);
     table.addListener(SWT.Resize, e -> sizes());
     keyboard();
-    new GridCopy(this, selection).register();
+    copying = new GridCopy(model, selection);
+    copying.register();
+    finder = new FindBar(this);
+    EditTarget.on(table, new GridEdit(this, name));
+    new GridMenu(this).install();
     selection.addLayerListener(e -> {
       if (e instanceof ISelectionEvent) {
         selectionListeners.forEach(Runnable::run);
+        tellSelection();
       }
     });
     selectionListeners.add(() -> {
@@ -121,8 +144,7 @@ public final class Grid {
         Chosen.set(origin().orElse(null));
       }
     });
-    WhereFrom.on(table, this::origin);
-    table.addListener(SWT.MenuDetect, this::pointed);
+    WhereFrom.byKey(table, this::origin);
     new GridTips(table).install();
     WhatIsThis.on(table, this::explain, c -> below());
     nameFor(name);
@@ -157,37 +179,24 @@ public final class Grid {
     table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
       @Override
       public void getName(AccessibleEvent e) {
-        e.result = selected().map(p -> name + ", " + model.heading(p.x) + ", " + model.cell(0, p.y).text() + ": " + model.cell(p.x, p.y)).orElse(name);
+        e.result = place().map(p -> name + ", " + model.heading(p.x) + ", " + model.cell(0, p.y).words() + ": " + model.cell(p.x, p.y)).orElse(name);
       }
     });
   }
 
   /** Where the number in the selected cell comes from. */
   private Optional<Trail> origin() {
-    return selected().flatMap(p -> model.origin(p.x, p.y));
-  }
-
-  /** The menu is about the cell under the pointer. */
-  private void pointed(Event e) {
-    if (e.detail != SWT.MENU_KEYBOARD && !isOpen()) {
-      org.eclipse.swt.graphics.Point at = table.toControl(e.x, e.y);
-      int column = table.getColumnIndexByPosition(table.getColumnPositionByX(at.x));
-      int row = table.getRowIndexByPosition(table.getRowPositionByY(at.y));
-      if (column >= 0 && row >= 0 && at.y > headings.getHeight()) {
-        table.forceFocus();
-        select(column, row);
-      }
-    }
+    return place().flatMap(p -> model.origin(p.x, p.y));
   }
 
   private List<Explanation> explain() {
-    return selected().map(p -> model.explain(p.x, p.y)).orElse(List.of());
+    return place().map(p -> model.explain(p.x, p.y)).orElse(List.of());
   }
 
   /** The lower edge of the selected cell, where it can be seen. */
-  private org.eclipse.swt.graphics.Point below() {
+  public org.eclipse.swt.graphics.Point below() {
     org.eclipse.swt.graphics.Point size = table.getSize();
-    return selected().map(p -> {
+    return place().map(p -> {
       Rectangle cell = selection.getCellByPosition(p.x, p.y).getBounds();
       int x = cell.x - viewport.getOrigin().getX();
       int y = cell.y - viewport.getOrigin().getY() + cell.height + headings.getHeight();
@@ -196,12 +205,110 @@ public final class Grid {
   }
 
   private void sizes() {
+    recall();
     int line = Fonts.STRONG.lineHeight(table);
     data.setDefaultRowHeight(line * model.linesPerRow() + 8);
     headings.setDefaultRowHeight(line + 10);
     // a column that changes closes an open cell, and what was typed into it would be lost
     if (!isOpen()) {
       widths.fit(table);
+    }
+  }
+
+  /** Arranges the columns as they were left, as soon as it is known by its id which grid this is. */
+  private void recall() {
+    if (memory == null && table.getData("id") != null) {
+      memory = new GridMemory(String.valueOf(table.getData("id")));
+      memory.restore(model);
+      widths.remember(memory);
+      if (!model.leftOut().isEmpty() || !model.sorted().isEmpty() || !model.wanted().isEmpty()) {
+        table.refresh(true);
+      }
+      if (!model.wanted().isEmpty()) {
+        table.getDisplay().asyncExec(() -> finder.open(model.wanted(), true, false));
+      }
+    }
+  }
+
+  /** Arranges columns or rows otherwise and keeps that; what is selected stays selected. */
+  void arrange(Runnable change) {
+    Optional<org.eclipse.swt.graphics.Point> before = selected();
+    change.run();
+    model.arrange();
+    if (memory != null) {
+      memory.keep(model);
+    }
+    widths.forget();
+    sizes();
+    table.refresh(true);
+    before.filter(p -> model.placeOfRow(p.y) >= 0).ifPresent(p -> select(p.x, p.y));
+  }
+
+  /** Gives every column its usual width again. */
+  void usualWidths() {
+    if (memory != null) {
+      arrange(memory::forgetWidths);
+    }
+  }
+
+  /** The model as it is arranged; its places are those on the screen. */
+  ArrangedModel arranged() {
+    return model;
+  }
+
+  /** Whether the first column stays in sight and so cannot be left out. */
+  boolean isFixed() {
+    return fixed;
+  }
+
+  /** The bar in which something is searched for. */
+  FindBar finder() {
+    return finder;
+  }
+
+  /** The selected cells as text. */
+  String copied(boolean headings) {
+    return copying.text(headings);
+  }
+
+  /** Selects every cell. */
+  void selectAll() {
+    table.doCommand(new SelectAllCommand());
+  }
+
+  /** The places on the screen of all selected cells, row after row. */
+  List<org.eclipse.swt.graphics.Point> places() {
+    return Arrays.stream(selection.getSelectedCellPositions()).map(c -> new org.eclipse.swt.graphics.Point(c.columnPosition, c.rowPosition))
+        .filter(p -> p.x < model.columns() && p.y < model.rows())
+        .sorted(Comparator.<org.eclipse.swt.graphics.Point>comparingInt(p -> p.y).thenComparingInt(p -> p.x)).toList();
+  }
+
+  /** Selects a place on the screen. */
+  void selectPlace(int column, int row) {
+    selection.doCommand(new SelectCellCommand(selection, column, row, false, false));
+  }
+
+  /** The place that was clicked, of a cell or with row -1 of a heading; empty beside the cells. */
+  Optional<org.eclipse.swt.graphics.Point> placeAt(int x, int y) {
+    int column = LayerUtil.convertColumnPosition(table, table.getColumnPositionByX(x), selection);
+    int position = table.getRowPositionByY(y);
+    int row = position == 0 ? -1 : LayerUtil.convertRowPosition(table, position, selection);
+    boolean inside = column >= 0 && column < model.columns() && position >= 0 && row < model.rows();
+    return inside ? Optional.of(new org.eclipse.swt.graphics.Point(column, row)) : Optional.empty();
+  }
+
+  /** Whether a place is among the selected cells. */
+  boolean isSelected(int column, int row) {
+    return selection.isCellPositionSelected(column, row);
+  }
+
+  private void tellSelection() {
+    int cells = selection.getSelectedCellPositions().length;
+    String now = place().map(p -> p + " " + cells).orElse("");
+    // what was just done stands there until something else is selected
+    if (table.isFocusControl() && !finder.isOpen() && !now.isEmpty() && !now.equals(told)) {
+      told = now;
+      place().ifPresent(p -> StatusLine.say(cells > 1 ? Words.of("grid.selected", cells, model.rows()) : Words.of("grid.row", p.y + 1, model.rows())));
     }
   }
 
@@ -212,7 +319,7 @@ public final class Grid {
 
   /** What it shows. */
   public GridModel model() {
-    return model;
+    return model.base();
   }
 
   /** Shows what the model says now; the selection stays where it is. */
@@ -226,9 +333,11 @@ public final class Grid {
   public void rebuild() {
     if (!table.isDisposed()) {
       Optional<org.eclipse.swt.graphics.Point> before = selected();
+      model.arrange();
       sizes();
       table.refresh(true);
-      before.filter(p -> selected().isEmpty() && p.x < model.columns() && p.y < model.rows()).ifPresent(p -> select(p.x, p.y));
+      before.filter(p -> !selected().equals(before) && p.x < model.base().columns() && model.placeOfRow(p.y) >= 0 && p.y < model.base().rows())
+          .ifPresent(p -> select(p.x, p.y));
     }
   }
 
@@ -265,25 +374,44 @@ public final class Grid {
     return !model.editText(editor.getColumnIndex(), editor.getRowIndex()).equals(typed == null ? "" : typed.toString());
   }
 
+  /** Has a part put lines of its own before the others into the context menu, each time it opens. */
+  public void offer(Consumer<Menu> maker) {
+    offers.add(maker);
+  }
+
+  /** What parts put into the context menu. */
+  List<Consumer<Menu>> offers() {
+    return offers;
+  }
+
   /** Adds a listener told when another cell is selected. */
   public void onSelect(Runnable listener) {
     selectionListeners.add(listener);
   }
 
-  /** The selected cell as column and row; empty when there is none. */
+  /** The selected cell as column and row of the model; empty when there is none. */
   public Optional<org.eclipse.swt.graphics.Point> selected() {
+    return place().map(p -> new org.eclipse.swt.graphics.Point(model.column(p.x), model.row(p.y)));
+  }
+
+  /** The place of the selected cell on the screen. */
+  Optional<org.eclipse.swt.graphics.Point> place() {
     PositionCoordinate anchor = selection.getSelectionAnchor();
     boolean inside = anchor.columnPosition >= 0 && anchor.columnPosition < model.columns() && anchor.rowPosition >= 0 && anchor.rowPosition < model.rows();
     return inside ? Optional.of(new org.eclipse.swt.graphics.Point(anchor.columnPosition, anchor.rowPosition)) : Optional.empty();
   }
 
-  /** Selects a cell and scrolls to it. */
+  /** Selects a cell of the model and scrolls to it; a row that is not among those wanted brings all of them back. */
   public void select(int column, int row) {
-    selection.doCommand(new SelectCellCommand(selection, column, row, false, false));
+    if (model.placeOfRow(row) < 0 && row < model.base().rows()) {
+      finder.close();
+      arrange(() -> model.want(""));
+    }
+    selectPlace(Math.max(0, model.placeOfColumn(column)), model.placeOfRow(row));
   }
 
   /** Scrolls to the selected cell. */
   void show() {
-    selected().ifPresent(p -> viewport.moveCellPositionIntoViewport(p.x, p.y));
+    place().ifPresent(p -> viewport.moveCellPositionIntoViewport(p.x, p.y));
   }
 }

@@ -71,9 +71,14 @@ public record GridCell(String text, Look look, Mark mark, String tip, double sha
     return new GridCell(text, look, mark, tip, share);
   }
 
+  /** What it says in one line, as it is copied, found and ordered by. */
+  String words() {
+    return BarCell.words(text).replace('\n', ' ').replace('\t', ' ').strip();
+  }
+
   /** Text and tip, as a screen reader says them. */
   @Override
   public String toString() {
-    return tip.isEmpty() ? text : text + ", " + tip;
+    return tip.isEmpty() ? BarCell.words(text) : BarCell.words(text) + ", " + tip;
   }
 }

@@ -1,5 +1,7 @@
 package daubline.ui.grid;
 
+import daubline.ui.edit.EditTarget;
+import daubline.ui.edit.EditTarget.Deed;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import org.eclipse.nebula.widgets.nattable.config.AbstractRegistryConfiguration;
@@ -8,7 +10,7 @@ import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.config.IEditableRule;
 import org.eclipse.nebula.widgets.nattable.data.convert.ContextualDisplayConverter;
 import org.eclipse.nebula.widgets.nattable.edit.EditConfigAttributes;
-import org.eclipse.nebula.widgets.nattable.edit.action.KeyEditAction;
+import org.eclipse.nebula.widgets.nattable.edit.command.EditSelectionCommand;
 import org.eclipse.nebula.widgets.nattable.edit.editor.ComboBoxCellEditor;
 import org.eclipse.nebula.widgets.nattable.edit.editor.IComboBoxDataProvider;
 import org.eclipse.nebula.widgets.nattable.edit.editor.TextCellEditor;
@@ -86,7 +88,7 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   private boolean onward(int column, int row) {
     int[] next = model.next(column, row);
     if (next != null) {
-      grid.select(next[0], next[1]);
+      grid.selectPlace(next[0], next[1]);
     }
     return next != null;
   }
@@ -180,17 +182,36 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
     }
   }
 
-  /** Any printable character begins to edit, also "≥" and "–"; Delete takes the value away. */
+  /** Any printable character begins to edit, also "≥" and "–", as F2 does; Delete takes away, and what is copied can be pasted in dialogs too. */
   @Override
   public void configureUiBindings(UiBindingRegistry bindings) {
-    IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0 && event.character > ' ' && event.character != SWT.DEL;
+    IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0 && (event.character >= ' ' && event.character != SWT.DEL || event.keyCode == SWT.F2);
     bindings.registerFirstKeyBinding(printable, (table, event) -> {
+      // of several cells the first is opened; the platform would ask for a text for all in a dialog of its own
+      if (grid.places().size() > 1) {
+        grid.place().ifPresent(p -> grid.selectPlace(p.x, p.y));
+      }
       // a cell out of sight cannot be opened, and the key would be lost
       grid.show();
-      new KeyEditAction().run(table, event);
+      // with the character whatever it is: the toolkit's own action drops those that are neither letter nor digit, such as "≥"
+      table.doCommand(new EditSelectionCommand(table, table.getConfigRegistry(), event.character));
     });
+    deed(bindings, event -> event.keyCode == SWT.DEL && event.stateMask == 0, Deed.DELETE);
+    deed(bindings, event -> event.keyCode == 'x' && event.stateMask == SWT.MOD1, Deed.CUT);
+    deed(bindings, event -> event.keyCode == 'v' && event.stateMask == SWT.MOD1, Deed.PASTE);
+    deed(bindings, event -> event.keyCode == 'f' && event.stateMask == SWT.MOD1, Deed.FIND);
     IKeyEventMatcher enter = event -> (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) && event.stateMask == 0 && model.next(0, 0) != null;
-    bindings.registerFirstKeyBinding(enter, (table, event) -> grid.selected().ifPresent(p -> onward(p.x, p.y)));
+    bindings.registerFirstKeyBinding(enter, (table, event) -> grid.place().ifPresent(p -> onward(p.x, p.y)));
+  }
+
+  private static void deed(UiBindingRegistry bindings, IKeyEventMatcher keys, Deed deed) {
+    bindings.registerFirstKeyBinding(keys, (table, event) -> {
+      EditTarget target = (EditTarget) table.getData(EditTarget.KEY);
+      if (target.can(deed)) {
+        target.act(deed);
+        event.doit = false;
+      }
+    });
   }
 
   private final class Rule implements IEditableRule {

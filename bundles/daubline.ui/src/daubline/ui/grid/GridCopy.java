@@ -1,23 +1,22 @@
 package daubline.ui.grid;
 
+import daubline.ui.edit.Edits;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 import org.eclipse.nebula.widgets.nattable.command.AbstractLayerCommandHandler;
-import org.eclipse.nebula.widgets.nattable.copy.command.CopyDataToClipboardCommand;
 import org.eclipse.nebula.widgets.nattable.coordinate.PositionCoordinate;
+import org.eclipse.nebula.widgets.nattable.copy.command.CopyDataToClipboardCommand;
 import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 
-/** Copies the selected cells as lines with tabs, with the headings and their units first. */
+/** Copies the selected cells as lines with tabs, with the headings and their units first unless they are not wanted. */
 final class GridCopy extends AbstractLayerCommandHandler<CopyDataToClipboardCommand> {
 
-  private final Grid grid;
+  private final GridModel model;
   private final SelectionLayer selection;
 
-  GridCopy(Grid grid, SelectionLayer selection) {
-    this.grid = grid;
+  GridCopy(GridModel model, SelectionLayer selection) {
+    this.model = model;
     this.selection = selection;
   }
 
@@ -33,16 +32,12 @@ final class GridCopy extends AbstractLayerCommandHandler<CopyDataToClipboardComm
 
   @Override
   protected boolean doCommand(CopyDataToClipboardCommand command) {
-    String text = text();
-    if (!text.isEmpty()) {
-      Clipboard clipboard = new Clipboard(grid.control().getDisplay());
-      clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
-      clipboard.dispose();
-    }
+    Edits.copy(text(true));
     return true;
   }
 
-  private String text() {
+  /** The selected cells. */
+  String text(boolean headings) {
     SortedSet<Integer> columns = new TreeSet<>();
     SortedSet<Integer> rows = new TreeSet<>();
     for (PositionCoordinate cell : selection.getSelectedCellPositions()) {
@@ -50,12 +45,14 @@ final class GridCopy extends AbstractLayerCommandHandler<CopyDataToClipboardComm
       rows.add(cell.rowPosition);
     }
     StringBuilder text = new StringBuilder();
-    line(text, columns, c -> grid.model().heading(c));
-    rows.forEach(row -> line(text, columns, c -> grid.model().cell(c, row).text()));
+    if (headings) {
+      line(text, columns, c -> model.heading(c).replace('\n', ' ').replace('\t', ' '));
+    }
+    rows.forEach(row -> line(text, columns, c -> model.cell(c, row).words()));
     return rows.isEmpty() ? "" : text.toString();
   }
 
-  private static void line(StringBuilder text, SortedSet<Integer> columns, java.util.function.IntFunction<String> cell) {
-    text.append(String.join("\t", columns.stream().map(c -> cell.apply(c).replace('\n', ' ').replace('\t', ' ')).toList())).append('\n');
+  private static void line(StringBuilder text, SortedSet<Integer> columns, IntFunction<String> cell) {
+    text.append(String.join("\t", columns.stream().map(cell::apply).toList())).append('\n');
   }
 }

@@ -19,7 +19,7 @@ final class GridData implements IDataProvider {
   @Override
   public void setDataValue(int column, int row, Object value) {
     String text = value == null ? "" : value.toString();
-    if (!text.equals(model.editText(column, row))) {
+    if (column < model.columns() && row < model.rows() && !text.equals(model.editText(column, row))) {
       model.put(column, row, text);
     }
   }
@@ -35,11 +35,11 @@ final class GridData implements IDataProvider {
   }
 
   /** The headings as a second provider of one row. */
-  static IDataProvider headings(GridModel model) {
+  static IDataProvider headings(ArrangedModel model) {
     return new IDataProvider() {
       @Override
       public Object getDataValue(int column, int row) {
-        return GridCell.of(model.heading(column), GridCell.Look.GROUP);
+        return column < model.columns() ? new GridCell(model.signed(column), GridCell.Look.GROUP, GridCell.Mark.NONE, model.columnTip(column)) : GridCell.EMPTY;
       }
 
       @Override

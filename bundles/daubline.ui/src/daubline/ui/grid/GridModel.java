@@ -5,6 +5,7 @@ import daubline.ui.explain.Explanation;
 import daubline.ui.explain.Explanations;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /** What a grid shows and what may be typed into it. Columns and rows count from 0. */
 public interface GridModel {
@@ -36,6 +37,26 @@ public interface GridModel {
     return "";
   }
 
+  /** What a column holds, in full sentences, as a pointer resting on its heading is told; empty when the heading says it. */
+  default String columnTip(int column) {
+    return key(column).isEmpty() ? "" : Explanations.column(key(column), heading(column)).lines().stream().map(Explanation.Line::text).findFirst().orElse("");
+  }
+
+  /** By what a person's choice of columns is remembered; stays the same in every language. */
+  default String columnId(int column) {
+    return key(column).isEmpty() ? heading(column) : key(column);
+  }
+
+  /** Whether rows may be shown in another order; not where they stand in groups or are set in below each other. */
+  default boolean isSortable() {
+    return true;
+  }
+
+  /** How many rows at the end stay there in every order, such as the one that is not begun yet. */
+  default int lastRows() {
+    return 0;
+  }
+
   /** What is to be known about a cell and its column, that about the thing of the row first. */
   default List<Explanation> explain(int column, int row) {
     return key(column).isEmpty() ? List.of() : List.of(Explanations.column(key(column), heading(column)));
@@ -64,6 +85,24 @@ public interface GridModel {
   /** Takes what was typed into a cell; empty text takes the value away. */
   default void put(int column, int row, String text) {
     throw new IllegalStateException("This grid is only read");
+  }
+
+  /**
+   * Takes what was typed into several cells of a row, by column; a row that is not begun yet becomes one.
+   *
+   * @param cells texts by column, from left to right
+   */
+  default void putLine(int row, SortedMap<Integer, String> cells) {
+    cells.forEach((column, text) -> put(column, row, text));
+  }
+
+  /**
+   * Does several things as one change.
+   *
+   * @param label the name of the change, as undo shows it
+   */
+  default void together(String label, Runnable steps) {
+    steps.run();
   }
 
   /**

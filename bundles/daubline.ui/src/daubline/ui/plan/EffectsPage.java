@@ -132,7 +132,7 @@ public final class EffectsPage implements Page {
     all.removeIf(o -> o.known() < 3);
     all.addAll(Outcome.possible(now.snapshot(), brief, burnt.trials()));
     outcomes = List.copyOf(all);
-    outcome.setItems(outcomes.stream().map(Outcome::name).toArray(String[]::new));
+    outcome.setItems(outcomes.stream().map(Outcome::name).map(Words::said).toArray(String[]::new));
     int index = outcomes.stream().map(Outcome::id).toList().indexOf(before);
     outcome.select(outcomes.isEmpty() ? -1 : Math.max(0, index));
     next.setEnabled(!busy && brief.isReady());
@@ -153,7 +153,7 @@ public final class EffectsPage implements Page {
     Outcome asked = outcomes.get(outcome.getSelectionIndex());
     StudySnapshot snapshot = shown.snapshot();
     String id = series.getId();
-    new PlanJob<>(Words.of("effects.reckoning", asked.name()), study.session().image(), (copy, progress) -> {
+    new PlanJob<>(Words.of("effects.reckoning", Words.said(asked.name())), study.session().image(), (copy, progress) -> {
       DesignBrief brief = DesignBrief.of(snapshot, DesignBrief.find(snapshot, id));
       return SeriesEffects.of(snapshot, brief, BurntTrials.of(snapshot, brief, false), asked, SeriesEffects.Terms.USUAL, CONFIDENCE, SEED);
     }, effects -> show(asked, effects), said::show).schedule();
@@ -169,15 +169,15 @@ public final class EffectsPage implements Page {
     grid.rebuild();
     List<String> lines = new ArrayList<>();
     effects.report().ifPresent(r -> {
-      lines.add(Words.of("effects.method", r.trials(), r.furnaces(), r.method().word()));
+      lines.add(Words.of("effects.method", r.trials(), r.furnaces(), Words.said(r.method().word())));
       if (Double.isFinite(r.trialDeviation())) {
         lines.add(Words.of("effects.scatter", Printed.number(r.trialDeviation(), 2), asked.unit(), scatter(r.furnaceDeviation()), scatter(r.dayDeviation())));
       }
-      r.effects().forEach(e -> lines.add(e.sentence()));
+      r.effects().forEach(e -> lines.add(Words.said(e.sentence())));
       r.activity().ifPresent(a -> lines.add(Words.of("effects.active", IntStream.range(0, a.active().length)
-          .mapToObj(j -> effects.burnt().design().factors().get(j).name() + " " + Printed.fixed(100 * a.active()[j], 0) + " %").collect(Collectors.joining(", ")))));
+          .mapToObj(j -> Words.said(effects.burnt().design().factors().get(j).name()) + " " + Printed.fixed(100 * a.active()[j], 0) + " %").collect(Collectors.joining(", ")))));
     });
-    effects.findings().forEach(f -> lines.add("△ " + f.where() + ": " + Words.said(f)));
+    effects.findings().forEach(f -> lines.add("△ " + Words.said(f.where()) + ": " + Words.said(f)));
     said.show(String.join("\n", lines));
     String before = plot.getText();
     figures = EffectFigures.of(effects);
@@ -205,7 +205,7 @@ public final class EffectsPage implements Page {
   }
 
   private static List<String> line(Effect e, String unit) {
-    return List.of(e.name(), Printed.number(e.estimate(), 3) + (unit.isEmpty() ? "" : " " + unit), Double.isNaN(e.low()) || e.freedom() <= 0 ? "–"
+    return List.of(Words.said(e.name()), Printed.number(e.estimate(), 3) + (unit.isEmpty() ? "" : " " + unit), Double.isNaN(e.low()) || e.freedom() <= 0 ? "–"
         : Printed.number(e.low(), 3) + " – " + Printed.number(e.high(), 3), Double.isInfinite(e.smallest()) ? "–" : Printed.number(e.smallest(), 3), Printed.number(e.permutation().p(), 2)
             + " (≥ " + Printed.number(e.permutation().floor(), 2) + ")");
   }
@@ -249,14 +249,14 @@ public final class EffectsPage implements Page {
     ended();
     List<String> lines = new ArrayList<>();
     for (NextTrial.Suggestion s : steps.next().suggestions()) {
-      lines.add(Words.of("effects.suggestion", s.text(), s.aim().word(), s.separates(), s.certainty(), s.cost().isBlank() ? "–" : s.cost(), s.ties().isEmpty() ? "–" : s.ties().stream().map(t -> text(steps.factors(), t)).collect(Collectors.joining("; "))));
+      lines.add(Words.of("effects.suggestion", Words.said(s.text()), Words.said(s.aim().word()), Words.said(s.separates()), Words.said(s.certainty()), s.cost().isBlank() ? "–" : Words.said(s.cost()), s.ties().isEmpty() ? "–" : s.ties().stream().map(t -> text(steps.factors(), t)).collect(Collectors.joining("; "))));
     }
     steps.findings().forEach(f -> lines.add("△ " + Words.said(f)));
     said.show(String.join("\n\n", lines));
   }
 
   private static String text(List<Factor> factors, double[] setting) {
-    return IntStream.range(0, setting.length).mapToObj(j -> factors.get(j).name() + " " + factors.get(j).show(setting[j])).collect(Collectors.joining(", "));
+    return IntStream.range(0, setting.length).mapToObj(j -> Words.said(factors.get(j).name()) + " " + factors.get(j).show(setting[j])).collect(Collectors.joining(", "));
   }
 
   @Override

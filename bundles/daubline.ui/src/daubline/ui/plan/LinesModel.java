@@ -1,6 +1,7 @@
 package daubline.ui.plan;
 
 import daubline.base.Trail;
+import daubline.ui.Words;
 import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
@@ -30,7 +31,7 @@ final class LinesModel extends ListModel<List<String>> {
 
   @Override
   protected GridCell cell(int column, int row, List<String> line) {
-    String text = line.get(column);
+    String text = Words.said(line.get(column));
     return text.isEmpty() ? GridCell.EMPTY : new GridCell(text, column == 0 ? Look.NAME : Look.PLAIN, GridCell.Mark.NONE, text.length() > 30 ? text : "");
   }
 }

@@ -60,6 +60,17 @@ final class PlanModel implements GridModel {
     return HEADINGS[column];
   }
 
+  /** Rows stand in groups. */
+  @Override
+  public boolean isSortable() {
+    return false;
+  }
+
+  @Override
+  public void together(String label, Runnable steps) {
+    study.session().edit(label, steps);
+  }
+
   /** The factor's own variable, or what is to be known about the row, and then what the column holds. */
   @Override
   public List<Explanation> explain(int column, int row) {

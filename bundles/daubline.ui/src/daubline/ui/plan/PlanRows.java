@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -97,7 +98,7 @@ final class PlanRows {
 
   private List<String> offered() {
     List<String> names = new ArrayList<>(variables.all().stream().filter(v -> v.isAt(Variable.Place.PLANNED) && v.type() != ValueType.TEXT)
-        .filter(v -> series.getFactors().stream().noneMatch(f -> v.id().equals(f.getVariable()))).map(Variable::name).toList());
+        .filter(v -> series.getFactors().stream().noneMatch(f -> v.id().equals(f.getVariable()))).map(Words::told).map(Variable::name).toList());
     if (study.session().study().getReconstructions().size() > 1) {
       names.add(0, Words.of("plan.reconstruction"));
     }
@@ -117,9 +118,14 @@ final class PlanRows {
   private Optional<Variable> meant(String typed) {
     String wanted = typed.toLowerCase(Locale.ROOT);
     List<Variable> varied = variables.all().stream().filter(v -> v.isAt(Variable.Place.PLANNED) && v.type() != ValueType.TEXT).toList();
-    return wanted.isEmpty() ? Optional.empty() : varied.stream().filter(v -> v.name().equalsIgnoreCase(typed) || v.id().equals(typed)).findFirst()
-        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).startsWith(wanted)).findFirst())
-        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).contains(wanted)).findFirst());
+    return wanted.isEmpty() ? Optional.empty() : varied.stream().filter(v -> names(v).contains(wanted) || v.id().equals(typed)).findFirst()
+        .or(() -> varied.stream().filter(v -> names(v).stream().anyMatch(n -> n.startsWith(wanted))).findFirst())
+        .or(() -> varied.stream().filter(v -> names(v).stream().anyMatch(n -> n.contains(wanted))).findFirst());
+  }
+
+  /** The name of a variable in the language of the person and in English, in lower case. */
+  private static List<String> names(Variable v) {
+    return Stream.of(Words.told(v).name(), v.name()).map(n -> n.toLowerCase(Locale.ROOT)).toList();
   }
 
   /** The middle half of the plausible range as a start to be typed over; every word of a category. */
@@ -133,11 +139,11 @@ final class PlanRows {
   }
 
   private String name(String variable) {
-    return FactorReader.RECONSTRUCTION.equals(variable) ? Words.of("plan.reconstruction") : variables.find(text(variable)).map(Variable::name).orElse(text(variable));
+    return FactorReader.RECONSTRUCTION.equals(variable) ? Words.of("plan.reconstruction") : variables.find(text(variable)).map(Words::told).map(Variable::name).orElse(text(variable));
   }
 
   private String about(String variable) {
-    return Words.of("plan.levels.tip") + variables.find(text(variable)).map(v -> "\n" + v.meaning()).orElse("");
+    return Words.of("plan.levels.tip") + variables.find(text(variable)).map(v -> "\n" + Words.told(v).meaning()).orElse("");
   }
 
   private void forbidden() {

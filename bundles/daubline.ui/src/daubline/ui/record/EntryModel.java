@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
@@ -122,6 +123,46 @@ public final class EntryModel implements GridModel {
   @Override
   public void put(int column, int row, String text) {
     table.put(row, column, table.isDate(column) ? Preferred.dates().keep(text) : text);
+  }
+
+  /** What was not understood of a row that is begun with this line stays with it, not with the one that is not begun yet. */
+  @Override
+  public void putLine(int row, SortedMap<Integer, String> cells) {
+    boolean fresh = table.object(row).isEmpty();
+    cells.forEach((column, text) -> put(column, row, text));
+    if (fresh && table.object(row).isPresent() && row + 1 < table.rows()) {
+      cells.forEach((column, text) -> {
+        if (table.isRefused(row + 1, column)) {
+          put(column, row + 1, "");
+          put(column, row, text);
+        }
+      });
+    }
+  }
+
+  @Override
+  public void together(String label, Runnable steps) {
+    table.together(label, steps);
+  }
+
+  @Override
+  public String columnTip(int column) {
+    return table.about(column);
+  }
+
+  @Override
+  public String columnId(int column) {
+    return table.columns().get(column);
+  }
+
+  @Override
+  public boolean isSortable() {
+    return IntStream.range(0, rows()).allMatch(row -> table.depth(row) == 0);
+  }
+
+  @Override
+  public int lastRows() {
+    return table.canAdd() ? 1 : 0;
   }
 
   /** A text that may mean several things is asked about where it stands, so that Enter goes no further. */

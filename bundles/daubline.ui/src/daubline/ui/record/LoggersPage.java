@@ -125,7 +125,7 @@ public final class LoggersPage implements Page {
     known = files.size();
     Pages.offer(file, files.stream().map(OpenStudy::nameOf), selected >= 0 ? selected : known - 1);
     int chosen = entry.getSelectionIndex();
-    Pages.offer(entry, timed().stream().map(e -> TraceCanvas.clock(e.getElapsed()) + "  " + Words.of("loggers.at", String.valueOf(e.getKind()),
+    Pages.offer(entry, timed().stream().map(e -> TraceCanvas.clock(e.getElapsed()) + "  " + Words.of("loggers.at", Words.said(String.valueOf(e.getKind())),
         e.getText() == null ? "" : shorten(e.getText()))), Math.min(chosen, timed().size() - 1));
     bar.layout();
     load();

@@ -117,7 +117,7 @@ final class BalanceModels {
     @Override
     protected GridCell cell(int column, int row, Share s) {
       return switch (column) {
-        case 0 -> GridCell.of(s.source());
+        case 0 -> GridCell.of(Words.said(s.source()));
         case 1 -> number(s.amount(), 3);
         case 2 -> number(s.low(), 3);
         default -> number(s.high(), 3);
@@ -151,9 +151,9 @@ final class BalanceModels {
     @Override
     protected GridCell cell(int column, int row, Ratio r) {
       return switch (column) {
-        case 0 -> GridCell.of(r.name());
+        case 0 -> GridCell.of(Words.said(r.name()));
         case 1 -> GridCell.of(Preferred.sign(Printed.number(r.value(), 3)), Look.NUMBER);
-        default -> GridCell.of(r.formula());
+        default -> GridCell.of(Words.said(r.formula()));
       };
     }
   }

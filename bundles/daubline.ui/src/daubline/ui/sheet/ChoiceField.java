@@ -26,7 +26,7 @@ final class ChoiceField implements Field {
   private final Supplier<? extends List<?>> candidates;
   private final List<Object> shown = new ArrayList<>();
   private Guard guard = (subject, chosen) -> Optional.of(List.of());
-  private EObject object;
+  private List<? extends EObject> objects = List.of();
 
   /** Asked before a choice is kept. */
   interface Guard {
@@ -55,37 +55,50 @@ final class ChoiceField implements Field {
 
   @Override
   public void show(EObject subject) {
-    object = subject;
-    combo.setEnabled(subject != null && !study.session().isReadOnly());
+    showAll(subject == null ? List.of() : List.of(subject));
+  }
+
+  @Override
+  public void showAll(List<? extends EObject> subjects) {
+    objects = List.copyOf(subjects);
+    combo.setEnabled(!subjects.isEmpty() && !study.session().isReadOnly());
     List<Object> now = new ArrayList<>();
     boolean optional = !(feature.getEType().getInstanceClass() == boolean.class);
     if (optional) {
       now.add(null);
     }
-    candidates.get().stream().filter(c -> c != subject).forEach(now::add);
+    candidates.get().stream().filter(c -> !subjects.contains(c)).forEach(now::add);
     if (!now.equals(shown) || combo.getItemCount() != now.size()) {
       shown.clear();
       shown.addAll(now);
     }
-    Pages.offer(combo, shown.stream().map(Fields::print), subject == null ? -1 : shown.indexOf(subject.eGet(feature)));
+    List<Object> held = new ArrayList<>();
+    subjects.stream().map(s -> s.eGet(feature)).filter(v -> !held.contains(v)).forEach(held::add);
+    Pages.offer(combo, shown.stream().map(Fields::print), held.size() == 1 ? shown.indexOf(held.get(0)) : -1);
   }
 
   private void commit() {
     Object chosen = combo.getSelectionIndex() < 0 ? null : shown.get(combo.getSelectionIndex());
-    if (object != null && !Objects.equals(object.eGet(feature), chosen)) {
-      Optional<List<Runnable>> along = guard.along(object, chosen);
-      if (along.isPresent()) {
-        study.edit("change.field", Fields.label(feature), () -> {
-          along.get().forEach(Runnable::run);
-          put(chosen);
-        });
-      } else {
-        show(object);
-      }
+    List<? extends EObject> changed = objects.stream().filter(o -> !Objects.equals(o.eGet(feature), chosen)).toList();
+    if (combo.getSelectionIndex() < 0 || changed.isEmpty()) {
+      return;
     }
+    List<Runnable> along = new ArrayList<>();
+    for (EObject object : changed) {
+      Optional<List<Runnable>> more = guard.along(object, chosen);
+      if (more.isEmpty()) {
+        showAll(objects);
+        return;
+      }
+      along.addAll(more.get());
+    }
+    Fields.edit(study, feature, changed, () -> {
+      along.forEach(Runnable::run);
+      changed.forEach(o -> put(o, chosen));
+    });
   }
 
-  private void put(Object chosen) {
+  private void put(EObject object, Object chosen) {
     if (feature == Literals.READING__PICKED) {
       Readings.pick((Reading) object, Boolean.TRUE.equals(chosen));
     } else {

@@ -128,6 +128,20 @@ final class Fields {
     return value instanceof Number n ? n.toString() : print(value);
   }
 
+  /** Shows what several things of one kind share. */
+  void showAll(List<? extends EObject> objects) {
+    fields.forEach(f -> f.showAll(objects));
+  }
+
+  /** Changes a feature of one or several things as one change. */
+  static void edit(OpenStudy study, EStructuralFeature feature, List<? extends EObject> objects, Runnable steps) {
+    if (objects.size() > 1) {
+      study.session().edit(Words.of("change.fields", label(feature), objects.size()), steps);
+    } else {
+      study.edit("change.field", label(feature), steps);
+    }
+  }
+
   /** How an object or a word stands in a choice. */
   static String print(Object choice) {
     return switch (choice) {

@@ -128,6 +128,11 @@ public final class SheetEditor extends EditorPart {
     return page;
   }
 
+  /** The key of the page in front. */
+  public String shownKey() {
+    return book.shown();
+  }
+
   /** The keys of its pages in their order. */
   public List<String> pageKeys() {
     return book.keys();

@@ -6,6 +6,7 @@ import daubline.ui.Words;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.look.Hue;
 import daubline.ui.study.OpenStudy;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -21,7 +22,7 @@ final class TextField implements Field {
   private final OpenStudy study;
   private final EAttribute attribute;
   private final Class<?> type;
-  private EObject object;
+  private List<? extends EObject> objects = List.of();
   private String before = "";
 
   TextField(Composite parent, OpenStudy study, EAttribute attribute) {
@@ -46,13 +47,19 @@ final class TextField implements Field {
 
   @Override
   public void show(EObject subject) {
-    String now = subject == null ? "" : isDate() ? Preferred.dates().show(print(subject.eGet(attribute))) : print(subject.eGet(attribute));
-    boolean stillTyping = subject == object && now.equals(before) && !text.getText().equals(before);
+    showAll(subject == null ? List.of() : List.of(subject));
+  }
+
+  @Override
+  public void showAll(List<? extends EObject> subjects) {
+    List<String> said = subjects.stream().map(s -> isDate() ? Preferred.dates().show(print(s.eGet(attribute))) : print(s.eGet(attribute))).distinct().toList();
+    String now = said.size() == 1 ? said.get(0) : "";
+    boolean stillTyping = subjects.equals(objects) && now.equals(before) && !text.getText().equals(before);
     if (stillTyping) {
       return;
     }
-    object = subject;
-    text.setEnabled(subject != null);
+    objects = List.copyOf(subjects);
+    text.setEnabled(!subjects.isEmpty());
     text.setEditable(!study.session().isReadOnly());
     before = now;
     if (!text.getText().equals(before)) {
@@ -91,7 +98,7 @@ final class TextField implements Field {
   }
 
   private void commit() {
-    if (object == null || text.getText().equals(before)) {
+    if (objects.isEmpty() || text.getText().equals(before)) {
       return;
     }
     String typed = isDate() ? Preferred.dates().keep(text.getText().strip()) : text.getText().strip();
@@ -101,10 +108,10 @@ final class TextField implements Field {
       text.setToolTipText(Words.said(complaint.get()));
       return;
     }
-    EObject subject = object;
+    List<? extends EObject> subjects = objects;
     Object value = typed.isEmpty() ? null : value(typed);
-    study.edit("change.field", Fields.label(attribute), () -> subject.eSet(attribute, value));
-    show(subject);
+    Fields.edit(study, attribute, subjects, () -> subjects.forEach(s -> s.eSet(attribute, value)));
+    showAll(subjects);
   }
 
   private Optional<Finding> complaint(String typed) {

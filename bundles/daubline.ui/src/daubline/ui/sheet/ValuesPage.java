@@ -51,6 +51,8 @@ final class ValuesPage implements Page {
   private Combo beside;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
+  /** Whether the grid is being built anew and has no selection for a moment, which must not shut a field below that is being typed into. */
+  private boolean rebuilding;
   private List<EvidenceSheet> sheets = List.of();
 
   ValuesPage(Composite parent, OpenStudy study, EObject object) {
@@ -180,6 +182,9 @@ final class ValuesPage implements Page {
   }
 
   private void selected() {
+    if (rebuilding) {
+      return;
+    }
     if (postponed && !grid.isOpen()) {
       refresh();
       return;
@@ -224,7 +229,9 @@ final class ValuesPage implements Page {
       fillBeside();
     }
     model.rebuild();
+    rebuilding = true;
     grid.rebuild();
+    rebuilding = false;
     selected();
   }
 

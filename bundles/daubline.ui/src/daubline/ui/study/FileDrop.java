@@ -2,6 +2,7 @@ package daubline.ui.study;
 
 import daubline.session.backup.BackupReader;
 import daubline.ui.Words;
+import daubline.ui.sheet.SheetDrop;
 import daubline.ui.table.Imports;
 import daubline.ui.table.MergingStart;
 import java.nio.file.Files;
@@ -19,7 +20,7 @@ import org.eclipse.swt.widgets.Control;
 
 /**
  * Opens what is dropped on the window: a study's folder or its study.xmi is opened, a table file is imported, a backup
- * is merged or becomes a study of its own.
+ * is merged or becomes a study of its own, a picture or the file of a logger goes to the sheet in front.
  */
 public final class FileDrop extends DropTargetAdapter {
 
@@ -64,8 +65,12 @@ public final class FileDrop extends DropTargetAdapter {
         Notices.show(Words.of("drop.blind", file.getFileName()), Words.of("drop.blind.remedy"));
       } else if (BackupReader.isBackup(file)) {
         MergingStart.dropped(file);
+      } else if (SheetDrop.take(file)) {
+        // the sheet in front has a place for it
       } else if (Imports.isTable(file)) {
         Imports.start(file);
+      } else if (SheetDrop.isPicture(file)) {
+        Notices.show(Words.of("drop.picture", file.getFileName()), Words.of("drop.picture.remedy"));
       } else {
         Notices.show(Words.of("drop.unknown", file.getFileName()), Words.of("drop.remedy"));
       }

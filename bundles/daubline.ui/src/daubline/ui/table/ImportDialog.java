@@ -76,6 +76,7 @@ final class ImportDialog extends TakeOverDialog<Preview> {
     guesses = new Grid(sash, Words.of("recognised.title"), recognised);
     guesses.control().setData("id", "import-recognised");
     grid = new Grid(sash, Words.of("import.title"), model);
+    grid.control().setData("id", "import-rows");
     sash.setWeights(3, 2);
     sash.setMaximizedControl(grid.control());
     return page;
@@ -113,6 +114,12 @@ final class ImportDialog extends TakeOverDialog<Preview> {
     }
     IntakeOptions settings = options;
     return copy -> Intake.preview(copy, file, as, settings);
+  }
+
+  @Override
+  protected void waiting() {
+    confirm.setEnabled(false);
+    confirmAll.setEnabled(false);
   }
 
   @Override

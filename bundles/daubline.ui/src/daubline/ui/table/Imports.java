@@ -24,7 +24,7 @@ public final class Imports {
   }
 
   /** Whether a file is named as a bibliographic file, which holds citations. */
-  static boolean isBibliography(Path file) {
+  public static boolean isBibliography(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     return name.endsWith(".bib") || name.endsWith(".ris");
   }

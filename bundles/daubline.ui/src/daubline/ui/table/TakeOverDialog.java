@@ -76,6 +76,11 @@ public abstract class TakeOverDialog<P> extends TitledDialog {
   /** Shows a preview; false when it cannot be applied or would change nothing. */
   protected abstract boolean show(P now);
 
+  /** Told when the file is looked at again; what acts on the preview that is shown has to wait. */
+  protected void waiting() {
+    // nothing more than the button that takes over
+  }
+
   /** Applies a preview to the study. */
   protected abstract void apply(P now) throws IntakeException;
 
@@ -85,6 +90,7 @@ public abstract class TakeOverDialog<P> extends TitledDialog {
       return;
     }
     getButton(IDialogConstants.OK_ID).setEnabled(false);
+    waiting();
     try {
       look(settings());
     } catch (IntakeException e) {
@@ -104,7 +110,8 @@ public abstract class TakeOverDialog<P> extends TitledDialog {
         Display.getDefault().asyncExec(() -> arrived(now, number));
         return Status.OK_STATUS;
       } catch (StudyException | IntakeException e) {
-        return Status.error(e.getMessage(), e);
+        Display.getDefault().asyncExec(() -> failed(e, number));
+        return Status.OK_STATUS;
       }
     }).schedule();
   }
@@ -113,6 +120,12 @@ public abstract class TakeOverDialog<P> extends TitledDialog {
     if (number == request && getShell() != null && !getShell().isDisposed()) {
       preview = now;
       getButton(IDialogConstants.OK_ID).setEnabled(show(now));
+    }
+  }
+
+  private void failed(Exception why, int number) {
+    if (number == request && getShell() != null && !getShell().isDisposed()) {
+      setErrorMessage(Words.of("import.unread", why.getMessage()));
     }
   }
 

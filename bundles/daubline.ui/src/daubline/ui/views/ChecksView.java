@@ -7,11 +7,14 @@ import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Described;
 import daubline.ui.sheet.Jump;
+import daubline.ui.sheet.Mends;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 
 /** What the checks found; Enter or a double click goes to the place. */
 public final class ChecksView extends StudyPart {
@@ -31,8 +34,11 @@ public final class ChecksView extends StudyPart {
     grid.control().addListener(SWT.KeyDown, e -> {
       if (e.keyCode == SWT.CR || e.keyCode == SWT.KEYPAD_CR) {
         jump();
+      } else if (e.keyCode == '1' && e.stateMask == SWT.MOD1) {
+        offer();
       }
     });
+    grid.offer(this::mends);
   }
 
   @Override
@@ -56,6 +62,33 @@ public final class ChecksView extends StudyPart {
   public boolean jump() {
     return grid.selected().map(p -> model.item(p.y)).filter(f -> !f.subject().isEmpty())
         .flatMap(f -> study().flatMap(s -> s.session().find(f.subject(), Identified.class)).map(o -> Jump.to(o, f.variable()))).orElse(false);
+  }
+
+  /** What can be done at once about the selected finding. */
+  List<Mends.Mend> mends() {
+    return grid.selected().map(p -> model.item(p.y)).flatMap(f -> study().map(s -> Mends.of(s, f))).orElse(List.of());
+  }
+
+  private void mends(Menu menu) {
+    List<Mends.Mend> found = mends();
+    for (Mends.Mend mend : found) {
+      MenuItem item = new MenuItem(menu, SWT.PUSH);
+      item.setText(mend.label().replace("&", "&&"));
+      item.addListener(SWT.Selection, e -> mend.action().run());
+    }
+    MenuItem there = new MenuItem(menu, SWT.PUSH);
+    there.setText(Words.of("mend.there"));
+    there.setEnabled(grid.selected().isPresent());
+    there.addListener(SWT.Selection, e -> jump());
+  }
+
+  /** Shows what can be done about the selected finding in a menu of its own. */
+  private void offer() {
+    Menu menu = new Menu(grid.control().getShell(), SWT.POP_UP);
+    mends(menu);
+    menu.addListener(SWT.Hide, e -> menu.getDisplay().asyncExec(menu::dispose));
+    menu.setLocation(grid.control().toDisplay(grid.below()));
+    menu.setVisible(true);
   }
 
   /** The grid; for tests. */

@@ -4,6 +4,7 @@ import daubline.base.Trail;
 import daubline.charts.Figure;
 import daubline.charts.Palette;
 import daubline.charts.Spots;
+import daubline.charts.WordedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
@@ -43,11 +44,13 @@ public final class FigureCanvas extends Canvas {
   private Figure figure;
   private ImageData drawn;
   private int request;
+  private FigureSource source = FigureSource.NONE;
 
   /** An empty canvas. */
   public FigureCanvas(Composite parent) {
     super(parent, SWT.DOUBLE_BUFFERED);
     setData("id", "figure-canvas");
+    FigureMenu.on(this);
     addListener(SWT.Resize, e -> draw());
     Themes.onChange(this, this::draw);
     addListener(SWT.Paint, e -> {
@@ -78,7 +81,7 @@ public final class FigureCanvas extends Canvas {
 
   /** Shows a figure; null clears. */
   public void show(Figure now) {
-    figure = now;
+    figure = now == null ? null : WordedFigure.of(now, Words.wording());
     drawn = null;
     marks.show(List.of(), 1, 0, 0);
     redraw();
@@ -103,6 +106,26 @@ public final class FigureCanvas extends Canvas {
   /** The middle of a mark in pixels of the canvas. */
   public org.eclipse.swt.graphics.Point middle(int mark) {
     return marks.middle(mark);
+  }
+
+  /** Says what the figure is called and where its numbers stand. */
+  public void from(FigureSource now) {
+    source = now;
+  }
+
+  /** What the figure is called and where its numbers stand. */
+  FigureSource source() {
+    return source;
+  }
+
+  /** What is shown; null for nothing. */
+  Figure figure() {
+    return figure;
+  }
+
+  /** The picture as it is on the screen; null while it is being drawn. */
+  ImageData drawn() {
+    return drawn;
   }
 
   /** Whether no figure is shown. */

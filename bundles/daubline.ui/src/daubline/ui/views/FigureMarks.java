@@ -45,7 +45,7 @@ final class FigureMarks {
       case SWT.TRAVERSE_TAB_NEXT, SWT.TRAVERSE_TAB_PREVIOUS, SWT.TRAVERSE_PAGE_NEXT, SWT.TRAVERSE_PAGE_PREVIOUS, SWT.TRAVERSE_ESCAPE -> true;
       default -> false;
     });
-    WhereFrom.on(canvas, this::origin);
+    WhereFrom.byKey(canvas, this::origin);
   }
 
   /** What the whole figure rests on, besides what each mark says. */

@@ -2,6 +2,7 @@ package daubline.ui.views;
 
 import daubline.base.Trail;
 import daubline.charts.Figure;
+import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
@@ -49,10 +50,15 @@ public final class FigurePane {
     return this;
   }
 
+  /** Says what the figure is called and where its numbers stand. */
+  public void from(FigureSource source) {
+    canvas.from(source);
+  }
+
   /** Shows a figure, or words where there is none. */
   public void show(Figure figure, String otherwise) {
     canvas.show(figure);
-    caption.setText(figure == null ? otherwise : figure.caption());
+    caption.setText(figure == null ? otherwise : Words.said(figure.caption()));
     size();
   }
 

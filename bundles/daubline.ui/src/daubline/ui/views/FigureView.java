@@ -2,13 +2,16 @@ package daubline.ui.views;
 
 import daubline.analysis.StudyResults;
 import daubline.charts.Figure;
+import daubline.charts.FigureSpec;
 import daubline.charts.Figures;
 import daubline.charts.NamedFigure;
+import daubline.charts.WordedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Pages;
 import daubline.ui.study.Behind;
 import daubline.ui.study.OpenStudy;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -29,12 +32,26 @@ public final class FigureView extends StudyPart {
   /** Makes all figures that the study has data for behind, for some are reckoned. */
   private final Behind<Made> making = new Behind<>(Words.of("figures.choose"), made -> {
     if (made.of() == shown && !choice.isDisposed()) {
+      tables = made.tables();
       offer(made.figures());
     }
   });
   private List<NamedFigure> figures = List.of();
+  private List<String> tables = List.of();
 
-  private record Made(StudyResults of, List<NamedFigure> figures) {
+  private record Made(StudyResults of, List<NamedFigure> figures, List<String> tables) {
+
+    static Made of(StudyResults now) {
+      List<NamedFigure> figures = new ArrayList<>();
+      List<String> tables = new ArrayList<>();
+      for (FigureSpec spec : Figures.all()) {
+        spec.all(now).forEach(figure -> {
+          figures.add(WordedFigure.of(figure, Words.wording()));
+          tables.add(spec.table());
+        });
+      }
+      return new Made(now, figures, tables);
+    }
   }
 
   @Override
@@ -65,7 +82,7 @@ public final class FigureView extends StudyPart {
       if (now == null) {
         offer(List.of());
       } else {
-        making.begin(() -> new Made(now, Figures.all().stream().flatMap(spec -> spec.all(now).stream()).toList()));
+        making.begin(() -> Made.of(now));
       }
     }
   }
@@ -83,6 +100,7 @@ public final class FigureView extends StudyPart {
     int index = choice.getSelectionIndex();
     Optional<Figure> figure = index < 0 ? Optional.empty() : Optional.of(figures.get(index).figure());
     canvas.show(figure.orElse(null));
+    canvas.from(index < 0 ? FigureSource.NONE : new FigureSource(figures.get(index).id(), tables.get(index)));
     caption.setText(figure.map(Figure::caption).orElse(Words.of(shown == null ? "none.open" : "figures.nothing")));
     size();
   }

@@ -11,6 +11,7 @@ import daubline.ui.look.Icon;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.ITreeContentProvider;
@@ -34,14 +35,15 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
       case Branch branch -> branch.isCovered() ? new Object[0] : branch.content().toArray();
       case Site site -> site.getContexts().toArray();
       case Context context -> context.getSheets().toArray();
-      case Series series -> trials(series);
+      case Series series -> Span.of(series, trials(series)).toArray();
+      case Span span -> span.trials().toArray();
       default -> new Object[0];
     };
   }
 
   /** The trials in their order, which tells which is which; by their code names while somebody records blind. */
-  private static Object[] trials(Series series) {
-    return OpenStudy.isBlind(series) ? series.getTrials().stream().sorted(Comparator.comparing(OpenStudy::nameOf)).toArray() : series.getTrials().toArray();
+  private static List<Trial> trials(Series series) {
+    return OpenStudy.isBlind(series) ? series.getTrials().stream().sorted(Comparator.comparing(OpenStudy::nameOf)).toList() : series.getTrials();
   }
 
   @Override
@@ -53,6 +55,12 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
   public Object getParent(Object element) {
     if (element instanceof Branch branch) {
       return branch.study();
+    }
+    if (element instanceof Span span) {
+      return span.series();
+    }
+    if (element instanceof Trial trial && trial.eContainer() instanceof Series series && series.getTrials().size() > Span.MOST) {
+      return Span.of(series, trials(series)).stream().map(Span.class::cast).filter(s -> s.trials().contains(trial)).findFirst().orElse(null);
     }
     if (element instanceof EObject object) {
       EObject container = object.eContainer();
@@ -80,6 +88,7 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
     return switch (element) {
       case OpenStudy study -> (study.session().isDirty() ? "*" : "") + study.name();
       case Branch branch -> Words.of(branch.key());
+      case Span span -> Words.of("tree.span", span.from() + 1, span.from() + span.trials().size());
       case EObject object -> OpenStudy.nameOf(object);
       default -> String.valueOf(element);
     };
@@ -103,6 +112,7 @@ final class StudyTree extends StyledCellLabelProvider implements ITreeContentPro
       case Context context -> Icon.CONTEXT.image();
       case EvidenceSheet sheet -> Icon.EVIDENCE.image();
       case Series series -> Icon.SERIES.image();
+      case Span span -> Icon.TRIAL.image();
       case Trial trial -> Icon.TRIAL.image();
       case daubline.model.Reconstruction r -> Icon.RECONSTRUCTION.image();
       case daubline.model.FurnaceBuild b -> Icon.DAUBLINE.image();

@@ -1,5 +1,6 @@
 package daubline.ui.views;
 
+import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.look.Pages;
 import daubline.ui.look.Themes;
@@ -13,6 +14,7 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.PlatformUI;
@@ -30,7 +32,10 @@ public final class StudyView extends ViewPart {
 
   @Override
   public void createPartControl(Composite parent) {
-    tree = new TreeViewer(parent, SWT.V_SCROLL | SWT.H_SCROLL | SWT.MULTI);
+    Composite page = Pages.tight(parent, 1);
+    Composite bar = new Composite(page, SWT.NONE);
+    bar.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    tree = new TreeViewer(page, SWT.V_SCROLL | SWT.H_SCROLL | SWT.MULTI);
     StudyTree content = new StudyTree();
     tree.setUseHashlookup(true);
     tree.setContentProvider(content);
@@ -38,6 +43,8 @@ public final class StudyView extends ViewPart {
     tree.setInput(Studies.get());
     tree.addOpenListener(e -> open(tree.getStructuredSelection()));
     tree.addSelectionChangedListener(e -> Sheets.studyOf(tree.getStructuredSelection().getFirstElement()).ifPresent(Studies.get()::setCurrent));
+    tree.getControl().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    new TreeFind(bar, tree, StudyTree::text);
     Pages.named(tree.getControl(), Words.of("tree.name"), "");
     MenuManager menu = new MenuManager();
     tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
@@ -69,10 +76,15 @@ public final class StudyView extends ViewPart {
     if (now > studies) {
       OpenStudy latest = Studies.get().all().get(now - 1);
       tree.expandToLevel(latest, 1);
-      Branch.of(latest).stream().filter(b -> b.content().size() <= FEW).forEach(b -> tree.expandToLevel(b, TreeViewer.ALL_LEVELS));
+      Branch.of(latest).stream().filter(b -> b.content().size() <= FEW).forEach(b -> tree.expandToLevel(b, isLong(b) ? 2 : TreeViewer.ALL_LEVELS));
       tree.setSelection(new StructuredSelection(latest), true);
     }
     studies = now;
+  }
+
+  /** Whether a series has so many trials that they are taken together; then they stay closed. */
+  private static boolean isLong(Branch branch) {
+    return branch.content().stream().anyMatch(o -> o instanceof Series series && series.getTrials().size() > Span.MOST);
   }
 
   /** Selects an object and makes it visible. */

@@ -55,6 +55,11 @@ final class TableModel implements GridModel {
     return table.columns().get(column).fullHeading();
   }
 
+  @Override
+  public String columnId(int column) {
+    return table.columns().get(column).id();
+  }
+
   /** The variable of the column where it is one; otherwise what the table as a whole says. */
   @Override
   public List<Explanation> explain(int column, int row) {

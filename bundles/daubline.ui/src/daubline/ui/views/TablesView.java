@@ -31,7 +31,7 @@ public final class TablesView extends StudyPart {
   protected void fill(Composite area) {
     Composite page = Pages.plain(area, 1);
     choice = new Combo(page, SWT.READ_ONLY);
-    choice.setItems(Tables.all().stream().map(TableSpec::title).toArray(String[]::new));
+    choice.setItems(Tables.all().stream().map(TableSpec::title).map(Words::said).toArray(String[]::new));
     choice.select(0);
     choice.setData("id", "table");
     Pages.named(choice, Words.of("tables.choose"), "");
@@ -52,8 +52,16 @@ public final class TablesView extends StudyPart {
     }
   }
 
+  /** Shows a table by its short name. */
+  public void choose(String id) {
+    java.util.stream.IntStream.range(0, Tables.all().size()).filter(i -> Tables.all().get(i).id().equals(id)).findFirst().ifPresent(i -> {
+      choice.select(i);
+      rebuild();
+    });
+  }
+
   private void rebuild() {
-    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown);
+    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording());
     model.show(table, shown);
     caption.setText(table == null ? Words.of("none.open") : table.caption() + (table.notes().isEmpty() ? "" : "\n" + String.join("\n", table.notes())));
     if (grid != null) {
@@ -62,7 +70,7 @@ public final class TablesView extends StudyPart {
     }
     if (table != null) {
       grid = new Grid(holder, table.title(), model);
-      grid.control().setData("id", "preview");
+      grid.control().setData("id", "table-" + table.id());
     }
     holder.getParent().layout(true, true);
   }

@@ -21,6 +21,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
@@ -44,12 +45,17 @@ public final class WhereFromView extends ViewPart {
   public void createPartControl(Composite parent) {
     veil = new Veil(parent);
     described = new Described(veil.body());
-    tree = new TreeViewer(described.body(), SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
+    Composite page = Pages.tight(described.body(), 1);
+    Composite bar = new Composite(page, SWT.NONE);
+    bar.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    tree = new TreeViewer(page, SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
     tree.setContentProvider(new Content());
     tree.setLabelProvider(new Labels());
     ColumnViewerToolTipSupport.enableFor(tree);
     tree.addOpenListener(e -> open());
     tree.getControl().setData("id", "wherefrom");
+    tree.getControl().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    new TreeFind(bar, tree, line -> ((Trail) line).value().isEmpty() ? ((Trail) line).what() : ((Trail) line).what() + ": " + ((Trail) line).value());
     Pages.named(tree.getControl(), Words.of("origin.name"), "");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.whereFrom");
     Chosen.onChange(refresher);
@@ -61,7 +67,7 @@ public final class WhereFromView extends ViewPart {
   private void refresh() {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
-      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t}).orElse(new Trail[0]));
+      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t.in(Words.wording())}).orElse(new Trail[0]));
       tree.expandToLevel(Chosen.trail().filter(t -> steps(t) > MANY).isPresent() ? FEW_LEVELS : OPEN_LEVELS);
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
@@ -112,7 +118,7 @@ public final class WhereFromView extends ViewPart {
       List<Trail> from = new ArrayList<>(step.from());
       if (!step.subject().isEmpty()) {
         Studies.get().current().ifPresent(study -> study.session().find(step.subject(), Identified.class).filter(o -> o instanceof Reading || from.isEmpty())
-            .ifPresent(o -> new EntryOrigins(study.session()).of(o, step.what(), step.value()).from().stream()
+            .ifPresent(o -> new EntryOrigins(study.session()).of(o, step.what(), step.value()).from().stream().map(t -> t.in(Words.wording()))
                 .filter(t -> !from.contains(t) && !t.subject().equals(step.subject())).forEach(from::add)));
       }
       return from;

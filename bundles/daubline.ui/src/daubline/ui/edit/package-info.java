@@ -1,0 +1,2 @@
+/** What the Edit menu does to whatever has the keyboard: copy, paste, take out, select, find. */
+package daubline.ui.edit;
