@@ -109,7 +109,9 @@ class OriginsTest {
     Window.waitFor("Where From", () -> Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
     List<String> shown = new ArrayList<>();
     texts(Window.find("wherefrom", Tree.class).getItems(), shown);
-    assertTrue(shown.stream().anyMatch(t -> t.contains("citation") || t.contains("as typed") || t.contains("printed as")), shown.toString());
+    Window.view(Parts.BESIDE, Object.class);
+    choose("beside", 0);
+    assertTrue(shown.stream().anyMatch(t -> t.contains("citation") || t.contains("as typed") || t.contains("printed as") || t.contains("method")), shown.toString());
   }
 
   /** F8 on a cell opens Where From; a value changed in this session says what stood there before, by which change. */
