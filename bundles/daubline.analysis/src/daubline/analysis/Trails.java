@@ -42,6 +42,7 @@ final class Trails {
     if (reading.getTyped() != null) {
       from.add(Trail.of("as typed", (reading.getTyped() + " " + text(reading.getUnit())).strip()));
     }
+    converted(reading, variable).ifPresent(from::add);
     if (reading instanceof Claim claim && !claim.getInputs().isEmpty()) {
       from.add(calculated(claim));
     }
@@ -52,6 +53,13 @@ final class Trails {
     from.addAll(earlier(reading, variable));
     return new Trail(what, variable.map(v -> Printed.withUnit(Readings.amount(reading), v.unit())).orElseGet(() -> bare(reading)),
         text(reading.getId()), from);
+  }
+
+  /** The step from the unit that was typed to the one that is shown; empty where they are the same. */
+  private static Optional<Trail> converted(Reading reading, Optional<Variable> variable) {
+    boolean other = reading.getTyped() != null && !text(reading.getUnit()).isBlank() && variable.isPresent() && Readings.amount(reading).isNumber()
+        && !Units.find(variable.get().quantity(), reading.getUnit()).equals(Optional.of(variable.get().unit()));
+    return other ? Optional.of(Trail.of("converted", reading.getTyped().strip() + " " + reading.getUnit() + " = " + Printed.withUnit(Readings.amount(reading), variable.get().unit()))) : Optional.empty();
   }
 
   /** What the value was before each change that was saved, the oldest first. */

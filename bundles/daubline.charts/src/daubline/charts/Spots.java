@@ -46,6 +46,12 @@ public final class Spots {
   private Spots() {
   }
 
+  /** What a figure shows when it is painted as wide as it is printed. */
+  public static List<Spot> of(Figure figure) {
+    double width = FigureWriter.points(figure.widthMm());
+    return of(figure, new Rectangle2D.Double(0, 0, width, figure.height(width)));
+  }
+
   /** What a figure shows when it is painted in an area. */
   public static List<Spot> of(Figure figure, Rectangle2D area) {
     Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();

@@ -25,11 +25,6 @@ class MarksTest {
   /** Steps into a trail after which an entry must have been met. */
   private static final int DEEPEST = 12;
 
-  private static List<Spots.Spot> spots(Figure figure) {
-    double width = FigureWriter.points(figure.widthMm());
-    return Spots.of(figure, new Rectangle2D.Double(0, 0, width, figure.height(width)));
-  }
-
   @ParameterizedTest
   @ValueSource(strings = {"seeds/aldervale", "seeds/open-smelts"})
   void everyMarkOfEveryFigureLeadsToAnEntry(String study) throws Exception {
@@ -37,7 +32,7 @@ class MarksTest {
     try (StudySession session = StudySession.read(Path.of(study))) {
       StudyResults results = StudyComparison.of(session, new ComparisonOptions(false, List.of(), List.of(), 100, 1, 1));
       for (NamedFigure figure : Figures.all().stream().flatMap(s -> s.all(results).stream()).toList()) {
-        List<Spots.Spot> spots = spots(figure.figure());
+        List<Spots.Spot> spots = Spots.of(figure.figure());
         if (spots.isEmpty()) {
           wrong.add(figure.id() + ": no mark says where it comes from");
         }
@@ -78,7 +73,7 @@ class MarksTest {
       for (NamedFigure figure : Figures.all().stream().flatMap(s -> s.all(results).stream()).toList()) {
         double width = FigureWriter.points(figure.figure().widthMm());
         Rectangle2D area = new Rectangle2D.Double(-6, -6, width + 12, figure.figure().height(width) + 12);
-        assertFalse(spots(figure.figure()).stream().anyMatch(s -> !area.contains(s.shape().getBounds2D().getCenterX(), s.shape().getBounds2D().getCenterY())), figure.id());
+        assertFalse(Spots.of(figure.figure()).stream().anyMatch(s -> !area.contains(s.shape().getBounds2D().getCenterX(), s.shape().getBounds2D().getCenterY())), figure.id());
       }
     }
   }

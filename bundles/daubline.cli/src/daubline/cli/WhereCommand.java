@@ -7,7 +7,6 @@ import daubline.analysis.StudyResults;
 import daubline.analysis.StudySnapshot;
 import daubline.base.Trail;
 import daubline.charts.FigureSpec;
-import daubline.charts.FigureWriter;
 import daubline.charts.Figures;
 import daubline.charts.NamedFigure;
 import daubline.charts.Spots;
@@ -20,7 +19,6 @@ import daubline.export.TableSpec;
 import daubline.export.Tables;
 import daubline.model.Identified;
 import daubline.session.StudySession;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -118,8 +116,7 @@ final class WhereCommand implements Callable<Integer> {
   private void marks(StudyResults results, FigureSpec spec, List<String> lines) {
     for (NamedFigure figure : spec.all(results)) {
       if (figure.id().equals(what) || spec.id().equals(what)) {
-        double width = FigureWriter.points(figure.figure().widthMm());
-        Spots.of(figure.figure(), new Rectangle2D.Double(0, 0, width, figure.figure().height(width))).stream().map(s -> s.from().get())
+        Spots.of(figure.figure()).stream().map(s -> s.from().get())
             .filter(t -> holding.isEmpty() || holds(t.what() + " " + t.value())).map(t -> text(figure.title(), t)).distinct().forEach(lines::add);
       }
     }

@@ -61,11 +61,11 @@ final class Keys {
 
   /** Presses a key while another, such as Ctrl, is held down. */
   static void chord(int held, char character) {
-    chord(held, character, character);
+    together(held, character, character);
   }
 
   /** Presses any key while another, such as Shift, is held down. */
-  static void chord(int held, int keyCode, char character) {
+  static void together(int held, int keyCode, char character) {
     send(SWT.KeyDown, held, (char) 0);
     send(SWT.KeyDown, keyCode, character);
     send(SWT.KeyUp, keyCode, character);

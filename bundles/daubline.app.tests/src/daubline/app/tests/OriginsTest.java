@@ -13,7 +13,6 @@ import daubline.ui.views.FigureCanvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -61,12 +60,13 @@ class OriginsTest {
     Keys.rest(200);
   }
 
-  /** The middle of a mark that is not scrolled out of sight. */
+  /** The middle of the first mark, scrolled to where it is seen. */
   private static Point inSight(FigureCanvas canvas) {
     ScrolledComposite scroll = (ScrolledComposite) canvas.getParent().getParent();
-    return IntStream.range(0, canvas.marks().size()).mapToObj(canvas::middle)
-        .filter(p -> scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, p)) && scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, new Point(p.x, p.y + 40))))
-        .findFirst().orElseThrow();
+    Point at = canvas.middle(0);
+    scroll.setOrigin(Math.max(0, at.x - scroll.getClientArea().width / 2), Math.max(0, at.y - scroll.getClientArea().height / 2));
+    Window.pump();
+    return at;
   }
 
   private static FigureCanvas drawn() {
@@ -94,7 +94,7 @@ class OriginsTest {
     FigureCanvas canvas = drawn();
     Point mark = inSight(canvas);
     Window.waitFor("the pointer to be told what it rests on", () -> {
-      move(canvas, new Point(mark.x, mark.y + 40));
+      move(canvas, new Point(mark.x + 1, mark.y + 1));
       move(canvas, mark);
       return canvas.getToolTipText() != null && canvas.getToolTipText().contains("FeO");
     });
@@ -109,7 +109,9 @@ class OriginsTest {
     Window.waitFor("Where From", () -> Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
     List<String> shown = new ArrayList<>();
     texts(Window.find("wherefrom", Tree.class).getItems(), shown);
-    assertTrue(shown.stream().anyMatch(t -> t.contains("citation") || t.contains("as typed") || t.contains("printed as")), shown.toString());
+    Window.view(Parts.BESIDE, Object.class);
+    choose("beside", 0);
+    assertTrue(shown.stream().anyMatch(t -> t.contains("citation") || t.contains("as typed") || t.contains("printed as") || t.contains("method")), shown.toString());
   }
 
   /** F8 on a cell opens Where From; a value changed in this session says what stood there before, by which change. */
@@ -127,7 +129,7 @@ class OriginsTest {
     Keys.plainly(() -> Keys.press(SWT.F8, (char) 0));
     Window.waitFor("Where From", () -> Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
     Trail trail = Chosen.trail().orElseThrow();
-    assertTrue(trail.asText().contains("before the change “Weighed again”") && trail.asText().contains(before + " → " + before + "5"), trail.asText());
+    assertTrue(trail.asText().contains("before the change “Weighed again”") && trail.asText().contains(before + " " + value.getUnit() + " → " + before + "5 " + value.getUnit()), trail.asText());
     assertTrue(trail.asText().contains("part of: trial " + trial.getName()), trail.asText());
     study.session().undo();
     assertTrue(value.getEarlier().isEmpty(), "undo takes it back");

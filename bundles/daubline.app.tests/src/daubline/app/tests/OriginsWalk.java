@@ -81,6 +81,7 @@ final class OriginsWalk {
     look(where);
     for (String id : List.of("table", "figure", "beside", "compare.map")) {
       Optional<Combo> combo = Window.all(Window.shell()).stream().filter(c -> c instanceof Combo && c.isVisible() && id.equals(c.getData("id"))).map(Combo.class::cast).findFirst();
+      int before = combo.map(Combo::getSelectionIndex).orElse(-1);
       for (int i = 0; combo.isPresent() && i < combo.get().getItemCount(); i++) {
         String title = combo.get().getItem(i);
         if (!id.equals("figure") || looked.add(title.replaceFirst("[:,].*", ""))) {
@@ -90,6 +91,10 @@ final class OriginsWalk {
           look(where + ", " + title);
         }
       }
+      combo.filter(c -> before >= 0).ifPresent(c -> {
+        c.select(before);
+        c.notifyListeners(SWT.Selection, new Event());
+      });
     }
   }
 

@@ -1,8 +1,11 @@
 package daubline.export.tables;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.analysis.balance.TrialBalance;
+import daubline.base.Printed;
 import daubline.base.Severity;
+import daubline.base.Trail;
 import daubline.engine.process.balance.ElementBalance;
 import daubline.engine.process.balance.ElementBalance.Entry;
 import daubline.export.Cell;
@@ -59,10 +62,26 @@ public final class BalanceTable extends Spec {
         finds.forEach(part -> row.add(mass(e.finds(), part)));
         row.addAll(List.of(Cell.fixed(e.out(), 3), Cell.plusMinus(e.remainder(), e.sigma()), e.in() > 0 ? Cell.fixed(e.remainderShare() * 100, 0) : Cell.EMPTY,
             Cell.text(e.closes() ? "yes" : "no")));
-        rows.add(row);
+        List<Trail> rests = results.snapshot().plans().find(balance.trial()).map(Origins::used).orElse(List.of());
+        rows.add(row.stream().map(cell -> from(cell, balance, e, rests)).toList());
       }
     }
     return rows;
+  }
+
+  /** Each number leads to the parts it was added up of, mass by share, and to what the balance rests on. */
+  private static Cell from(Cell cell, TrialBalance balance, ElementBalance e, List<Trail> rests) {
+    if (!cell.isPlainNumber()) {
+      return cell;
+    }
+    List<Trail> from = new ArrayList<>(e.sources().stream().map(s -> part("in with " + s.what(), s)).toList());
+    e.finds().forEach(s -> from.add(part("found in " + s.what(), s)));
+    from.addAll(rests);
+    return cell.from(Trail.reckoned(e.element() + " of " + balance.name(), cell.text(), "mass by share of the element; remainder = in − found", from));
+  }
+
+  private static Trail part(String what, Entry s) {
+    return Trail.of(what, Printed.fixed(s.amount(), 3) + " kg = " + Printed.fixed(s.mass(), 3) + " kg × " + Printed.number(s.share(), 4));
   }
 
   private static Cell mass(List<Entry> side, String part) {

@@ -1,8 +1,10 @@
 package daubline.export.tables;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.base.Material;
+import daubline.base.Trail;
 import daubline.base.ValueKind;
 import daubline.export.Cell;
 import daubline.export.Column;
@@ -30,7 +32,8 @@ public final class ChargingTable extends Spec {
   List<List<Cell>> rows(StudyResults results) {
     List<List<Cell>> rows = new ArrayList<>();
     for (TrialData trial : results.snapshot().trials()) {
-      results.snapshot().record().trial(trial.id()).map(Charges::of).filter(c -> !c.entries().isEmpty()).ifPresent(c -> rows.add(row(trial, c)));
+      results.snapshot().record().trial(trial.id()).map(Charges::of).filter(c -> !c.entries().isEmpty())
+          .ifPresent(c -> rows.add(row(trial, c).stream().map(cell -> from(trial, cell, c)).toList()));
     }
     return rows;
   }
@@ -43,6 +46,12 @@ public final class ChargingTable extends Spec {
     return List.of(Cell.text(trial.name()), Cell.fixed(charges.entries().size(), 0), Cell.fixed(ore, 0), mass(charges, Material.ORE),
         mass(charges, Material.CHARCOAL), mass(charges, Material.FLUX), fuel > 0 ? Cell.fixed(charges.mass(Material.ORE) / fuel, 2) : Cell.EMPTY,
         Cell.fixed(first, 0), Cell.fixed(last, 0), ore > 1 ? Cell.fixed((last - first) / (ore - 1), 1) : Cell.EMPTY, Cell.fixed(charges.unweighed(), 0));
+  }
+
+  /** Each number of the row is worked out of the charges of the log. */
+  private static Cell from(TrialData trial, Cell cell, Charges charges) {
+    return cell.isPlainNumber() ? cell.from(Trail.reckoned("Charges of " + trial.name(), cell.text(), "summed or counted over the charges of the run log", charges.entries().stream().map(Origins::entry).toList()))
+        : cell;
   }
 
   private static Cell mass(Charges charges, Material material) {

@@ -1,9 +1,12 @@
 package daubline.export.tables;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.analysis.record.PieceData;
 import daubline.analysis.record.TrialRecord;
+import daubline.base.Stage;
+import daubline.base.Trail;
 import daubline.engine.process.balance.Yield;
 import daubline.export.Cell;
 import daubline.export.Column;
@@ -13,6 +16,11 @@ import java.util.stream.Stream;
 
 /** Yields, each by its own name and formula; none is called yield alone. */
 public final class YieldsTable extends RecordTable {
+
+  private static final String PER_ORE = "mass of the bloom as extracted, slag included, over ore as charged";
+  private static final String FORGED = "over the mass of the pieces that were forged";
+  private static final String IRON = "bloom times its share of metal, over dry ore times its share of iron";
+  private static final String CHARGED = "as stated for the fire, otherwise summed from the log";
 
   /** The table. */
   public YieldsTable() {
@@ -36,8 +44,28 @@ public final class YieldsTable extends RecordTable {
     if (!ore.isKnown() && !charcoal.isKnown() && !bloom.isKnown()) {
       return Stream.empty();
     }
-    return Stream.of(List.of(Cell.text(trial.name()), ore.cell(), charcoal.cell(), bloom.cell(), bloom.over(ore, 100), forged(record, "billet_mass"),
-        forged(record, "bar_mass"), charcoal.over(bloom, 1), named(results, trial, Yield.IRON_RECOVERY, 100), named(results, trial, Yield.SLAG_PER_METAL, 1)));
+    List<Trail> oreFrom = charged(results, trial, record, "ore_total");
+    List<Trail> fuelFrom = charged(results, trial, record, "charcoal_total");
+    List<Trail> bloomFrom = Origins.of(results.snapshot(), trial, "bloom_mass");
+    List<Trail> balance = results.snapshot().plans().find(trial.id()).map(Origins::used).orElse(List.of());
+    return Stream.of(List.of(Cell.text(trial.name()), from(ore.cell(), "Ore charged", CHARGED, oreFrom), from(charcoal.cell(), "Charcoal charged", CHARGED, fuelFrom),
+        from(bloom.cell(), "Bloom", "sum of the blooms weighed", bloomFrom), from(bloom.over(ore, 100), "Bloom ÷ ore", PER_ORE, bloomFrom, oreFrom),
+        from(forged(record, "billet_mass"), "Billet ÷ bloom forged", FORGED, Origins.of(results.snapshot(), trial, "billet_mass", "bloom_mass")),
+        from(forged(record, "bar_mass"), "Bar ÷ billet", FORGED, Origins.of(results.snapshot(), trial, "bar_mass", "billet_mass")),
+        from(charcoal.over(bloom, 1), "Charcoal ÷ bloom", "charcoal charged over the mass of the bloom", fuelFrom, bloomFrom),
+        from(named(results, trial, Yield.IRON_RECOVERY, 100), "Iron in metal ÷ iron in ore", IRON, balance, bloomFrom),
+        from(named(results, trial, Yield.SLAG_PER_METAL, 1), "Slag ÷ metal", "slag weighed over the metal in the bloom", balance, bloomFrom, trial.found().residues().stream().map(r -> r.trail()).toList())));
+  }
+
+  /** The statements of a total, or the charges of the log that it was summed from. */
+  private static List<Trail> charged(StudyResults results, TrialData trial, TrialRecord record, String variable) {
+    List<Trail> stated = trial.at(Stage.AS_FIRED, variable).stream().map(s -> s.trail()).toList();
+    return stated.isEmpty() ? Origins.charges(record) : stated;
+  }
+
+  @SafeVarargs
+  private static Cell from(Cell cell, String what, String how, List<Trail>... from) {
+    return cell.isPlainNumber() ? cell.from(Trail.reckoned(what, cell.text(), how, Stream.of(from).flatMap(List::stream).distinct().toList())) : cell;
   }
 
   /** A yield that needs the iron of ore and metal; empty where the balance cannot tell it, or only forecasts it. */
@@ -73,9 +101,9 @@ public final class YieldsTable extends RecordTable {
 
   @Override
   List<String> notes(StudyResults results) {
-    return List.of("Bloom ÷ ore: mass of the bloom as extracted, slag included, over ore as charged; it is no recovery of iron.",
-        "Billet ÷ bloom forged and bar ÷ billet: over the mass of the pieces that were forged.",
-        "Iron in metal ÷ iron in ore: bloom times its share of metal, over dry ore times its share of iron. Slag ÷ metal: slag weighed over the same metal.",
-        "Ore and charcoal as stated for the fire, otherwise summed from the log.");
+    return List.of("Bloom ÷ ore: " + PER_ORE + "; it is no recovery of iron.",
+        "Billet ÷ bloom forged and bar ÷ billet: " + FORGED + ".",
+        "Iron in metal ÷ iron in ore: " + IRON + ". Slag ÷ metal: slag weighed over the same metal.",
+        "Ore and charcoal " + CHARGED + ".");
   }
 }

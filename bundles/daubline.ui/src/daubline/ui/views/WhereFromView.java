@@ -14,6 +14,7 @@ import daubline.ui.study.Chosen;
 import daubline.ui.study.Studies;
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -50,6 +51,7 @@ public final class WhereFromView extends ViewPart {
     tree = new TreeViewer(page, SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
     tree.setContentProvider(new Content());
     tree.setLabelProvider(new Labels());
+    ColumnViewerToolTipSupport.enableFor(tree);
     tree.addOpenListener(e -> open());
     tree.getControl().setData("id", "wherefrom");
     tree.getControl().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -116,7 +118,7 @@ public final class WhereFromView extends ViewPart {
       List<Trail> from = new ArrayList<>(step.from());
       if (!step.subject().isEmpty()) {
         Studies.get().current().ifPresent(study -> study.session().find(step.subject(), Identified.class).filter(o -> o instanceof Reading || from.isEmpty())
-            .ifPresent(o -> new EntryOrigins(study.session()).of(o, step.what(), step.value()).from().stream()
+            .ifPresent(o -> new EntryOrigins(study.session()).of(o, step.what(), step.value()).from().stream().map(t -> t.in(Words.wording()))
                 .filter(t -> !from.contains(t) && !t.subject().equals(step.subject())).forEach(from::add)));
       }
       return from;
@@ -134,6 +136,13 @@ public final class WhereFromView extends ViewPart {
   }
 
   private static final class Labels extends StyledCellLabelProvider {
+    /** The whole step, which may be wider than the view. */
+    @Override
+    public String getToolTipText(Object element) {
+      Trail trail = (Trail) element;
+      return trail.value().isEmpty() ? trail.what() : trail.what() + ": " + trail.value();
+    }
+
     @Override
     public void update(ViewerCell cell) {
       Trail trail = (Trail) cell.getElement();
