@@ -283,6 +283,11 @@ public final class Grid {
     return inside ? Optional.of(new org.eclipse.swt.graphics.Point(column, row)) : Optional.empty();
   }
 
+  /** Whether a point of the control lies on a cell, not on a heading or beside. */
+  public boolean isCell(int x, int y) {
+    return placeAt(x, y).filter(p -> p.y >= 0).isPresent();
+  }
+
   /** Whether a place is among the selected cells. */
   boolean isSelected(int column, int row) {
     return selection.isCellPositionSelected(column, row);
