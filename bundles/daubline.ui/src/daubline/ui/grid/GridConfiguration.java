@@ -185,7 +185,7 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   /** Any printable character begins to edit, also "≥" and "–", as F2 does; Delete takes away, and what is copied can be pasted in dialogs too. */
   @Override
   public void configureUiBindings(UiBindingRegistry bindings) {
-    IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0 && (event.character >= ' ' && event.character != SWT.DEL || event.keyCode == SWT.F2);
+    IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND)) == 0 && (event.character >= ' ' && event.character != SWT.DEL || event.keyCode == SWT.F2);
     bindings.registerFirstKeyBinding(printable, (table, event) -> {
       // of several cells the first is opened; the platform would ask for a text for all in a dialog of its own
       if (grid.places().size() > 1) {
