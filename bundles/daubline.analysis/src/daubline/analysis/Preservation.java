@@ -82,7 +82,7 @@ public final class Preservation {
       return s;
     }
     String why = seen.kind() == ValueKind.NOT_PRESERVED ? "above it nothing could be seen, so it counts as not preserved" : "it may have gone on above, so it counts as a lower limit";
-    return new Statement(s.id(), seen, s.samplingFraction(), s.preservationLimit(), s.picked(),
+    return s.reading(seen,
         Trail.of("Could be seen up to " + Printed.millimetres(s.preservationLimit()) + ": " + why, "", s.trail()));
   }
 }

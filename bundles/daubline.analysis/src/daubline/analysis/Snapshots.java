@@ -3,6 +3,7 @@ package daubline.analysis;
 import daubline.analysis.balance.StudyBalances;
 import daubline.analysis.forecast.TrialPlans;
 import daubline.analysis.record.Recorder;
+import daubline.base.Confidence;
 import daubline.base.IronBasis;
 import daubline.base.Material;
 import daubline.base.Stage;
@@ -113,12 +114,12 @@ public final class Snapshots {
 
   private Statement statement(Reading reading, double preservationLimit) {
     return new Statement(text(reading.getId()), Readings.amount(reading), number(reading.getSamplingFraction()), preservationLimit,
-        reading.isPicked(), trails.of(reading));
+        reading.isPicked(), reading.getConfidence() == Confidence.LOW, trails.of(reading));
   }
 
   private ClassMass residue(ResidueMass residue) {
     return new ClassMass(residue.getResidueClass().getId(), text(residue.getResidueClass().getName()), Readings.amount(residue),
-        residue.getCount() == null ? -1 : residue.getCount(), number(residue.getSamplingFraction()), trails.of(residue));
+        residue.getCount() == null ? -1 : residue.getCount(), number(residue.getSamplingFraction()), residue.getConfidence() == Confidence.LOW, trails.of(residue));
   }
 
   private List<AnalysisData> analyses(List<Analysis> analyses) {

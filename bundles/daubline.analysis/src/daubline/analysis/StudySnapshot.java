@@ -2,11 +2,20 @@ package daubline.analysis;
 
 import daubline.analysis.balance.StudyBalances;
 import daubline.analysis.forecast.TrialPlans;
+import daubline.analysis.record.LotData;
+import daubline.analysis.record.PersonData;
+import daubline.analysis.record.ReconstructionData;
+import daubline.analysis.record.SeriesData;
 import daubline.analysis.record.StudyRecord;
+import daubline.analysis.record.WallData;
 import daubline.base.Variables;
 import daubline.engine.inference.ComparisonSettings;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A study as it stood at one moment, immutable; engines, tables and figures work on it.
@@ -39,6 +48,14 @@ public record StudySnapshot(String name, String digest, ComparisonSettings setti
   public StudySnapshot {
     trials = List.copyOf(trials);
     sheets = List.copyOf(sheets);
+  }
+
+  /** The names that people gave: no language changes them, even where they look like words of the tool. */
+  public Set<String> names() {
+    Stream<String> objects = Stream.of(trials.stream().map(TrialData::name), sheets.stream().flatMap(s -> Stream.of(s.sheet().name(), s.site(), s.period())),
+        record.people().stream().map(PersonData::name), record.lots().stream().map(LotData::name), record.series().stream().map(SeriesData::name),
+        record.hypotheses().stream().map(ReconstructionData::name), record.reconstructions().stream(), record.walls().stream().map(WallData::name)).flatMap(s -> s);
+    return Stream.concat(Stream.of(name), objects).filter(Objects::nonNull).collect(Collectors.toSet());
   }
 
   /** A trial by id. */

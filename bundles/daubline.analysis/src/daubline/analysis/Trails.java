@@ -1,15 +1,18 @@
 package daubline.analysis;
 
+import daubline.base.Amount;
 import daubline.base.Printed;
 import daubline.base.Trail;
 import daubline.base.Unit;
 import daubline.base.Units;
+import daubline.base.ValueKind;
 import daubline.base.Variable;
 import daubline.base.Variables;
 import daubline.model.Analysis;
 import daubline.model.Citation;
 import daubline.model.Claim;
 import daubline.model.DataFile;
+import daubline.model.Earlier;
 import daubline.model.Measurement;
 import daubline.model.Reading;
 import daubline.model.ResidueMass;
@@ -46,8 +49,30 @@ final class Trails {
       from.add(Trail.of("could be seen up to", join(Printed.millimetres(claim.getPreservationLimit()), claim.getLimitBecause())));
     }
     origin(reading, from);
+    from.addAll(earlier(reading, variable));
     return new Trail(what, variable.map(v -> Printed.withUnit(Readings.amount(reading), v.unit())).orElseGet(() -> bare(reading)),
         text(reading.getId()), from);
+  }
+
+  /** What the value was before each change that was saved, the oldest first. */
+  private static List<Trail> earlier(Reading reading, Optional<Variable> variable) {
+    List<Trail> all = new ArrayList<>();
+    for (int i = 0; i < reading.getEarlier().size(); i++) {
+      Earlier e = reading.getEarlier().get(i);
+      String after = i + 1 < reading.getEarlier().size() ? printed(reading.getEarlier().get(i + 1), variable) : said(reading.getTyped(), reading.getUnit(), reading.getKind(), reading.getValue(), variable);
+      Trail[] who = e.getBy() == null ? new Trail[0] : new Trail[] {Trail.entry("recorded by", text(e.getBy().getName()), text(e.getBy().getId()))};
+      all.add(Trail.of("before the change “" + text(e.getChange()) + "”, " + text(e.getUntil()), printed(e, variable) + " → " + after, who));
+    }
+    return all;
+  }
+
+  private static String printed(Earlier e, Optional<Variable> variable) {
+    return said(e.getTyped(), e.getUnit(), e.getKind(), e.getValue(), variable);
+  }
+
+  private static String said(String typed, String unit, ValueKind kind, Double value, Optional<Variable> variable) {
+    return typed != null ? (typed + " " + text(unit)).strip() : value != null ? variable.map(v -> Printed.withUnit(Amount.exact(value), v.unit())).orElseGet(() -> Printed.number(value))
+        : kind == null ? "nothing" : kind.word();
   }
 
   /** The formula and what was put into it, as typed. */

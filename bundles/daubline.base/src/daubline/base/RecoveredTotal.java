@@ -4,13 +4,14 @@ import java.util.List;
 
 /**
  * A total of what was recovered. It is a lower limit of what there was where only a share was dug or recovered, where that
- * share is not known of a deposit, or where something was found and not weighed.
+ * share is not known of a deposit, where the reading is doubtful, or where something was found and not weighed.
  *
  * @param total in kilograms; at least where it is a lower limit
  * @param share share of the whole that was dug or recovered, 0 to 1, NaN when not stated
  * @param unweighed classes that are there and not in the total
+ * @param doubtful whether it, or a mass in it, was read with low confidence: the share recovered is then as doubtful as the mass
  */
-public record RecoveredTotal(Amount total, double share, int unweighed) {
+public record RecoveredTotal(Amount total, double share, int unweighed, boolean doubtful) {
 
   /** The variable in which sheets state a total. */
   public static final String VARIABLE = "residue_total";
@@ -20,8 +21,9 @@ public record RecoveredTotal(Amount total, double share, int unweighed) {
    *
    * @param mass in kilograms, or why there is none
    * @param share share recovered of this class, NaN when not stated
+   * @param doubtful whether it was read with low confidence
    */
-  public record Part(Amount mass, double share) {
+  public record Part(Amount mass, double share, boolean doubtful) {
   }
 
   /** Whether the whole is as much or more. */
@@ -34,10 +36,11 @@ public record RecoveredTotal(Amount total, double share, int unweighed) {
    *
    * @param share share of the whole that was recovered, NaN when not stated
    * @param whole whether it counts as the whole when no share is stated, as the remains of an own trial do
+   * @param doubtful whether it was read with low confidence
    */
-  public static RecoveredTotal stated(Amount total, double share, boolean whole) {
+  public static RecoveredTotal stated(Amount total, double share, boolean whole, boolean doubtful) {
     boolean isTotal = total.kind() == ValueKind.EXACT || total.kind() == ValueKind.PLUS_MINUS;
-    return new RecoveredTotal(isTotal && !isWhole(share, whole) ? Amount.atLeast(total.value()) : total, share, 0);
+    return new RecoveredTotal(isTotal && (doubtful || !isWhole(share, whole)) ? Amount.atLeast(total.value()) : total, share, 0, doubtful);
   }
 
   private static boolean isWhole(double share, boolean whole) {
@@ -55,13 +58,14 @@ public record RecoveredTotal(Amount total, double share, int unweighed) {
     List<Amount> weighed = parts.stream().map(Part::mass).filter(Amount::isNumber).toList();
     int unweighed = (int) parts.stream().map(Part::mass).filter(a -> a.kind() == ValueKind.NOT_WEIGHED || a.kind() == ValueKind.PRESENT).count();
     double share = share(parts, sheetShare);
+    boolean doubtful = parts.stream().anyMatch(p -> p.doubtful() && p.mass().isNumber());
     if (weighed.isEmpty()) {
-      return new RecoveredTotal(Amount.of(ValueKind.NOT_RECORDED), share, unweighed);
+      return new RecoveredTotal(Amount.of(ValueKind.NOT_RECORDED), share, unweighed, doubtful);
     }
     double sum = weighed.stream().mapToDouble(Amount::value).sum();
     double variance = weighed.stream().mapToDouble(a -> Math.pow(a.sigmaOr(0), 2)).sum();
-    boolean least = unweighed > 0 || !isWhole(share, whole) || weighed.stream().anyMatch(a -> a.kind() == ValueKind.AT_LEAST);
-    return new RecoveredTotal(least ? Amount.atLeast(sum) : variance > 0 ? Amount.plusMinus(sum, Math.sqrt(variance)) : Amount.exact(sum), share, unweighed);
+    boolean least = unweighed > 0 || doubtful || !isWhole(share, whole) || weighed.stream().anyMatch(a -> a.kind() == ValueKind.AT_LEAST);
+    return new RecoveredTotal(least ? Amount.atLeast(sum) : variance > 0 ? Amount.plusMinus(sum, Math.sqrt(variance)) : Amount.exact(sum), share, unweighed, doubtful);
   }
 
   private static double share(List<Part> parts, double sheetShare) {
@@ -85,10 +89,17 @@ public record RecoveredTotal(Amount total, double share, int unweighed) {
 
   /** Why it is a lower limit; empty when it is none. */
   public String why() {
-    String recovered = Double.isNaN(share) ? "share recovered not stated" : share < 1 ? percent() + " of it recovered" : "";
-    String open = unweighed == 0 ? "" : unweighed + (unweighed == 1 ? " class" : " classes") + " not weighed";
-    String both = recovered + (recovered.isEmpty() || open.isEmpty() ? "" : "; ") + open;
-    return !isLeast() ? "" : Double.isNaN(share) && unweighed > 0 ? open : both.isEmpty() ? "a lower limit as stated" : both;
+    if (!isLeast()) {
+      return "";
+    }
+    String other = join(doubtful ? "read with low confidence" : "", unweighed == 0 ? "" : unweighed + (unweighed == 1 ? " class" : " classes") + " not weighed");
+    String recovered = Double.isNaN(share) ? other.isEmpty() ? "share recovered not stated" : "" : share < 1 ? percent() + " of it recovered" : "";
+    String all = join(recovered, other);
+    return all.isEmpty() ? "a lower limit as stated" : all;
+  }
+
+  private static String join(String one, String other) {
+    return one + (one.isEmpty() || other.isEmpty() ? "" : "; ") + other;
   }
 
   /** The share in per cent, with its sign. */

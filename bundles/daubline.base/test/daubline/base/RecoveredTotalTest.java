@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class RecoveredTotalTest {
 
   private static Part part(double mass, double share) {
-    return new Part(Amount.exact(mass), share);
+    return new Part(Amount.exact(mass), share, false);
   }
 
   @Test
@@ -31,23 +31,34 @@ class RecoveredTotalTest {
 
   @Test
   void whatWasNotWeighedMakesALowerLimitAndZeroDoesNot() {
-    List<Part> parts = List.of(part(12, 1), new Part(Amount.of(ValueKind.NOT_WEIGHED), Double.NaN), part(0, 1), new Part(Amount.of(ValueKind.NOT_RECORDED), Double.NaN));
+    List<Part> parts = List.of(part(12, 1), new Part(Amount.of(ValueKind.NOT_WEIGHED), Double.NaN, false), part(0, 1), new Part(Amount.of(ValueKind.NOT_RECORDED), Double.NaN, false));
     assertEquals("at least 12\u00A0kg (1 class not weighed)", RecoveredTotal.sum(parts, 1, false).text());
-    assertFalse(RecoveredTotal.sum(List.of(new Part(Amount.of(ValueKind.NOT_WEIGHED), 1)), 1, true).total().isNumber());
+    assertFalse(RecoveredTotal.sum(List.of(new Part(Amount.of(ValueKind.NOT_WEIGHED), 1, false)), 1, true).total().isNumber());
   }
 
   @Test
   void uncertaintiesAddUpInQuadrature() {
-    RecoveredTotal total = RecoveredTotal.sum(List.of(new Part(Amount.plusMinus(10, 0.3), 1), new Part(Amount.plusMinus(5, 0.4), 1)), 1, false);
+    RecoveredTotal total = RecoveredTotal.sum(List.of(new Part(Amount.plusMinus(10, 0.3), 1, false), new Part(Amount.plusMinus(5, 0.4), 1, false)), 1, false);
     assertEquals(Amount.plusMinus(15, 0.5), total.total());
   }
 
   @Test
   void whatSaysMoreThanATotalStaysAsItIs() {
-    assertEquals(Amount.range(3, 5), RecoveredTotal.stated(Amount.range(3, 5), 0.5, false).total());
-    assertEquals(Amount.atLeast(3), RecoveredTotal.stated(Amount.atLeast(3), 1, false).total());
-    assertTrue(RecoveredTotal.stated(Amount.plusMinus(31, 2), 0.5, false).isLeast());
-    assertEquals("at least 31\u00A0kg (50\u00A0% of it recovered)", RecoveredTotal.stated(Amount.exact(31), 0.5, true).text());
-    assertEquals("31\u00A0kg", RecoveredTotal.stated(Amount.exact(31), 1, false).text());
+    assertEquals(Amount.range(3, 5), RecoveredTotal.stated(Amount.range(3, 5), 0.5, false, false).total());
+    assertEquals(Amount.atLeast(3), RecoveredTotal.stated(Amount.atLeast(3), 1, false, false).total());
+    assertTrue(RecoveredTotal.stated(Amount.plusMinus(31, 2), 0.5, false, false).isLeast());
+    assertEquals("at least 31\u00A0kg (50\u00A0% of it recovered)", RecoveredTotal.stated(Amount.exact(31), 0.5, true, false).text());
+    assertEquals("31\u00A0kg", RecoveredTotal.stated(Amount.exact(31), 1, false, false).text());
+  }
+
+  /** Who doubts the mass doubts that it was all: the share that goes with it is as doubtful. */
+  @Test
+  void aReadingOfLowConfidenceIsALowerLimitEvenOfAWholeDeposit() {
+    assertEquals("at least 31\u00A0kg (read with low confidence)", RecoveredTotal.stated(Amount.exact(31), 1, false, true).text());
+    assertEquals("at least 31\u00A0kg (50\u00A0% of it recovered; read with low confidence)", RecoveredTotal.stated(Amount.exact(31), 0.5, false, true).text());
+    RecoveredTotal sum = RecoveredTotal.sum(List.of(part(10, 1), new Part(Amount.exact(2.3), 1, true)), 1, false);
+    assertEquals("at least 12.3\u00A0kg (read with low confidence)", sum.text());
+    assertEquals("12.3\u00A0kg", RecoveredTotal.sum(List.of(part(12.3, 1), new Part(Amount.of(ValueKind.NOT_RECORDED), 1, true)), 1, false).text(), "a doubt about nothing");
+    assertEquals(Amount.range(3, 5), RecoveredTotal.stated(Amount.range(3, 5), 1, false, true).total());
   }
 }

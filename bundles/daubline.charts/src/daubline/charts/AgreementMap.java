@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.base.Printed;
 import daubline.engine.inference.Comparison;
@@ -107,6 +108,7 @@ final class AgreementMap implements FigureSpec {
         return;
       }
       Comparison c = comparison.get();
+      pen.spot(cell, () -> Origins.agreement(c));
       double share = 0.06 + 0.84 * c.agreement() / 100;
       Color text = share > 0.5 ? palette.paper() : palette.ink();
       pen.color(mix(palette.paper(), palette.color(2), share)).fill(cell).color(palette.quiet()).line(0.3f).draw(cell);

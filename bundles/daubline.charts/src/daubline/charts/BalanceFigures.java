@@ -1,7 +1,9 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.analysis.balance.TrialBalance;
+import daubline.base.Trail;
 import daubline.engine.process.balance.ElementBalance;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -40,7 +42,8 @@ final class BalanceFigures implements FigureSpec {
   public List<NamedFigure> all(StudyResults results) {
     List<Stream> streams = new ArrayList<>();
     for (TrialBalance balance : results.snapshot().balances().all()) {
-      balance.elements().stream().filter(e -> e.element().equals(IRON) && e.in() > 0).forEach(e -> streams.add(new Stream(balance.name(), e)));
+      balance.elements().stream().filter(e -> e.element().equals(IRON) && e.in() > 0).forEach(e -> streams.add(new Stream(balance.name(), e,
+          results.snapshot().plans().find(balance.trial()).map(Origins::used).orElse(List.of()))));
     }
     double most = streams.stream().mapToDouble(s -> Math.max(s.iron().in(), s.iron().out())).max().orElse(0);
     List<NamedFigure> sheets = new ArrayList<>();
@@ -52,7 +55,7 @@ final class BalanceFigures implements FigureSpec {
     return sheets;
   }
 
-  private record Stream(String trial, ElementBalance iron) {
+  private record Stream(String trial, ElementBalance iron, List<Trail> rests) {
   }
 
   /** Several trials, two beside each other, all to one scale. */
@@ -81,7 +84,7 @@ final class BalanceFigures implements FigureSpec {
         double x = area.getX() + i % 2 * width;
         double y = area.getY() + i / 2 * (PANEL + GAP);
         pen.color(palette.ink()).text(Pen.fit(streams.get(i).trial(), Pen.LARGE, width - GAP), x, y + 9, Pen.LARGE, Pen.At.LEFT);
-        new BalanceStream(streams.get(i).iron(), (PANEL - HEADING - 30) / most).paint(pen, new Rectangle2D.Double(x, y + HEADING, width - GAP, PANEL - HEADING));
+        new BalanceStream(streams.get(i).trial(), streams.get(i).iron(), streams.get(i).rests(), (PANEL - HEADING - 30) / most).paint(pen, new Rectangle2D.Double(x, y + HEADING, width - GAP, PANEL - HEADING));
       }
     }
   }

@@ -1,6 +1,7 @@
 package daubline.charts;
 
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.process.balance.ElementBalance;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -15,15 +16,20 @@ final class BalanceStream {
   private static final double KNOT = 7;
   private static final double LINE = 10;
 
+  private final String trial;
   private final ElementBalance element;
+  private final List<Trail> rests;
   private final double scale;
 
   /**
    * A stream.
    *
+   * @param rests what the balance rests on
    * @param scale points for a kilogram
    */
-  BalanceStream(ElementBalance element, double scale) {
+  BalanceStream(String trial, ElementBalance element, List<Trail> rests, double scale) {
+    this.trial = trial;
+    this.rests = rests;
     this.element = element;
     this.scale = scale;
   }
@@ -66,11 +72,17 @@ final class BalanceStream {
       double room = Math.max(LINE, end.height());
       double from = y + (room - end.height()) / 2;
       band(pen, i, end, outer, from, knot, at);
+      pen.spot(new Rectangle2D.Double(Math.min(outer, knot) - (isLeft ? LEFT : 0), y, Math.abs(knot - outer) + (isLeft ? LEFT : RIGHT), room), () -> trail(end));
       String label = Pen.fit(end.label(), Pen.SMALL, (isLeft ? LEFT : RIGHT) - 5);
       pen.color(pen.palette().ink()).text(label, isLeft ? outer - 4 : outer + 4, y + room / 2 + 2.5, Pen.SMALL, isLeft ? Pen.At.RIGHT : Pen.At.LEFT);
       y += room + 3;
       at += end.height();
     }
+  }
+
+  private Trail trail(End end) {
+    return Trail.reckoned(element.element() + " of " + trial, end.label() + (end.remainder() ? "" : " kg"), end.remainder() ? "remainder = in − found, with its standard uncertainty"
+        : "mass × share of the element", rests);
   }
 
   private static void band(Pen pen, int number, End end, double outer, double from, double knot, double at) {

@@ -2,6 +2,7 @@ package daubline.charts;
 
 import daubline.analysis.StudyResults;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.stats.Biplot;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
@@ -142,6 +143,13 @@ final class BiplotFigure implements FigureSpec {
       List<Point2D> excavated = IntStream.range(0, plot.scores().length).filter(i -> slags.slags().get(i).excavated())
           .mapToObj(i -> at(frame, plot.scores()[i], scale)).toList();
       field(pen, excavated);
+      for (int i = 0; i < plot.scores().length; i++) {
+        SlagParts.Slag slag = slags.slags().get(i);
+        double[] score = plot.scores()[i];
+        Point2D p = at(frame, score, scale);
+        pen.spot(p.getX(), p.getY(), 4, () -> Trail.reckoned("Slag of " + slag.of() + " in the plane of log-ratios", Printed.number(score[0], 3) + "; " + Printed.number(score[1], 3),
+            "centred log-ratios of " + String.join(", ", slags.parts()) + ", first two principal components over all slags drawn", List.of(slag.from())));
+      }
       for (int i = 0; i < plot.scores().length; i++) {
         if (!slags.slags().get(i).excavated()) {
           Point2D p = at(frame, plot.scores()[i], scale);

@@ -102,6 +102,8 @@ public final class ContourFigure implements Figure {
       double[] s = effects.burnt().design().settings().get(i);
       double px = axes.x(x.decode(s[across]));
       double py = axes.y(y.decode(s[up]));
+      int trial = i;
+      pen.spot(px, py, 5, () -> EffectPanels.trial(effects, trial, Labels.outcome(effects.outcome()), effects.outcome().values()[trial]));
       Bands.trial(pen, px, py, effects.outcome().values()[i], px > axes.x(x.low() + 0.7 * (x.high() - x.low())));
     }
   }

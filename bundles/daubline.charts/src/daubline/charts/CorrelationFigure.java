@@ -1,5 +1,7 @@
 package daubline.charts;
 
+import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.design.judge.DesignReview;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
@@ -34,7 +36,11 @@ public final class CorrelationFigure extends RowFigure {
       pen.color(palette.ink()).text((i + 1) + "  " + Pen.fit(names.get(i), Pen.NORMAL, NAMES - 28), left - 5, top + i * CELL + CELL * 0.72, Pen.NORMAL, Pen.At.RIGHT);
       pen.text(Integer.toString(i + 1), left + (i + 0.5) * cell, top - 3, Pen.SMALL, Pen.At.CENTRE);
       for (int j = 0; j < n; j++) {
-        cell(pen, values[i][j], new Rectangle2D.Double(left + j * cell, top + i * CELL, cell, CELL));
+        Rectangle2D box = new Rectangle2D.Double(left + j * cell, top + i * CELL, cell, CELL);
+        cell(pen, values[i][j], box);
+        String pair = names.get(i) + " with " + names.get(j);
+        double value = values[i][j];
+        pen.spot(box, () -> Trail.reckoned(pair, Double.isNaN(value) ? "does not vary" : Printed.fixed(value, 2), "correlation of two columns of the design over its trials", List.of()));
       }
     }
   }

@@ -3,6 +3,7 @@ package daubline.charts;
 import daubline.analysis.StudyResults;
 import daubline.analysis.record.DecayCurve;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.stats.DecayFit;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
@@ -75,6 +76,7 @@ public final class DecayFigures implements FigureSpec {
         double x = axes.x(p.years());
         pen.color(palette.ink()).line(0.8f).line(x, axes.y(1000 * (p.height().value() - spread(p))), x, axes.y(1000 * (p.height().value() + spread(p))));
         Mark.DISC.draw(pen, x, axes.y(1000 * p.height().value()), 2.8);
+        pen.spot(x, axes.y(1000 * p.height().value()), 4, () -> Trail.entry("Standing height of " + curve.name() + " seen " + p.on(), Printed.number(1000 * p.height().value(), 4) + " mm", curve.trial()));
       }
     }
 

@@ -29,7 +29,7 @@ public final class EffectFigures {
     if (factors > 1 && effects.outcome().known() > 0) {
       figures.add(new Named("interactions", "Interactions", new InteractionFigure(effects)));
     }
-    effects.report().flatMap(r -> r.halfNormal()).ifPresent(h -> figures.add(new Named("half-normal", "Half-Normal Plot", new HalfNormalFigure(h))));
+    effects.report().flatMap(r -> r.halfNormal()).ifPresent(h -> figures.add(new Named("half-normal", "Half-Normal Plot", new HalfNormalFigure(h, effects))));
     effects.report().ifPresent(r -> figures.add(new Named("residuals", "Residuals", new ResidualFigure(effects, r))));
     ContourFigure.of(effects).ifPresent(f -> figures.add(new Named("contour", "Response Surface", f)));
     MixtureFigure.of(effects).ifPresent(f -> figures.add(new Named("mixture", "Shares of a Whole", f)));

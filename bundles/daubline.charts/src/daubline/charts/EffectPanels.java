@@ -1,8 +1,15 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
+import daubline.analysis.TrialData;
+import daubline.analysis.design.SeriesEffects;
+import daubline.base.Printed;
+import daubline.base.Trail;
+import daubline.engine.design.Factor;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Small plots side by side, in rows of a few. */
 final class EffectPanels {
@@ -15,6 +22,14 @@ final class EffectPanels {
   private static final double TOP = 24;
 
   private EffectPanels() {
+  }
+
+  /** Where a trial's mark comes from: its outcome and its settings. */
+  static Trail trial(SeriesEffects effects, int i, String what, double value) {
+    TrialData t = effects.burnt().trials().get(i);
+    String[] variables = Stream.concat(Stream.of(effects.outcome().id()), effects.burnt().design().factors().stream().map(Factor::id)).toArray(String[]::new);
+    String unit = effects.outcome().unit();
+    return Trail.reckoned(what + " of " + t.name(), Printed.number(value, 4) + (unit.isEmpty() ? "" : " " + unit), "", List.of(new Trail("Trial " + t.name(), "", t.id(), Origins.stated(t, variables))));
   }
 
   /** How high so many panels are. */

@@ -26,7 +26,7 @@ public interface FigureWriter {
   void write(Figure figure, String title, double widthMm, OutputStream out) throws IOException;
 
   /** A width in millimetres as points. */
-  static double points(double mm) {
+  public static double points(double mm) {
     return mm / MM_PER_INCH * POINTS_PER_INCH;
   }
 }

@@ -1,8 +1,11 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.forecast.Figures;
 import daubline.analysis.forecast.Outcome;
 import daubline.analysis.forecast.TrialForecast;
+import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.Forecast;
@@ -37,7 +40,8 @@ public final class ForecastPlots {
     DoubleUnaryOperator level = share -> level(share, inlet, pit, below);
     List<Plot.Point> points = f.slagRise().stream()
         .map(r -> Plot.Point.of(r.time() / HOUR, level.applyAsDouble(r.median()), level.applyAsDouble(r.low()),
-            level.applyAsDouble(r.high()), "")).toList();
+            level.applyAsDouble(r.high()), "").from(() -> Trail.reckoned("Slag and bloom of " + trial.name() + " after " + Printed.number(r.time() / HOUR, 3) + " h",
+            Printed.number(level.applyAsDouble(r.median()), 3) + " cm above the floor", "slag forecast over the room below the inlet, if nothing is tapped", Origins.used(trial.plan())))).toList();
     double last = f.get(BurnQuantity.DURATION).central() / HOUR;
     double high = Math.max(1.25 * inlet, Math.min(HIGHEST * inlet, 1.15 * level.applyAsDouble(f.slagRise().getLast().median())));
     List<Plot.Series> series = new ArrayList<>();
@@ -94,8 +98,16 @@ public final class ForecastPlots {
     double observed = Figures.number(q, outcome.get().value());
     Forecast f = forecast.get();
     double middle = Figures.number(q, Double.isNaN(f.median()) ? f.central() : f.median()) / observed;
-    return middle > 0 ? Optional.of(Plot.Point.of(x, middle, Math.max(0.01, Figures.number(q, f.low()) / observed), Figures.number(q, f.high()) / observed, ""))
+    return middle > 0 ? Optional.of(Plot.Point.of(x, middle, Math.max(0.01, Figures.number(q, f.low()) / observed), Figures.number(q, f.high()) / observed, "").from(() -> pair(trial, q, f, outcome.get())))
         : Optional.empty();
+  }
+
+  /** A prediction beside what was observed, each with its own origin. */
+  private static Trail pair(TrialForecast trial, BurnQuantity q, Forecast f, Outcome seen) {
+    String predicted = Figures.text(q, Double.isNaN(f.median()) ? f.central() : f.median());
+    String observed = Figures.text(q, seen.value());
+    return new Trail(q.label() + " of " + trial.name(), "predicted " + predicted + ", observed " + observed + " " + Figures.symbol(q), "",
+        List.of(Origins.forecast(trial, q, predicted), Origins.observed(trial, q, observed)));
   }
 
   /** What is left over, observed less predicted in half widths of the 90 % interval, of all burnt trials; empty when nothing is. */
@@ -107,7 +119,9 @@ public final class ForecastPlots {
       for (int t = 0; t < trials.size(); t++) {
         double left = residual(trials.get(t), OBSERVED.get(i));
         if (Double.isFinite(left)) {
-          points.add(Plot.Point.of(t + 1 + (i - 2.5) * 0.1, Math.clamp(left, -5, 5)));
+          BurnQuantity q = OBSERVED.get(i);
+          TrialForecast trial = trials.get(t);
+          points.add(Plot.Point.of(t + 1 + (i - 2.5) * 0.1, Math.clamp(left, -5, 5)).from(() -> pair(trial, q, trial.get(q).orElseThrow(), trial.outcome(q).orElseThrow())));
           most = Math.max(most, Math.min(5, Math.abs(left)) * 1.1);
         }
       }

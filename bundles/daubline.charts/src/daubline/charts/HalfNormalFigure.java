@@ -1,17 +1,23 @@
 package daubline.charts;
 
+import daubline.analysis.design.SeriesEffects;
+import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.design.learn.EffectsReport.HalfNormal;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.stream.IntStream;
 
 /** Sizes of effects against what chance alone would give, with Lenth's limits. */
 public final class HalfNormalFigure implements Figure {
 
   private final HalfNormal plot;
+  private final SeriesEffects effects;
 
   /** The figure of a half-normal plot. */
-  public HalfNormalFigure(HalfNormal plot) {
+  public HalfNormalFigure(HalfNormal plot, SeriesEffects effects) {
     this.plot = plot;
+    this.effects = effects;
   }
 
   @Override
@@ -42,6 +48,10 @@ public final class HalfNormalFigure implements Figure {
     }
     for (int i = 0; i < plot.sizes().length; i++) {
       boolean out = plot.sizes()[i] > single;
+      int effect = i;
+      pen.spot(axes.x(plot.sizes()[i]), axes.y(plot.scores()[i]), 4, () -> Trail.reckoned("Effect of " + plot.names().get(effect), Printed.number(plot.sizes()[effect], 3),
+          "size of the effect on one footing with the others, over all trials", IntStream.range(0, effects.burnt().trials().size()).filter(t -> Double.isFinite(effects.outcome().values()[t]))
+              .mapToObj(t -> EffectPanels.trial(effects, t, Labels.outcome(effects.outcome()), effects.outcome().values()[t])).toList()));
       pen.color(palette.ink());
       (out ? Mark.DISC : Mark.RING).draw(pen, axes.x(plot.sizes()[i]), axes.y(plot.scores()[i]), 2.8);
       if (out || i >= plot.sizes().length - 3) {

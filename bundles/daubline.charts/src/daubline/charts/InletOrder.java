@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.base.Printed;
 import daubline.engine.process.BurnInputs;
@@ -81,6 +82,10 @@ public final class InletOrder extends RowFigure {
       pen.line(1.6f).line(left + blocking.low() * scale, y, Math.min(right, left + blocking.high() * scale), y);
     }
     Mark.DISC.draw(pen, Math.min(right, left + middle(trial, BurnQuantity.BLOCKING) * scale), y, 3.2);
+    for (BurnQuantity q : List.of(BurnQuantity.BLOCKING, BurnQuantity.DURATION)) {
+      pen.spot(Math.min(right, left + middle(trial, q) * scale), y, 5, () -> Origins.forecast(trial, q, Printed.number(middle(trial, q) / HOUR, 3) + " h"));
+    }
+    pen.spot(new Rectangle2D.Double(start, y + 2, left - start, 9), () -> Origins.forecast(trial, BurnQuantity.SLAG, why(trial)));
     pen.color(pen.palette().color(1));
     Mark.OPEN_SQUARE.draw(pen, Math.min(right, left + middle(trial, BurnQuantity.DURATION) * scale), y, 3.4);
   }

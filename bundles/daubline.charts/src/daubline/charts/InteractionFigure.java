@@ -92,6 +92,7 @@ public final class InteractionFigure extends RowFigure {
     }
     for (int m : members) {
       Mark.of(k).draw(pen, axes.x(x[m]), axes.y(effects.outcome().values()[m]), 2.3);
+      pen.spot(axes.x(x[m]), axes.y(effects.outcome().values()[m]), 4, () -> EffectPanels.trial(effects, m, Labels.outcome(effects.outcome()), effects.outcome().values()[m]));
     }
   }
 }

@@ -62,6 +62,8 @@ public final class MainEffectsFigure extends RowFigure {
         int furnace = effects.burnt().design().furnaces()[i];
         pen.color(pen.palette().color(furnace));
         Mark.of(furnace).draw(pen, axes.x(x[i]), axes.y(effects.outcome().values()[i]), 2.6);
+        int trial = i;
+        pen.spot(axes.x(x[i]), axes.y(effects.outcome().values()[i]), 4, () -> EffectPanels.trial(effects, trial, Labels.outcome(effects.outcome()), effects.outcome().values()[trial]));
       }
     }
   }

@@ -83,6 +83,8 @@ public final class MixtureFigure implements Figure {
     bands.key(pen, area.getMaxX() - 44, corner.getY() - side * HEIGHT * 0.75, corner.getY());
     for (int i = 0; i < effects.burnt().trials().size(); i++) {
       Point2D p = point(corner, side, inside(mixture.shares(factors, effects.burnt().design().settings().get(i))));
+      int trial = i;
+      pen.spot(p.getX(), p.getY(), 5, () -> EffectPanels.trial(effects, trial, Labels.outcome(effects.outcome()), effects.outcome().values()[trial]));
       Bands.trial(pen, p.getX(), p.getY(), effects.outcome().values()[i], p.getX() > corner.getX() + 0.6 * side);
     }
   }

@@ -1,8 +1,10 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.analysis.TriedVariable;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.Unit;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.SheetData;
@@ -16,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What was chosen for each trial as a line across upright scales, told apart by colour, dash and mark after its agreement. */
 public final class ParallelFigure implements FigureSpec {
@@ -55,7 +58,7 @@ public final class ParallelFigure implements FigureSpec {
       tested.forEach(c -> Optional.ofNullable(variable.numbers().get(c.trial())).ifPresent(v -> known.put(c.trial(), v)));
       if (known.size() >= LEAST_TRIALS && known.values().stream().distinct().count() > 1) {
         Unit unit = variable.variable().unit();
-        scales.add(new Scale(variable.variable().name(), unit, known));
+        scales.add(new Scale(variable.variable().name(), unit, known, trial -> from(results, trial, variable.variable().id())));
       }
     }
     scales.sort(Comparator.comparingInt((Scale s) -> -s.values().size()));
@@ -64,8 +67,17 @@ public final class ParallelFigure implements FigureSpec {
         : Optional.of(new Drawing(target.name(), tested, scales.subList(0, scales.size() - left), left));
   }
 
+  private static List<Trail> from(StudyResults results, String trial, String variable) {
+    return results.snapshot().trial(trial).map(t -> Origins.of(results.snapshot(), t, variable)).orElse(List.of());
+  }
+
   /** One upright scale. */
-  private record Scale(String name, Unit unit, Map<String, Double> values) {
+  private record Scale(String name, Unit unit, Map<String, Double> values, Function<String, List<Trail>> from) {
+
+    Trail trail(Comparison c) {
+      return new Trail(name + ", " + c.trialName(), Printed.number(unit.fromCanonical(values.get(c.trial())), 3) + (unit.symbol().isEmpty() ? "" : " " + unit.symbol()), "",
+          from.apply(c.trial()));
+    }
 
     double low() {
       return values.values().stream().mapToDouble(v -> v).min().orElseThrow();
@@ -225,6 +237,8 @@ public final class ParallelFigure implements FigureSpec {
       for (int a = 0; a < shares.length; a++) {
         if (!Double.isNaN(shares[a])) {
           third.mark.draw(pen.color(pen.palette().color(third.color)), x(field, a), field.getMaxY() - shares[a] * field.getHeight(), 2.8);
+          int axis = a;
+          pen.spot(x(field, a), field.getMaxY() - shares[a] * field.getHeight(), 4, () -> axis < scales.size() ? scales.get(axis).trail(trial) : Origins.agreement(trial));
         }
       }
     }

@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.base.Trail;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -11,6 +12,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /** Draws text, lines and hatches of a figure. Sizes are points; no text is smaller than seven. */
@@ -91,10 +93,10 @@ final class Pen {
 
   /** Text with its baseline at y. */
   Pen text(String text, double x, double y, double size, At at) {
-    String shown = legible(text);
+    String shown = legible(Lettering.told(text));
     if (!shown.isEmpty()) {
       g.setFont(font(shown, size));
-      g.drawString(shown, (float) (x - width(shown, size) * at.share), (float) y);
+      g.drawString(shown, (float) (x - measured(shown, size) * at.share), (float) y);
     }
     return this;
   }
@@ -153,22 +155,38 @@ final class Pen {
     return this;
   }
 
+  /** Names a mark that shows a number, with where it comes from; a pointer and the keyboard find it. */
+  Pen spot(Shape shape, Supplier<Trail> from) {
+    Spots.note(g, shape, from);
+    return this;
+  }
+
+  /** The same for a mark of a size around a place. */
+  Pen spot(double x, double y, double radius, Supplier<Trail> from) {
+    return spot(new Rectangle2D.Double(x - radius, y - radius, 2 * radius, 2 * radius), from);
+  }
+
   static Font font(String text, double size) {
     return Fonts.size(text, Math.max(SMALL, size));
   }
 
   /** The width of a text in points. */
-  static double width(String text, double size) {
+  static double width(String english, double size) {
+    return measured(Lettering.told(english), size);
+  }
+
+  private static double measured(String text, double size) {
     return text.isEmpty() ? 0 : font(text, size).getStringBounds(text, METRICS).getWidth();
   }
 
   /** The text, cut with an ellipsis where it is wider than allowed. */
-  static String fit(String text, double size, double width) {
-    if (width(text, size) <= width) {
+  static String fit(String english, double size, double width) {
+    String text = Lettering.told(english);
+    if (measured(text, size) <= width) {
       return text;
     }
     int length = text.length();
-    while (length > 1 && width(text.substring(0, length).strip() + "…", size) > width) {
+    while (length > 1 && measured(text.substring(0, length).strip() + "…", size) > width) {
       length--;
     }
     return text.substring(0, length).strip() + "…";
@@ -178,8 +196,8 @@ final class Pen {
   static List<String> wrap(String text, double size, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ")) {
-      if (line.length() > 0 && width(line + " " + word, size) > width) {
+    for (String word : Lettering.told(text).split(" ")) {
+      if (line.length() > 0 && measured(line + " " + word, size) > width) {
         lines.add(line.toString());
         line.setLength(0);
       }

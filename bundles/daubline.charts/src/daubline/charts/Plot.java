@@ -1,11 +1,13 @@
 package daubline.charts;
 
+import daubline.base.Trail;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Points and lines between two axes, told apart by mark and dash as well as by colour. The plot itself cannot be changed. */
 public final class Plot implements Figure {
@@ -29,8 +31,19 @@ public final class Plot implements Figure {
    * A point, with intervals where they are known (NaN where not).
    *
    * @param label a short text beside it, or empty
+   * @param from where it comes from; null where the figure as a whole says so
    */
-  public record Point(double x, double y, double xLow, double xHigh, double yLow, double yHigh, String label) {
+  public record Point(double x, double y, double xLow, double xHigh, double yLow, double yHigh, String label, Supplier<Trail> from) {
+
+    /** A point of which nobody asks where it comes from. */
+    public Point(double x, double y, double xLow, double xHigh, double yLow, double yHigh, String label) {
+      this(x, y, xLow, xHigh, yLow, yHigh, label, null);
+    }
+
+    /** The same with where it comes from. */
+    public Point from(Supplier<Trail> origin) {
+      return new Point(x, y, xLow, xHigh, yLow, yHigh, label, origin);
+    }
 
     /** A point without intervals. */
     public static Point of(double x, double y) {
@@ -188,6 +201,9 @@ public final class Plot implements Figure {
   private void draw(Pen pen, Rectangle2D field, int number) {
     Series s = series.get(number);
     List<Point> points = s.points().stream().filter(p -> x.holds(p.x())).toList();
+    if (s.style() != Style.BAND) {
+      points.stream().filter(p -> p.from() != null && y.holds(p.y())).forEach(p -> pen.spot(px(p.x(), field), py(p.y(), field), RADIUS + 1, p.from()));
+    }
     pen.color(pen.palette().color(number));
     switch (s.style()) {
       case MARKS -> points.stream().filter(p -> y.holds(p.y())).forEach(p -> mark(pen, field, number, p));

@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.base.Printed;
 import daubline.engine.inference.Comparison;
@@ -94,6 +95,7 @@ final class RankingFigure implements FigureSpec {
       }
       pen.color(palette.ink()).line(0.4f).line(x(c.boundLow(), left, right), y, x(c.boundHigh(), left, right), y);
       pen.line(2f).line(x(c.low(), left, right), y, x(c.high(), left, right), y);
+      pen.spot(new Rectangle2D.Double(left, y - 6, area.getMaxX() - left, 12), () -> Origins.agreement(c));
       Mark.DISC.draw(pen, x(c.agreement(), left, right), y, 3.2);
       pen.color(palette.ink()).text(Pen.fit(c.trialName(), Pen.NORMAL, left - area.getX() - 6), left - 6, y + 2.8, Pen.NORMAL, Pen.At.RIGHT);
       pen.text(Printed.fixed(c.coverage() * 100, 0) + " %", area.getMaxX() - 2, y + 2.8, Pen.NORMAL, Pen.At.RIGHT);

@@ -4,11 +4,14 @@ import daubline.analysis.forecast.FurnaceShape;
 import daubline.analysis.record.ReconstructionData;
 import daubline.base.Basis;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.Variable;
 import daubline.base.Variables;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -32,8 +35,9 @@ public final class ReconstructionSection implements Figure {
     FurnaceShape s = r.shape();
     double height = s.height() * MM;
     double preserved = s.preserved() * MM;
-    built = new Profile(s.diameter() * MM, s.wall() * MM, height, s.top() * MM, s.inlet() * MM, s.bore() * MM, s.pit() * MM);
-    found = new Profile(s.diameter() * MM, s.wall() * MM, height > 0 && preserved > height ? height : preserved, Double.NaN, s.inlet() * MM, s.bore() * MM, s.pit() * MM);
+    Map<String, Trail> from = from(r, variables);
+    built = new Profile(s.diameter() * MM, s.wall() * MM, height, s.top() * MM, s.inlet() * MM, s.bore() * MM, s.pit() * MM, from);
+    found = new Profile(s.diameter() * MM, s.wall() * MM, height > 0 && preserved > height ? height : preserved, Double.NaN, s.inlet() * MM, s.bore() * MM, s.pit() * MM, preserved(r, from));
     caption = "Reconstruction “" + r.name() + "” to scale, base Ø " + Printed.number(built.diameter(), 3) + " mm" + (height > 0 ? ", " + Printed.number(height, 3)
         + " mm high. " : ". ") + (preserved > 0 ? "Solid up to " + Printed.number(preserved, 3) + " mm, the height to which the wall stands ("
         + s.evidence() + ")" : "None of its sheets says how high the wall stands, so the solid part is a stub")
@@ -51,6 +55,22 @@ public final class ReconstructionSection implements Figure {
   public static Optional<Figure> of(ReconstructionData reconstruction, Variables variables) {
     ReconstructionSection section = new ReconstructionSection(reconstruction, variables);
     return section.built.isDrawable() ? Optional.of(section) : Optional.empty();
+  }
+
+  /** The choices that give the measures. */
+  private static Map<String, Trail> from(ReconstructionData r, Variables variables) {
+    Map<String, Trail> from = new HashMap<>();
+    Map<String, String> all = new HashMap<>(Profile.VARIABLES);
+    all.put("height", "furnace_height");
+    all.forEach((measure, variable) -> r.about(variable).stream().findFirst().ifPresent(c -> from.put(measure, c.trail())));
+    return from;
+  }
+
+  /** The height to which the wall stands is of a sheet and not chosen. */
+  private static Map<String, Trail> preserved(ReconstructionData r, Map<String, Trail> chosen) {
+    Map<String, Trail> from = new HashMap<>(chosen);
+    from.put("height", Trail.of("Height to which the wall stands", Printed.number(r.shape().preserved() * MM, 3) + "\u00A0mm", Trail.entry("stated by", r.shape().evidence(), r.id())));
+    return from;
   }
 
   @Override
@@ -97,6 +117,7 @@ public final class ReconstructionSection implements Figure {
       return;
     }
     String high = built.height() > 0 ? ", " + Printed.number(built.height(), 3) + " mm high" : "";
+    pen.spot(middle, floor + pit() * scale + 11, 40, () -> built.trail("diameter", built.diameter()));
     pen.color(palette.ink()).text("Ø " + Printed.number(built.diameter(), 3) + " mm" + high, middle, floor + pit() * scale + 13, Pen.SMALL, Pen.At.CENTRE);
     pen.text("solid: evidenced  ·  dotted: chosen", middle, floor + pit() * scale + 24, Pen.SMALL, Pen.At.CENTRE);
   }

@@ -41,6 +41,8 @@ public final class ResidualFigure extends RowFigure {
         int furnace = effects.burnt().design().furnaces()[i];
         pen.color(pen.palette().color(furnace));
         Mark.of(furnace).draw(pen, axes.x(x[i]), axes.y(residual[i]), 2.6);
+        int trial = i;
+        pen.spot(axes.x(x[i]), axes.y(residual[i]), 4, () -> EffectPanels.trial(effects, trial, "observed less expected", residual[trial]));
       }
     }
   }

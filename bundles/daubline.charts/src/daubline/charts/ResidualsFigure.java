@@ -1,10 +1,13 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.analysis.record.TrialRecord;
 import daubline.base.Amount;
+import daubline.base.Printed;
 import daubline.base.Stage;
+import daubline.base.Trail;
 import daubline.base.Variable;
 import daubline.engine.inference.Statement;
 import java.awt.Graphics2D;
@@ -14,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** How far outcomes lie from what was stated before the fire, in combined standard uncertainties. */
 final class ResidualsFigure implements FigureSpec {
@@ -39,13 +43,14 @@ final class ResidualsFigure implements FigureSpec {
     for (TrialData trial : results.snapshot().trials()) {
       for (TrialRecord.PredictionData p : results.snapshot().record().trial(trial.id()).map(TrialRecord::predictions).orElse(List.of())) {
         residual(trial, p).ifPresent(u -> rows.computeIfAbsent(results.snapshot().variables().find(p.variable()).map(Variable::name).orElse(p.variable()),
-            v -> new ArrayList<>()).add(new Residual(trial.name(), u)));
+            v -> new ArrayList<>()).add(new Residual(trial.name(), u, Stream.concat(Stream.of(p.statement().trail()),
+            Origins.stated(trial, p.variable()).stream()).toList())));
       }
     }
     return rows.isEmpty() ? Optional.empty() : Optional.of(new Drawing(rows));
   }
 
-  private record Residual(String trial, double u) {
+  private record Residual(String trial, double u, List<Trail> from) {
   }
 
   private static Optional<Double> residual(TrialData trial, TrialRecord.PredictionData p) {
@@ -103,6 +108,7 @@ final class ResidualsFigure implements FigureSpec {
         pen.color(pen.palette().ink()).text(Pen.fit(row.getKey(), Pen.NORMAL, NAMES - 10), frame.getX() - 6, y + ROW - 4.5, Pen.NORMAL, Pen.At.RIGHT);
         for (Residual residual : row.getValue()) {
           double x = middle + residual.u() * scale;
+          pen.spot(x, y + ROW / 2, 4, () -> Trail.reckoned(row.getKey() + ", " + residual.trial(), Printed.fixed(residual.u(), 1) + " u", "(outcome − prediction) / combined standard uncertainty", residual.from()));
           Mark.DISC.draw(pen.color(pen.palette().color(0)), x, y + ROW / 2, 2.4);
           if (Math.abs(residual.u()) > 2) {
             pen.color(pen.palette().ink()).text(Integer.toString(++number), x + (residual.u() > 0 ? 4 : -4), y + ROW / 2 + 2.5, Pen.SMALL,

@@ -6,6 +6,7 @@ import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.base.Printed;
 import daubline.base.RecoveredTotal;
+import daubline.base.Trail;
 import daubline.engine.inference.ClassMass;
 import daubline.engine.inference.SheetData;
 import java.awt.Graphics2D;
@@ -49,7 +50,15 @@ final class ResidueShares implements FigureSpec {
   }
 
   /** The weighed classes of one sheet. */
-  private record Bar(String name, Map<String, Double> masses, int unweighed, RecoveredTotal all) {
+  private record Bar(String name, Map<String, Double> masses, int unweighed, RecoveredTotal all, List<ClassMass> residues) {
+
+    /** The classes of a name, or all, with the entries they were weighed by. */
+    Trail trail(String residue) {
+      List<Trail> from = residues.stream().filter(r -> residue.isEmpty() || r.name().equals(residue)).map(ClassMass::trail).toList();
+      double mass = residue.isEmpty() ? total() : masses.get(residue);
+      return Trail.reckoned((residue.isEmpty() ? "All classes weighed" : residue) + ", " + name, residue.isEmpty() ? all.text() : Printed.number(mass, 3) + " kg, " + Printed.fixed(100 * mass / total(), 1) + " %",
+          "", from);
+    }
 
     static Bar of(SheetData sheet, boolean trial) {
       Map<String, Double> masses = new LinkedHashMap<>();
@@ -61,7 +70,7 @@ final class ResidueShares implements FigureSpec {
           unweighed++;
         }
       }
-      return new Bar(sheet.name(), masses, unweighed, Recovered.of(sheet, trial));
+      return new Bar(sheet.name(), masses, unweighed, Recovered.of(sheet, trial), sheet.residues());
     }
 
     boolean isWeighed() {
@@ -87,7 +96,7 @@ final class ResidueShares implements FigureSpec {
 
     Drawing(List<Bar> evidence, List<Bar> trials) {
       super("Shares by mass of the residue classes that were weighed; the total stands at the right, ≥ where it is at least that: only "
-          + "the share behind it was recovered, or nobody states what share of the deposit was. Classes that were found but not weighed "
+          + "the share behind it was recovered, nobody states what share of the deposit was, or it was read with low confidence. Classes that were found but not weighed "
           + "are not zero: an asterisk after the total says that there are some.",
           (evidence.size() + trials.size()) * ROW + 2 * HEAD + AXIS + (classes(evidence, trials).size() + KEY_COLUMNS - 1) / KEY_COLUMNS * KEY_LINE + 4);
       this.evidence = evidence;
@@ -125,9 +134,14 @@ final class ResidueShares implements FigureSpec {
         double x = left;
         for (String name : classes) {
           double width = bar.masses().getOrDefault(name, 0.0) / bar.total() * (right - left);
-          area(pen, classes.indexOf(name), new Rectangle2D.Double(x, y + 2, width, ROW - 5));
+          Rectangle2D part = new Rectangle2D.Double(x, y + 2, width, ROW - 5);
+          area(pen, classes.indexOf(name), part);
+          if (width > 0) {
+            pen.spot(part, () -> bar.trail(name));
+          }
           x += width;
         }
+        pen.spot(new Rectangle2D.Double(area.getMaxX() - 88, y + 2, 88, ROW - 4), () -> bar.trail(""));
         pen.color(pen.palette().ink()).text(bar.reads(), area.getMaxX() - 2, y + ROW / 2 + 2,
             Pen.NORMAL, Pen.At.RIGHT);
         y += ROW;

@@ -4,6 +4,7 @@ import daubline.analysis.record.LogData;
 import daubline.base.Amount;
 import daubline.base.Material;
 import daubline.base.Quantity;
+import daubline.base.Trail;
 import daubline.base.Variable;
 import daubline.base.Variables;
 import java.time.DateTimeException;
@@ -27,11 +28,15 @@ import java.util.OptionalDouble;
 record RunCourse(List<Line> lines, Map<Material, List<Mark>> charges, List<Mark> phases, List<Mark> events, OptionalDouble lit) {
 
   /** Something at a time, in seconds since first light. */
-  record Mark(double seconds, String kind, String text, double mass) {
+  record Mark(double seconds, String kind, String text, double mass, LogData entry) {
+  }
+
+  /** A value at a time, with where it comes from. */
+  record Point(double seconds, double value, Trail from) {
   }
 
   /** Values of one variable over time. */
-  record Line(Variable variable, List<double[]> points) {
+  record Line(Variable variable, List<Point> points) {
   }
 
   static RunCourse of(List<LogData> log, Variables variables) {
@@ -46,20 +51,20 @@ record RunCourse(List<Line> lines, Map<Material, List<Mark>> charges, List<Mark>
         continue;
       }
       entry.charged().forEach(c -> charges.computeIfAbsent(c.material(), m -> new ArrayList<>()).add(new Mark(t, "charge", "", c.mass().isNumber() ? c.mass().value()
-          : Double.NaN)));
+          : Double.NaN, entry)));
       entry.values().forEach((id, statements) -> variables.find(id).filter(RunCourse::isDrawn).ifPresent(variable -> {
         Amount amount = statements.get(0).amount();
         if (amount.isNumber()) {
-          lines.computeIfAbsent(id, i -> new Line(variable, new ArrayList<>())).points().add(new double[] {t, variable.unit().fromCanonical(amount.value())});
+          lines.computeIfAbsent(id, i -> new Line(variable, new ArrayList<>())).points().add(new Point(t, variable.unit().fromCanonical(amount.value()), statements.get(0).trail()));
         }
       }));
       if (entry.kind().equals("phase")) {
-        phases.add(new Mark(t, "phase", entry.text(), Double.NaN));
+        phases.add(new Mark(t, "phase", entry.text(), Double.NaN, entry));
       } else if ((entry.incident() || entry.kind().equals("tap")) && entry.isPublic()) {
-        events.add(new Mark(t, entry.incident() ? "incident" : "tap", entry.text(), Double.NaN));
+        events.add(new Mark(t, entry.incident() ? "incident" : "tap", entry.text(), Double.NaN, entry));
       }
     }
-    lines.values().forEach(line -> line.points().sort((a, b) -> Double.compare(a[0], b[0])));
+    lines.values().forEach(line -> line.points().sort((a, b) -> Double.compare(a.seconds(), b.seconds())));
     return new RunCourse(List.copyOf(lines.values()), charges, phases, events, clock.map(Clock::lit).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
   }
 
@@ -109,7 +114,7 @@ record RunCourse(List<Line> lines, Map<Material, List<Mark>> charges, List<Mark>
   /** First and last time of anything. */
   double[] span() {
     double[] span = {0, 60};
-    lines.forEach(l -> l.points().forEach(p -> stretch(span, p[0])));
+    lines.forEach(l -> l.points().forEach(p -> stretch(span, p.seconds())));
     charges.values().forEach(list -> list.forEach(m -> stretch(span, m.seconds())));
     phases.forEach(m -> stretch(span, m.seconds()));
     events.forEach(m -> stretch(span, m.seconds()));

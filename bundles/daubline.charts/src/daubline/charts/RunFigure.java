@@ -1,7 +1,9 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.base.Material;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -119,8 +121,8 @@ final class RunFigure extends RowFigure {
   }
 
   private void panel(Pen pen, Rectangle2D frame, String heading, List<RunCourse.Line> lines, int firstSeries) {
-    double low = lines.stream().flatMap(l -> l.points().stream()).mapToDouble(p -> p[1]).min().orElse(0);
-    double high = lines.stream().flatMap(l -> l.points().stream()).mapToDouble(p -> p[1]).max().orElse(1);
+    double low = lines.stream().flatMap(l -> l.points().stream()).mapToDouble(RunCourse.Point::value).min().orElse(0);
+    double high = lines.stream().flatMap(l -> l.points().stream()).mapToDouble(RunCourse.Point::value).max().orElse(1);
     double step = Ticks.step(Math.max(high - Math.min(0, low), 1e-9), frame.getHeight() > 80 ? 6 : 3);
     double bottom = Math.floor(Math.min(0, low) / step) * step;
     double top = Math.max(bottom + step, Math.ceil(high * 1.02 / step) * step);
@@ -153,27 +155,30 @@ final class RunFigure extends RowFigure {
 
   /** Draws one line with its marks; returns the height at which it ends. */
   private double draw(Pen pen, Rectangle2D frame, RunCourse.Line line, int series, double bottom, double top) {
-    List<double[]> points = line.points();
+    List<RunCourse.Point> points = line.points();
     double gap = 3 * usualInterval(points);
     double y = frame.getMaxY();
     for (int i = 0; i < points.size(); i++) {
-      double x = at(points.get(i)[0], frame.getX(), frame.getWidth());
-      double next = frame.getMaxY() - (points.get(i)[1] - bottom) / (top - bottom) * frame.getHeight();
+      double x = at(points.get(i).seconds(), frame.getX(), frame.getWidth());
+      double next = frame.getMaxY() - (points.get(i).value() - bottom) / (top - bottom) * frame.getHeight();
       pen.color(pen.palette().color(series));
-      if (i > 0 && points.get(i)[0] - points.get(i - 1)[0] <= gap) {
+      if (i > 0 && points.get(i).seconds() - points.get(i - 1).seconds() <= gap) {
         BasicStroke stroke = pen.palette().stroke(series, Pen.THICK);
-        pen.stroke(stroke).line(at(points.get(i - 1)[0], frame.getX(), frame.getWidth()), y, x, next);
+        pen.stroke(stroke).line(at(points.get(i - 1).seconds(), frame.getX(), frame.getWidth()), y, x, next);
       }
       y = next;
       Mark.of(series).draw(pen, x, y, 1.7);
+      RunCourse.Point point = points.get(i);
+      pen.spot(x, y, 3, () -> new Trail(line.variable().name() + " at " + clock(point.seconds()), Printed.number(point.value(), 4) + " " + line.variable().unit().symbol(), point.from().subject(),
+          List.of(point.from())));
     }
     return y;
   }
 
-  private static double usualInterval(List<double[]> points) {
+  private static double usualInterval(List<RunCourse.Point> points) {
     List<Double> intervals = new ArrayList<>();
     for (int i = 1; i < points.size(); i++) {
-      intervals.add(points.get(i)[0] - points.get(i - 1)[0]);
+      intervals.add(points.get(i).seconds() - points.get(i - 1).seconds());
     }
     intervals.sort(Comparator.naturalOrder());
     return intervals.isEmpty() ? 0 : intervals.get(intervals.size() / 2);
@@ -198,12 +203,18 @@ final class RunFigure extends RowFigure {
     for (RunCourse.Mark charge : charges) {
       double p = at(charge.seconds(), x, width);
       pen.line(p, y + GAP, p, y + ROW - GAP);
+      pen.spot(new Rectangle2D.Double(p - 1.5, y + GAP, 3, ROW - 2 * GAP), () -> at(material.word(), charge));
     }
     double mass = charges.stream().mapToDouble(RunCourse.Mark::mass).filter(m -> !Double.isNaN(m)).sum();
     long unweighed = charges.stream().filter(c -> Double.isNaN(c.mass())).count();
     String sum = charges.size() + (charges.size() == 1 ? " charge" : " charges") + (mass > 0 ? ", " + Printed.fixed(mass, 1) + " kg" : "")
         + (unweighed > 0 ? ", " + unweighed + " not weighed" : "");
+    pen.spot(new Rectangle2D.Double(x + width + 4, y + 2, RIGHT - 6, ROW - 3), () -> new Trail("All " + material.word() + " charged", sum, "", charges.stream().map(c -> Origins.entry(c.entry())).toList()));
     pen.text(Pen.fit(sum, Pen.SMALL, RIGHT - 8), x + width + 6, y + ROW - 4, Pen.SMALL, Pen.At.LEFT);
+  }
+
+  private static Trail at(String what, RunCourse.Mark mark) {
+    return new Trail(what + " at " + clock(mark.seconds()), Double.isNaN(mark.mass()) ? mark.text() : Printed.number(mark.mass(), 4) + " kg", mark.entry().id(), List.of(Origins.entry(mark.entry())));
   }
 
   private static void name(Pen pen, String text, double x, double y) {
@@ -216,6 +227,7 @@ final class RunFigure extends RowFigure {
     for (RunCourse.Mark event : course.events()) {
       double p = at(event.seconds(), x, width);
       pen.color(pen.palette().ink());
+      pen.spot(p, y + ROW / 2, 5, () -> at(event.kind(), event));
       if (event.kind().equals("tap")) {
         Mark.TRIANGLE.draw(pen, p, y + ROW / 2, 3);
       } else {

@@ -5,6 +5,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 
 /** Draws one furnace section to scale: solid what is excavated, dotted what was built above it, dashed what a trial left. */
 final class SectionDrawing {
@@ -42,11 +43,14 @@ final class SectionDrawing {
         pen.color(pen.palette().quiet()).line(0.35f).hatch(shape, side < 0 ? 1 : 2, 3);
       }
       pen.color(pen.palette().ink()).line(Pen.THICK).draw(shape);
+      spot(shape, p, "wall", p.wall());
     }
     pit(p);
     inlet(p);
     double reach = p.outerDiameter() / 2 + 45;
     pen.color(pen.palette().ink()).line(0.6f, 8, 2, 2, 2).draw(line(-reach, height, reach, height));
+    spot(line(-reach, height, reach, height), p, "height", p.height());
+    spot(line(-p.diameter() / 2, 0, p.diameter() / 2, 0), p, "diameter", p.diameter());
   }
 
   /** What was built above the preservation line and is not evidenced by the remains. */
@@ -58,6 +62,8 @@ final class SectionDrawing {
     double top = built.top() > 0 ? built.top() : built.diameter();
     double wall = built.wallOr(found.wallOr(0));
     pen.color(pen.palette().ink()).line(0.9f, DOTS);
+    spot(line(-top / 2 - wall, built.height(), top / 2 + wall, built.height()), built, "height", built.height());
+    spot(line(-top / 4, built.height() * 0.98, top / 4, built.height() * 0.98), built, "top", built.top());
     for (int side = -1; side <= 1; side += 2) {
       double inner = width(built, from, top) / 2 * side;
       double outer = inner + wall * side;
@@ -79,9 +85,12 @@ final class SectionDrawing {
     for (int side = -1; side <= 1; side += 2) {
       pen.draw(wall(side, p.diameter(), p.diameter(), p.wallOr(0), height));
     }
+    spot(line(-p.diameter() / 2, height, p.diameter() / 2, height), p, "height", p.height());
+    spot(line(-p.diameter() / 2, height / 2, p.diameter() / 2, height / 2), p, "diameter", p.diameter());
     if (p.inlet() >= 0) {
       double radius = Math.max(p.bore() > 0 ? p.bore() / 2 : 10, 4);
       pen.line(1f).draw(circle(-p.diameter() / 2, p.inlet(), radius));
+      inletSpots(p, radius);
     }
   }
 
@@ -95,7 +104,9 @@ final class SectionDrawing {
       Path2D pit = new Path2D.Double();
       pit.moveTo(-p.diameter() / 2, 0);
       pit.curveTo(-p.diameter() / 2, -p.pit() * 1.3, p.diameter() / 2, -p.pit() * 1.3, p.diameter() / 2, 0);
-      pen.draw(pit.createTransformedShape(place()));
+      Shape drawn = pit.createTransformedShape(place());
+      pen.draw(drawn);
+      spot(drawn, p, "pit", p.pit());
     }
   }
 
@@ -104,6 +115,21 @@ final class SectionDrawing {
       double radius = Math.max(p.bore() > 0 ? p.bore() / 2 : 10, 4);
       var circle = circle(-p.diameter() / 2, p.inlet(), radius);
       pen.color(pen.palette().paper()).fill(circle).color(pen.palette().ink()).line(0.9f).draw(circle);
+      inletSpots(p, radius);
+    }
+  }
+
+  /** The circle is the bore; its middle down to the floor, how high the inlet stands. */
+  private void inletSpots(Profile p, double radius) {
+    spot(circle(-p.diameter() / 2, p.inlet(), radius), p, "bore", p.bore());
+    spot(line(-p.diameter() / 2, 0, -p.diameter() / 2, p.inlet()), p, "inlet", p.inlet());
+  }
+
+  /** Names a measure of the drawing; nothing for one that is not known. */
+  private void spot(Shape shape, Profile p, String measure, double value) {
+    if (value > 0) {
+      Rectangle2D box = shape.getBounds2D();
+      pen.spot(new Rectangle2D.Double(box.getX() - 1.5, box.getY() - 1.5, box.getWidth() + 3, box.getHeight() + 3), () -> p.trail(measure, value));
     }
   }
 

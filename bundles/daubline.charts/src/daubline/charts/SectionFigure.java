@@ -62,7 +62,7 @@ final class SectionFigure implements FigureSpec {
     }
 
     double width() {
-      return Math.max(Math.max(excavated.outerDiameter(), found().outerDiameter()), Math.max(0, built().top()) + 2 * built().wallOr(0)) + 150;
+      return Math.max(Math.max(excavated.outerDiameter(), found().outerDiameter()), positive(built().top()) + 2 * built().wallOr(0)) + 150;
     }
 
     double height() {
@@ -152,6 +152,7 @@ final class SectionFigure implements FigureSpec {
       drawing.excavated(panel.excavated());
       panel.trial().ifPresent(t -> drawing.trial(panel.found()));
       drawing.floor(panel.excavated().outerDiameter() / 2 + 60);
+      pen.spot(x + width / 2, floor - 6, 12, () -> panel.excavated().trail("diameter", panel.excavated().diameter()));
       pen.color(pen.palette().ink()).textOnPaper("Ø " + Printed.number(panel.excavated().diameter(), 3) + " mm", x + width / 2, floor - 4, Pen.SMALL,
           Pen.At.CENTRE);
     }

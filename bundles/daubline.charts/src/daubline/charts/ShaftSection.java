@@ -1,8 +1,10 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.forecast.FurnaceShape;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.Units;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnQuantity;
@@ -14,6 +16,7 @@ import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -36,18 +39,21 @@ public final class ShaftSection implements Figure {
   private final Profile found;
   private final double inlet;
   private final BurnForecast forecast;
+  private final TrialForecast trial;
   private final double level;
 
   private ShaftSection(TrialForecast trial, BurnForecast forecast) {
     FurnaceShape shape = trial.plan().shape();
     this.forecast = forecast;
+    this.trial = trial;
+    Map<String, Trail> from = Map.of("", new Trail("What " + trial.name() + " rests on", "", trial.trial(), trial.used()));
     double hearth = forecast.shaft().inputs().get(ShaftParameter.HEARTH) * MM;
     double stack = forecast.shaft().inputs().get(ShaftParameter.STACK) * MM;
     this.inlet = shape.inlet() > 0 ? shape.inlet() * MM : hearth;
     double height = shape.height() > 0 && shape.height() * MM > inlet ? shape.height() * MM : inlet + stack;
     double diameter = forecast.shaft().inputs().get(ShaftParameter.DIAMETER) * MM;
-    this.built = new Profile(diameter, shape.wall() * MM, height, shape.top() * MM, inlet, shape.bore() * MM, shape.pit() * MM);
-    this.found = new Profile(diameter, shape.wall() * MM, Math.min(height, shape.preserved() * MM), Double.NaN, inlet, shape.bore() * MM, shape.pit() * MM);
+    this.built = new Profile(diameter, shape.wall() * MM, height, shape.top() * MM, inlet, shape.bore() * MM, shape.pit() * MM, from);
+    this.found = new Profile(diameter, shape.wall() * MM, Math.min(height, shape.preserved() * MM), Double.NaN, inlet, shape.bore() * MM, shape.pit() * MM, from);
     double share = forecast.get(BurnQuantity.DURATION).central() / forecast.get(BurnQuantity.BLOCKING).central();
     double pit = trial.plan().inputs().map(in -> in.slagRoom().pit()).orElse(0.0) / (Math.PI * diameter * diameter / 4) * MM * MM * MM;
     double filled = Double.isFinite(share) ? Math.min(1, share) * (inlet + pit) - pit : 0;
@@ -101,6 +107,7 @@ public final class ShaftSection implements Figure {
     drawing.conjectured(built, found);
     drawing.excavated(found);
     drawing.floor(built.outerDiameter() / 2 + 50);
+    pen.spot(middle, floor + Math.max(pit() * scale + 10, 19), 40, () -> built.trail("diameter", built.diameter()));
     pen.color(palette.ink()).text("Ø " + Printed.number(built.diameter(), 3) + " mm, " + Printed.number(built.height(), 3) + " mm high", middle,
         floor + Math.max(pit() * scale + 12, 21), Pen.SMALL, Pen.At.CENTRE);
     double left = area.getX() + area.getWidth() * 0.47;
@@ -125,6 +132,7 @@ public final class ShaftSection implements Figure {
     inside.closePath();
     Area pool = new Area(inside);
     pool.intersect(new Area(new Rectangle2D.Double(middle - half, floor - level * scale, 2 * half, Math.max(0, level * scale + 2 * pit + 1))));
+    pen.spot(pool, () -> Trail.reckoned("Slag and bloom at the end of charging, " + trial.name(), Printed.number(level, 3) + " mm above the floor", "room below the inlet filled by the slag forecast", Origins.used(trial.plan())));
     pen.color(pen.palette().color(1)).line(0.5f).hatch(pool, 3, 2.4).line(0.7f).draw(pool).color(pen.palette().ink());
   }
 
@@ -159,11 +167,19 @@ public final class ShaftSection implements Figure {
     if (liquid > 0 && liquid < HOTTEST) {
       double at = heat.getX() + liquid / HOTTEST * heat.getWidth();
       pen.color(pen.palette().color(1)).line(0.7f, 8, 2, 2, 2).line(at, heat.getY(), at, heat.getMaxY());
+      pen.spot(new Rectangle2D.Double(at - 1.5, heat.getY(), 3, heat.getHeight()), () -> Origins.forecast(trial, BurnQuantity.SLAG_LIQUIDUS, Printed.number(liquid, 4) + " °C"));
       pen.textOnPaper("slag liquid", at, heat.getY() - 3, Pen.SMALL, Pen.At.CENTRE);
     }
     curve(pen, 0, 1.5f, heat, HOTTEST, l -> l.solid() - Units.ZERO_CELSIUS, floor, scale, "charge");
     curve(pen, 2, 0.9f, heat, HOTTEST, l -> l.gas() - Units.ZERO_CELSIUS, floor, scale, "gas");
     curve(pen, 0, 1.2f, gas, 100, l -> 100 * l.coShare(), floor, scale, "");
+  }
+
+  /** A point of a curve: the shaft model's, at its height. */
+  private Trail level(ShaftSolution.Level l, double high, ToDoubleFunction<ShaftSolution.Level> value) {
+    String unit = high > 100 ? " °C" : " % CO of CO + CO₂";
+    return Trail.reckoned(trial.name() + ", " + Printed.number((inlet + l.height() * MM) / 10, 3) + " cm above the floor", Printed.number(value.applyAsDouble(l), 3) + unit,
+        "shaft model: explains, not validated for yield", Origins.used(trial.plan()));
   }
 
   /** One curve: solid where there is evidence of the wall, dotted above. */
@@ -183,6 +199,7 @@ public final class ShaftSection implements Figure {
         path.moveTo(Double.isNaN(lastX) ? atX : lastX, Double.isNaN(lastY) ? atY : lastY);
       }
       path.lineTo(atX, atY);
+      pen.spot(atX, atY, 2, () -> level(l, high, value));
       lastX = atX;
       lastY = atY;
     }

@@ -119,17 +119,17 @@ public final class SideBySide implements Figure {
     pen.text("0", x, y - 3, Pen.SMALL, Pen.At.CENTRE).text(Printed.number(length) + " mm", x + length * scale, y - 3, Pen.SMALL, Pen.At.CENTRE);
   }
 
-  private record Line(String name, double excavated, double found, double built) {
+  private record Line(String name, String measure, double excavated, double found, double built) {
   }
 
   private List<Line> lines() {
     List<Line> lines = new ArrayList<>();
-    lines.add(new Line("inside Ø", excavated.diameter(), found.diameter(), built.diameter()));
-    lines.add(new Line("wall", excavated.wall(), found.wall(), built.wall()));
-    lines.add(new Line("height", excavated.height(), found.height(), built.height()));
-    lines.add(new Line("inlet up", excavated.inlet(), found.inlet(), built.inlet()));
-    lines.add(new Line("inlet bore", excavated.bore(), found.bore(), built.bore()));
-    lines.add(new Line("pit", excavated.pit(), found.pit(), built.pit()));
+    lines.add(new Line("inside Ø", "diameter", excavated.diameter(), found.diameter(), built.diameter()));
+    lines.add(new Line("wall", "wall", excavated.wall(), found.wall(), built.wall()));
+    lines.add(new Line("height", "height", excavated.height(), found.height(), built.height()));
+    lines.add(new Line("inlet up", "inlet", excavated.inlet(), found.inlet(), built.inlet()));
+    lines.add(new Line("inlet bore", "bore", excavated.bore(), found.bore(), built.bore()));
+    lines.add(new Line("pit", "pit", excavated.pit(), found.pit(), built.pit()));
     lines.removeIf(l -> Double.isNaN(l.excavated()) && Double.isNaN(l.found()) && Double.isNaN(l.built()));
     return lines;
   }
@@ -155,7 +155,13 @@ public final class SideBySide implements Figure {
       y += ROW;
       pen.text(Pen.fit(line.name(), Pen.NORMAL, place.getWidth() * 0.4), place.getX(), y, Pen.NORMAL, Pen.At.LEFT);
       double[] values = {line.excavated(), line.found(), line.built()};
+      Profile[] of = {excavated, found, built};
       for (int i = 0; i < values.length; i++) {
+        if (!Double.isNaN(values[i])) {
+          Profile profile = of[i];
+          double value = values[i];
+          pen.spot(new Rectangle2D.Double(at[i] - 30, y - 8, 32, ROW - 2), () -> profile.trail(line.measure(), value));
+        }
         pen.text(Double.isNaN(values[i]) ? "–" : Printed.number(values[i], 3), at[i], y, Pen.NORMAL, Pen.At.RIGHT);
       }
     }

@@ -4,6 +4,7 @@ import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
 import daubline.base.Amount;
 import daubline.base.Material;
+import daubline.base.Trail;
 import daubline.base.ValueKind;
 import daubline.engine.inference.AnalysisData;
 import daubline.engine.inference.SheetData;
@@ -33,13 +34,17 @@ record SlagParts(List<String> parts, List<Slag> slags, int leftOut, int below) {
   private static final double FROM_FE = 71.844 / 55.845;
 
   /** One slag: of which trial or sheet, and whether it was excavated. */
-  record Slag(String of, boolean excavated, double[] shares) {
+  record Slag(String of, boolean excavated, double[] shares, Trail from) {
   }
 
-  private record Stated(String of, boolean excavated, Map<String, Amount> components) {
+  private record Stated(String of, boolean excavated, AnalysisData analysis) {
+
+    Map<String, Amount> components() {
+      return analysis.components();
+    }
 
     OptionalDouble share(String part) {
-      return part.equals("FeO") ? iron() : positive(components.get(part));
+      return part.equals("FeO") ? iron() : positive(components().get(part));
     }
 
     private OptionalDouble iron() {
@@ -49,7 +54,7 @@ record SlagParts(List<String> parts, List<Slag> slags, int leftOut, int below) {
     }
 
     private double value(String symbol) {
-      return positive(components.get(symbol)).orElse(0);
+      return positive(components().get(symbol)).orElse(0);
     }
 
     private static OptionalDouble positive(Amount amount) {
@@ -60,20 +65,20 @@ record SlagParts(List<String> parts, List<Slag> slags, int leftOut, int below) {
     }
 
     boolean isBelow(String part) {
-      return components.containsKey(part) && components.get(part).kind() == ValueKind.BELOW_LIMIT;
+      return components().containsKey(part) && components().get(part).kind() == ValueKind.BELOW_LIMIT;
     }
   }
 
   static SlagParts of(StudyResults results) {
     List<Stated> all = new ArrayList<>();
-    results.snapshot().sheets().forEach(e -> slags(e.sheet()).forEach(a -> all.add(new Stated(e.sheet().name(), true, a.components()))));
+    results.snapshot().sheets().forEach(e -> slags(e.sheet()).forEach(a -> all.add(new Stated(e.sheet().name(), true, a))));
     for (TrialData trial : results.snapshot().trials()) {
-      slags(trial.found()).forEach(a -> all.add(new Stated(trial.name(), false, a.components())));
+      slags(trial.found()).forEach(a -> all.add(new Stated(trial.name(), false, a)));
     }
     List<String> parts = ORDER.stream().filter(p -> all.stream().filter(s -> s.share(p).isPresent()).count() >= Math.max(1, STATED * all.size())).toList();
     List<Stated> whole = all.stream().filter(s -> parts.stream().allMatch(p -> s.share(p).isPresent())).toList();
     int below = (int) whole.stream().flatMap(s -> parts.stream().filter(s::isBelow)).count();
-    List<Slag> slags = whole.stream().map(s -> new Slag(s.of(), s.excavated(), parts.stream().mapToDouble(p -> s.share(p).orElseThrow()).toArray())).toList();
+    List<Slag> slags = whole.stream().map(s -> new Slag(s.of(), s.excavated(), parts.stream().mapToDouble(p -> s.share(p).orElseThrow()).toArray(), s.analysis().trail())).toList();
     return new SlagParts(parts, slags, all.size() - whole.size(), below);
   }
 

@@ -3,6 +3,7 @@ package daubline.charts;
 import daubline.analysis.StudyResults;
 import daubline.analysis.record.WallData;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
@@ -107,6 +108,8 @@ public final class SpreadMap implements FigureSpec {
     private static void paint(Pen pen, WallData.Square square, Rectangle2D shape, double most) {
       pen.color(pen.palette().quiet()).line(0.4f).draw(shape);
       boolean isWeighed = square.mass().isNumber();
+      pen.spot(shape, () -> Trail.entry("Residue " + Printed.number(square.east(), 3) + " m east, " + Printed.number(square.north(), 3) + " m north", isWeighed
+          ? Printed.number(square.mass().value(), 3) + " kg" : square.mass().kind().word(), square.id()));
       if (isWeighed && most > 0) {
         double r = shape.getWidth() * 0.42 * Math.sqrt(Math.max(0, square.mass().value()) / most);
         Ellipse2D disc = new Ellipse2D.Double(shape.getCenterX() - r, shape.getCenterY() - r, 2 * r, 2 * r);

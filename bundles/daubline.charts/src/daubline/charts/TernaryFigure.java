@@ -84,6 +84,7 @@ final class TernaryFigure implements FigureSpec {
       for (int i = 0; i < trials.size(); i++) {
         for (OxideShares slag : trials.get(i).slags()) {
           Point2D p = point(slag, x0, y0, side);
+          pen.spot(p.getX(), p.getY(), 4, slag::trail);
           Mark.series(pen, i, p.getX(), p.getY());
         }
       }
@@ -164,6 +165,7 @@ final class TernaryFigure implements FigureSpec {
     private void crosses(Pen pen, double x0, double y0, double side) {
       for (OxideShares slag : excavated) {
         Point2D p = point(slag, x0, y0, side);
+        pen.spot(p.getX(), p.getY(), 4, slag::trail);
         Mark.cross(pen, p.getX(), p.getY());
       }
     }

@@ -1,6 +1,7 @@
 package daubline.charts;
 
 import daubline.analysis.design.Calendar;
+import daubline.base.Trail;
 import daubline.engine.design.stock.Timetable;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -75,6 +76,8 @@ public final class TimetableFigure extends RowFigure {
   }
 
   private void bar(Pen pen, Timetable.Bar bar, Rectangle2D area) {
+    String days = bar.length() + (bar.length() == 1 ? " day" : " days") + " from " + calendar.map(c -> c.date(bar.start()).toString()).orElse("day " + (bar.start() + 1));
+    pen.spot(area, () -> Trail.reckoned(bar.what() + ", furnace " + (bar.furnace() + 1) + ", trial " + (bar.trial() + 1), days, "timetable of the plan: people, days and furnaces stated for the series", List.of()));
     area(pen, bar.what(), area);
     if (bar.what().equals("burn")) {
       String number = Integer.toString(bar.trial() + 1);
@@ -98,6 +101,9 @@ public final class TimetableFigure extends RowFigure {
     pen.color(pen.palette().ink()).line(0.4f);
     for (int d = 0; d < table.people().length; d++) {
       double h = height * table.people()[d] / most;
+      int day = d;
+      pen.spot(new Rectangle2D.Double(left + d * width / days, top, width / days, height), () -> Trail.reckoned("People at work on " + calendar.map(c -> c.date(day).toString()).orElse("day " + (day + 1)),
+          Integer.toString(table.people()[day]), "timetable of the plan", List.of()));
       if (h > 0) {
         pen.fill(new Rectangle2D.Double(left + d * width / days, top + height - h, Math.max(0.7, width / days - 0.4), h));
       }

@@ -1,14 +1,19 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
+import daubline.analysis.StudySnapshot;
 import daubline.analysis.TriedVariable;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.Unit;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What has been tried and what not: for each variable that can be chosen the settings burnt, and the widest stretch without any. */
 final class TriedFigure implements FigureSpec {
@@ -41,19 +46,21 @@ final class TriedFigure implements FigureSpec {
     List<TriedVariable> unknown = all.stream().filter(v -> !v.isEvidenced()).toList();
     List<TriedVariable> drawn = new ArrayList<>(unknown.subList(0, Math.min(unknown.size(), ROOM - Math.min(KNOWN, known.size()))));
     drawn.addAll(known.subList(0, Math.min(known.size(), ROOM - drawn.size())));
-    return all.isEmpty() ? Optional.empty() : Optional.of(new Drawing(drawn, all.size() - drawn.size()));
+    return all.isEmpty() ? Optional.empty() : Optional.of(new Drawing(results.snapshot(), drawn, all.size() - drawn.size()));
   }
 
   private static final class Drawing extends RowFigure {
 
     private final List<TriedVariable> variables;
+    private final StudySnapshot study;
 
-    Drawing(List<TriedVariable> variables, int leftOut) {
+    Drawing(StudySnapshot study, List<TriedVariable> variables, int leftOut) {
       super("What has been tried of each variable that can be chosen, those first for which no evidence sheet gives a number: the line runs over the plausible range and "
           + "everything tried, by factors where that spans six or more; discs, settings of burnt trials; rings, planned and not burnt; hatched, from the lowest to the highest number that evidence sheets give; "
           + "bracket below the line, the widest stretch in which nothing was burnt. Of words, a disc was burnt and a ring was not; the number counts the trials."
           + (leftOut == 0 ? "" : " " + leftOut + " more variables are not drawn."), variables.size() * ROW + 2 * HEAD + KEY);
       this.variables = variables;
+      this.study = study;
     }
 
     @Override
@@ -76,7 +83,7 @@ final class TriedFigure implements FigureSpec {
       key(pen, area.getX() + 4, y + KEY - 8);
     }
 
-    private static void row(Pen pen, TriedVariable v, Rectangle2D strip, Rectangle2D area) {
+    private void row(Pen pen, TriedVariable v, Rectangle2D strip, Rectangle2D area) {
       Unit unit = v.variable().unit();
       String name = v.variable().name() + (v.numbers().isEmpty() || unit.symbol().isEmpty() ? "" : " (" + unit.symbol() + ")");
       pen.color(pen.palette().ink()).text(Pen.fit(name, Pen.NORMAL, strip.getX() - area.getX() - 8), strip.getX() - 8, strip.getY() + 12, Pen.NORMAL, Pen.At.RIGHT);
@@ -87,7 +94,7 @@ final class TriedFigure implements FigureSpec {
       }
     }
 
-    private static void numbers(Pen pen, TriedVariable v, Rectangle2D strip, double end) {
+    private void numbers(Pen pen, TriedVariable v, Rectangle2D strip, double end) {
       double[] scale = v.scale();
       double y = strip.getY() + 9;
       double[] evidence = v.evidence();
@@ -98,6 +105,8 @@ final class TriedFigure implements FigureSpec {
       }
       pen.color(pen.palette().ink()).line(0.7f).line(strip.getX(), y, strip.getMaxX(), y);
       v.planned().forEach(p -> Mark.RING.draw(pen.color(pen.palette().color(1)), x(strip, v, p), y, 3));
+      v.settings().forEach(p -> pen.spot(x(strip, v, p), y, 4, () -> tried(v, text(v.variable().unit(), p), v.numbers().entrySet().stream().filter(e -> e.getValue().equals(p)).map(Map.Entry::getKey))));
+      pen.spot(new Rectangle2D.Double(strip.getX(), strip.getY(), end - strip.getX(), ROW - 2), () -> tried(v, count(v.numbers().size(), v.settings().size()), v.numbers().keySet().stream()));
       v.settings().forEach(p -> Mark.DISC.draw(pen.color(pen.palette().color(2)), x(strip, v, p), y, 3));
       Unit unit = v.variable().unit();
       pen.color(pen.palette().ink()).text(text(unit, scale[0]), strip.getX(), y + 12, Pen.SMALL, Pen.At.LEFT)
@@ -109,6 +118,12 @@ final class TriedFigure implements FigureSpec {
       pen.color(pen.palette().ink()).text(count(v.numbers().size(), v.settings().size()), strip.getMaxX() + 8, y, Pen.SMALL, Pen.At.LEFT);
       String none = gap[1] > gap[0] ? "none " + text(unit, gap[0]) + "–" + text(unit, gap[1]) : "";
       pen.text(Pen.fit(none, Pen.SMALL, end - strip.getMaxX() - 10), strip.getMaxX() + 8, y + 9, Pen.SMALL, Pen.At.LEFT);
+    }
+
+    /** A setting leads to what is stated of it in each trial that had it, the whole row to all of them. */
+    private Trail tried(TriedVariable v, String value, Stream<String> trials) {
+      List<Trail> from = trials.flatMap(id -> study.trial(id).stream()).map(t -> new Trail(t.name(), "", t.id(), Origins.of(study, t, v.variable().id()))).toList();
+      return new Trail(v.variable().name() + " as tried", value + (v.numbers().isEmpty() || value.contains(" ") ? "" : " " + v.variable().unit().symbol()), "", from);
     }
 
     private static String count(int trials, int settings) {
@@ -128,7 +143,7 @@ final class TriedFigure implements FigureSpec {
     }
 
     /** The words burnt with their number of trials, then those that were not, as far as there is room. */
-    private static void words(Pen pen, TriedVariable v, Rectangle2D strip, double end) {
+    private void words(Pen pen, TriedVariable v, Rectangle2D strip, double end) {
       double at = strip.getX() + 3;
       double y = strip.getY() + 9;
       double line = y;
@@ -140,6 +155,7 @@ final class TriedFigure implements FigureSpec {
           at = strip.getX() + 3;
           line = y + 9;
         }
+        pen.spot(at, line - 2.5, 4, () -> tried(v, text, v.words().entrySet().stream().filter(e -> e.getValue().equals(word)).map(Map.Entry::getKey)));
         Mark.DISC.draw(pen.color(pen.palette().color(2)), at, line - 2.5, 2.8);
         pen.color(pen.palette().ink()).text(text, at + 6, line, Pen.SMALL, Pen.At.LEFT);
         at += Pen.width(text, Pen.SMALL) + 16;
@@ -155,6 +171,7 @@ final class TriedFigure implements FigureSpec {
           at += Pen.width(word, Pen.SMALL) + 16;
         }
       }
+      pen.spot(new Rectangle2D.Double(strip.getX(), strip.getY(), end - strip.getX(), ROW - 2), () -> tried(v, count(v.words().size(), tried.size()), v.words().keySet().stream()));
       pen.color(pen.palette().ink()).text(count(v.words().size(), tried.size()), strip.getMaxX() + 8, y, Pen.SMALL, Pen.At.LEFT);
       String none = v.untriedWords().isEmpty() ? "" : v.untriedWords().size() + " not tried";
       pen.text(Pen.fit(none, Pen.SMALL, end - strip.getMaxX() - 10), strip.getMaxX() + 8, y + 9, Pen.SMALL, Pen.At.LEFT);

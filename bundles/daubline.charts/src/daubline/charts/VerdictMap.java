@@ -1,5 +1,6 @@
 package daubline.charts;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyResults;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
@@ -76,7 +77,9 @@ final class VerdictMap implements FigureSpec {
     private static void row(Pen pen, Comparison c, double from, double left, double column, double y) {
       pen.text(Pen.fit(c.trialName(), Pen.NORMAL, left - from - 6), left - 6, y + ROW - 3.4, Pen.NORMAL, Pen.At.RIGHT);
       for (int i = 0; i < c.criteria().size(); i++) {
-        VerdictMark.draw(pen, c.criteria().get(i).verdict(), left + (i + 0.5) * column, y + ROW / 2, 3.6);
+        CriterionResult r = c.criteria().get(i);
+        pen.spot(left + (i + 0.5) * column, y + ROW / 2, 5, () -> Origins.criterion(c, r));
+        VerdictMark.draw(pen, r.verdict(), left + (i + 0.5) * column, y + ROW / 2, 3.6);
       }
     }
   }

@@ -3,6 +3,7 @@ package daubline.charts;
 import daubline.analysis.StudyResults;
 import daubline.analysis.record.WallData;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.WallStates;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -73,7 +74,10 @@ public final class WallMap implements FigureSpec {
       for (WallData.Zone zone : wall.zones()) {
         double width = plot.getWidth() / 12;
         double y = plot.getMaxY() - (zone.high() - low) / (high - low) * plot.getHeight();
-        patch(pen, zone.state(), new Rectangle2D.Double(plot.getX() + column(zone.clock()) * width, y, width, (zone.high() - zone.low()) / (high - low) * plot.getHeight()));
+        Rectangle2D shape = new Rectangle2D.Double(plot.getX() + column(zone.clock()) * width, y, width, (zone.high() - zone.low()) / (high - low) * plot.getHeight());
+        patch(pen, zone.state(), shape);
+        pen.spot(shape, () -> Trail.entry(zone.state() + " at clock position " + zone.clock() + ", " + wall.name(), Printed.fixed(zone.low() * 1000, 0) + "–" + Printed.fixed(zone.high() * 1000, 0)
+            + " mm above the floor", zone.id()));
       }
       pen.color(palette.ink()).line(0.8f).draw(plot);
       for (int i = 0; i < states.size(); i++) {

@@ -52,6 +52,10 @@ final class PublishCommand implements Callable<Integer> {
   @Option(names = "--decimal-comma", description = "print a comma as decimal sign")
   private boolean decimalComma;
 
+  @Option(names = "--language", paramLabel = "CODE", defaultValue = "en",
+      description = "language of tables, figures, report and handout: en or de; archive and deposit stay English (default: ${DEFAULT-VALUE})")
+  private String language;
+
   @Option(names = "--formats", split = ",", paramLabel = "ENDING", defaultValue = "png,svg,pdf", description = "figure files (default: ${DEFAULT-VALUE})")
   private Set<String> formats;
 
@@ -109,7 +113,8 @@ final class PublishCommand implements Callable<Integer> {
   private PublicationOptions options(ComparisonOptions comparison) {
     Instant when = Provenance.when(System.getenv("SOURCE_DATE_EPOCH"));
     PublicationOptions options = PublicationOptions.standard(Version.NUMBER, PublicationOptions.settings(comparison)).at(when).in(new Style(preset, decimalComma))
-        .with(new FigureOptions(formats, dpi, widthMm)).with(tables.options());
+        .with(new FigureOptions(formats, dpi, widthMm)).with(tables.options())
+        .told(language);
     options = template == null ? options : options.filling(template);
     return withoutDeposit ? options : options.with(deposit(when));
   }

@@ -15,7 +15,7 @@ import daubline.engine.inference.Statement;
 import java.util.List;
 
 /**
- * Mass of all residues. An excavated total is a lower limit unless the whole deposit is known to have been recovered;
+ * Mass of all residues. An excavated total is a lower limit unless the whole deposit is known to have been recovered, and the reading is not doubtful;
  * where no total is stated the classes are added up.
  */
 public final class TotalResidue extends NumberCriterion {
@@ -50,16 +50,16 @@ public final class TotalResidue extends NumberCriterion {
     boolean complete = weighed.size() == sheet.residues().size() && weighed.stream().noneMatch(r -> r.mass().kind() == ValueKind.AT_LEAST);
     Amount amount = !complete ? Amount.atLeast(sum) : variance > 0 ? Amount.plusMinus(sum, Math.sqrt(variance)) : Amount.exact(sum);
     Trail trail = new Trail("Sum of the classes weighed", Printed.number(sum) + "\u00A0kg", "", weighed.stream().map(ClassMass::trail).toList());
-    return List.of(new Statement("sum of classes", amount, Double.NaN, Double.NaN, false, trail));
+    return List.of(new Statement("sum of classes", amount, Double.NaN, Double.NaN, false, weighed.stream().anyMatch(ClassMass::doubtful), trail));
   }
 
-  /** A total of which a share was recovered is a lower limit. */
+  /** A total of which a share was recovered, or that was read with low confidence, is a lower limit. */
   private static Statement asLimit(Statement statement, SheetData sheet, double whenNotStated) {
     double share = !Double.isNaN(statement.samplingFraction()) ? statement.samplingFraction()
         : !Double.isNaN(sheet.samplingFraction()) ? sheet.samplingFraction() : whenNotStated;
-    Amount limit = RecoveredTotal.stated(statement.amount(), share, false).total();
+    Amount limit = RecoveredTotal.stated(statement.amount(), share, false, statement.doubtful()).total();
     return limit.equals(statement.amount()) ? statement : change(statement, limit,
-        Double.isNaN(share) ? "share recovered not stated, so a lower limit" : "share recovered " + Printed.number(share) + ", so a lower limit");
+        statement.doubtful() ? "read with low confidence, so a lower limit" : Double.isNaN(share) ? "share recovered not stated, so a lower limit" : "share recovered " + Printed.number(share) + ", so a lower limit");
   }
 
   private static Statement perSmelt(Statement statement, double smelts) {
@@ -72,7 +72,6 @@ public final class TotalResidue extends NumberCriterion {
   }
 
   private static Statement change(Statement from, Amount amount, String why) {
-    return new Statement(from.id(), amount, from.samplingFraction(), from.preservationLimit(), from.picked(),
-        Trail.of("Total residue, " + why, Printed.number(amount.value()) + "\u00A0kg", from.trail()));
+    return from.reading(amount, Trail.of("Total residue, " + why, Printed.number(amount.value()) + "\u00A0kg", from.trail()));
   }
 }

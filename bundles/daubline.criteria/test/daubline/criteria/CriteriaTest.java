@@ -145,6 +145,13 @@ class CriteriaTest {
     assertEquals(Math.exp(-0.5), g(new TotalResidue(), whole, says("residue_total", Amount.exact(10 * Math.exp(0.3)))), 1e-9);
   }
 
+  /** A heap said to be dug whole, but read with low confidence, asks for at least its mass: the same probability as above. */
+  @Test
+  void aDoubtfulTotalIsALowerLimit() {
+    SheetData doubtful = SheetBuilder.sheet("d").sampled(1).doubts("residue_total", Amount.exact(10)).build();
+    assertEquals(0.841344746069, g(new TotalResidue(), doubtful, says("residue_total", Amount.exact(10 * Math.exp(0.3)))), 1e-9);
+  }
+
   @Test
   void classesAreAddedUpWhenNoTotalIsStated() {
     SheetData evidence = SheetBuilder.sheet("e").sampled(1).residue("tap", Amount.exact(6)).residue("furnace", Amount.exact(4)).build();

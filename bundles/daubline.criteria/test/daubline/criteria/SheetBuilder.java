@@ -46,6 +46,13 @@ final class SheetBuilder {
     return this;
   }
 
+  /** A statement that was read with low confidence. */
+  SheetBuilder doubts(String variable, Amount amount) {
+    statements.computeIfAbsent(variable, v -> new ArrayList<>())
+        .add(new Statement(id + "." + variable, amount, Double.NaN, Double.NaN, false, true, Trail.entry("claim", amount.toString(), id)));
+    return this;
+  }
+
   SheetBuilder residue(String residueClass, Amount mass) {
     return residue(residueClass, mass, -1);
   }

@@ -14,8 +14,10 @@ public record Column(String id, String heading, String unit, Kind kind) {
 
   /** What the cells of a column hold. */
   public enum Kind {
-    /** Words, left-aligned. */
+    /** What a person wrote, or other text, left-aligned; it stays as it is in every language. */
     TEXT,
+    /** Words of the tool and of its catalogues, left-aligned; a publication tells them in its language. */
+    WORDS,
     /** Numbers, aligned on the decimal sign. */
     NUMBER
   }
@@ -28,6 +30,11 @@ public record Column(String id, String heading, String unit, Kind kind) {
   /** A column of words. */
   public static Column text(String id, String heading) {
     return new Column(id, heading, "", Kind.TEXT);
+  }
+
+  /** A column of the tool's own words, such as verdicts and names of variables. */
+  public static Column words(String id, String heading) {
+    return new Column(id, heading, "", Kind.WORDS);
   }
 
   /** A column of numbers in a unit. */

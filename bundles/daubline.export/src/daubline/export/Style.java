@@ -1,6 +1,7 @@
 package daubline.export;
 
 import daubline.base.ValueKind;
+import daubline.base.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,8 +13,14 @@ import java.util.regex.Pattern;
  *
  * @param preset for whom
  * @param decimalComma whether the decimal sign is a comma
+ * @param wording the language of marks, legends and labels
  */
-public record Style(Preset preset, boolean decimalComma) {
+public record Style(Preset preset, boolean decimalComma, Wording wording) {
+
+  /** A style in English. */
+  public Style(Preset preset, boolean decimalComma) {
+    this(preset, decimalComma, Wording.ENGLISH);
+  }
 
   /** For whom a table is printed. */
   public enum Preset {
@@ -53,10 +60,15 @@ public record Style(Preset preset, boolean decimalComma) {
     return marks;
   }
 
+  /** The same in another language. */
+  public Style in(Wording other) {
+    return new Style(preset, decimalComma, other);
+  }
+
   /** The text of a cell. */
   public String print(Cell cell) {
     if (cell.kind().isMissing()) {
-      return preset == Preset.JOURNAL ? MARKS.get(cell.kind()) : words(cell.kind());
+      return preset == Preset.JOURNAL ? wording.apply(MARKS.get(cell.kind())) : words(cell.kind());
     }
     if (!cell.kind().isNumber()) {
       return cell.text();
@@ -69,25 +81,25 @@ public record Style(Preset preset, boolean decimalComma) {
     };
   }
 
-  private static String spoken(String text, ValueKind kind) {
+  private String spoken(String text, ValueKind kind) {
     String numbers = MINUS.matcher(text).replaceAll("−");
     return switch (kind) {
-      case PLUS_MINUS -> numbers.replace(" ± ", " plus or minus ");
-      case RANGE -> numbers.replaceFirst("(?<=[0-9])–", " to ");
-      case AT_LEAST -> numbers.replace("≥", "at least");
-      case AT_MOST -> numbers.replace("≤", "at most");
-      case BELOW_LIMIT -> numbers.replace("<", "below");
+      case PLUS_MINUS -> numbers.replace(" ± ", " " + wording.apply("plus or minus") + " ");
+      case RANGE -> numbers.replaceFirst("(?<=[0-9])–", " " + wording.apply("to") + " ");
+      case AT_LEAST -> numbers.replace("≥", wording.apply("at least"));
+      case AT_MOST -> numbers.replace("≤", wording.apply("at most"));
+      case BELOW_LIMIT -> numbers.replace("<", wording.apply("below"));
       default -> numbers;
     };
   }
 
-  private static String words(ValueKind kind) {
-    return switch (kind) {
+  private String words(ValueKind kind) {
+    return wording.apply(switch (kind) {
       case NOT_ANALYSED -> "not analysed";
       case NOT_DETECTED -> "not detected";
       case BELOW_DETECTION -> "below a limit of detection that is not stated";
       default -> kind.word();
-    };
+    });
   }
 
   /** What the marks in a table mean, in a fixed order; empty when it has none. */
@@ -96,7 +108,7 @@ public record Style(Preset preset, boolean decimalComma) {
       return List.of();
     }
     List<ValueKind> used = table.rows().stream().flatMap(List::stream).map(Cell::kind).filter(ValueKind::isMissing).distinct().toList();
-    return MARKS.entrySet().stream().filter(m -> used.contains(m.getKey())).map(m -> m.getValue() + " " + words(m.getKey())).toList();
+    return MARKS.entrySet().stream().filter(m -> used.contains(m.getKey())).map(m -> wording.apply(m.getValue()) + " " + words(m.getKey())).toList();
   }
 
   /** All notes below a table: those that a cell refers to with their number, then the legend of the marks. */

@@ -112,6 +112,15 @@ public interface ModelFactory extends EFactory {
 	Reading createReading();
 
 	/**
+	 * Returns a new object of class '<em>Earlier</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Earlier</em>'.
+	 * @generated
+	 */
+	Earlier createEarlier();
+
+	/**
 	 * Returns a new object of class '<em>Claim</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -1302,13 +1302,113 @@ public interface ModelPackage extends EPackage {
 	int READING__NOTE = IDENTIFIED_FEATURE_COUNT + 19;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READING__EARLIER = IDENTIFIED_FEATURE_COUNT + 20;
+
+	/**
 	 * The number of structural features of the '<em>Reading</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int READING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 20;
+	int READING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 21;
+
+	/**
+	 * The meta object id for the '{@link daubline.model.impl.EarlierImpl <em>Earlier</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see daubline.model.impl.EarlierImpl
+	 * @see daubline.model.impl.ModelPackageImpl#getEarlier()
+	 * @generated
+	 */
+	int EARLIER = 12;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Typed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__TYPED = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__UNIT = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__KIND = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__VALUE = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__BY = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Until</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__UNTIL = IDENTIFIED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Change</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER__CHANGE = IDENTIFIED_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Earlier</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EARLIER_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 7;
 
 	/**
 	 * The meta object id for the '{@link daubline.model.impl.ClaimImpl <em>Claim</em>}' class.
@@ -1318,7 +1418,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getClaim()
 	 * @generated
 	 */
-	int CLAIM = 12;
+	int CLAIM = 13;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1510,6 +1610,15 @@ public interface ModelPackage extends EPackage {
 	int CLAIM__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Preservation Limit</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1580,7 +1689,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getClaimInput()
 	 * @generated
 	 */
-	int CLAIM_INPUT = 13;
+	int CLAIM_INPUT = 14;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1772,6 +1881,15 @@ public interface ModelPackage extends EPackage {
 	int CLAIM_INPUT__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_INPUT__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Symbol</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1797,7 +1915,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStagedValue()
 	 * @generated
 	 */
-	int STAGED_VALUE = 14;
+	int STAGED_VALUE = 15;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1989,6 +2107,15 @@ public interface ModelPackage extends EPackage {
 	int STAGED_VALUE__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STAGED_VALUE__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Stage</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2014,7 +2141,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChoice()
 	 * @generated
 	 */
-	int CHOICE = 15;
+	int CHOICE = 16;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2206,6 +2333,15 @@ public interface ModelPackage extends EPackage {
 	int CHOICE__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHOICE__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Basis</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2240,7 +2376,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPrediction()
 	 * @generated
 	 */
-	int PREDICTION = 16;
+	int PREDICTION = 17;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2432,6 +2568,15 @@ public interface ModelPackage extends EPackage {
 	int PREDICTION__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PREDICTION__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Stated On</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2493,7 +2638,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getResidueMass()
 	 * @generated
 	 */
-	int RESIDUE_MASS = 17;
+	int RESIDUE_MASS = 18;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2685,6 +2830,15 @@ public interface ModelPackage extends EPackage {
 	int RESIDUE_MASS__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RESIDUE_MASS__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Residue Class</b></em>' reference.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2728,7 +2882,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getComponent()
 	 * @generated
 	 */
-	int COMPONENT = 18;
+	int COMPONENT = 19;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2920,6 +3074,15 @@ public interface ModelPackage extends EPackage {
 	int COMPONENT__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMPONENT__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Symbol</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2954,7 +3117,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getAnalysis()
 	 * @generated
 	 */
-	int ANALYSIS = 19;
+	int ANALYSIS = 20;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3171,7 +3334,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSheet()
 	 * @generated
 	 */
-	int SHEET = 20;
+	int SHEET = 21;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3316,7 +3479,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getEvidenceSheet()
 	 * @generated
 	 */
-	int EVIDENCE_SHEET = 21;
+	int EVIDENCE_SHEET = 22;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3470,7 +3633,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRemainsSheet()
 	 * @generated
 	 */
-	int REMAINS_SHEET = 22;
+	int REMAINS_SHEET = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3615,7 +3778,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBlindRecording()
 	 * @generated
 	 */
-	int BLIND_RECORDING = 23;
+	int BLIND_RECORDING = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3679,7 +3842,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getWallZone()
 	 * @generated
 	 */
-	int WALL_ZONE = 24;
+	int WALL_ZONE = 25;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3761,7 +3924,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSpreadSquare()
 	 * @generated
 	 */
-	int SPREAD_SQUARE = 25;
+	int SPREAD_SQUARE = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3953,6 +4116,15 @@ public interface ModelPackage extends EPackage {
 	int SPREAD_SQUARE__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPREAD_SQUARE__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>East</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4014,7 +4186,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSite()
 	 * @generated
 	 */
-	int SITE = 26;
+	int SITE = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4123,7 +4295,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getContext()
 	 * @generated
 	 */
-	int CONTEXT = 27;
+	int CONTEXT = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4205,7 +4377,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getReconstruction()
 	 * @generated
 	 */
-	int RECONSTRUCTION = 28;
+	int RECONSTRUCTION = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4305,7 +4477,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLot()
 	 * @generated
 	 */
-	int LOT = 29;
+	int LOT = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4441,7 +4613,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTreatment()
 	 * @generated
 	 */
-	int TREATMENT = 30;
+	int TREATMENT = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4559,7 +4731,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSizeBand()
 	 * @generated
 	 */
-	int SIZE_BAND = 31;
+	int SIZE_BAND = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4751,6 +4923,15 @@ public interface ModelPackage extends EPackage {
 	int SIZE_BAND__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SIZE_BAND__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Mesh From</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4794,7 +4975,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMixPart()
 	 * @generated
 	 */
-	int MIX_PART = 32;
+	int MIX_PART = 33;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4986,6 +5167,15 @@ public interface ModelPackage extends EPackage {
 	int MIX_PART__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_PART__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Part</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5038,7 +5228,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFurnaceBuild()
 	 * @generated
 	 */
-	int FURNACE_BUILD = 33;
+	int FURNACE_BUILD = 34;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5129,7 +5319,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSeries()
 	 * @generated
 	 */
-	int SERIES = 34;
+	int SERIES = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5355,7 +5545,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFactor()
 	 * @generated
 	 */
-	int FACTOR = 35;
+	int FACTOR = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5419,7 +5609,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getForbiddenCombination()
 	 * @generated
 	 */
-	int FORBIDDEN_COMBINATION = 36;
+	int FORBIDDEN_COMBINATION = 37;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5465,7 +5655,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getProvision()
 	 * @generated
 	 */
-	int PROVISION = 37;
+	int PROVISION = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5610,7 +5800,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLabour()
 	 * @generated
 	 */
-	int LABOUR = 38;
+	int LABOUR = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5791,7 +5981,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getFrozenPlan()
 	 * @generated
 	 */
-	int FROZEN_PLAN = 39;
+	int FROZEN_PLAN = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5936,7 +6126,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPlannedRun()
 	 * @generated
 	 */
-	int PLANNED_RUN = 40;
+	int PLANNED_RUN = 41;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6018,7 +6208,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 41;
+	int ROLE_ASSIGNMENT = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6082,7 +6272,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrial()
 	 * @generated
 	 */
-	int TRIAL = 42;
+	int TRIAL = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6353,7 +6543,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLogEntry()
 	 * @generated
 	 */
-	int LOG_ENTRY = 43;
+	int LOG_ENTRY = 44;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6507,7 +6697,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 44;
+	int CHARGE = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6670,7 +6860,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChargeItem()
 	 * @generated
 	 */
-	int CHARGE_ITEM = 45;
+	int CHARGE_ITEM = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6862,6 +7052,15 @@ public interface ModelPackage extends EPackage {
 	int CHARGE_ITEM__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CHARGE_ITEM__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>Material</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6923,7 +7122,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasure()
 	 * @generated
 	 */
-	int MEASURE = 46;
+	int MEASURE = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6996,7 +7195,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIncident()
 	 * @generated
 	 */
-	int INCIDENT = 47;
+	int INCIDENT = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7168,7 +7367,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getDataFile()
 	 * @generated
 	 */
-	int DATA_FILE = 48;
+	int DATA_FILE = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7322,7 +7521,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMeasurement()
 	 * @generated
 	 */
-	int MEASUREMENT = 49;
+	int MEASUREMENT = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7514,6 +7713,15 @@ public interface ModelPackage extends EPackage {
 	int MEASUREMENT__NOTE = READING__NOTE;
 
 	/**
+	 * The feature id for the '<em><b>Earlier</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASUREMENT__EARLIER = READING__EARLIER;
+
+	/**
 	 * The feature id for the '<em><b>X1</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -7593,7 +7801,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getLoggerFile()
 	 * @generated
 	 */
-	int LOGGER_FILE = 50;
+	int LOGGER_FILE = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7828,7 +8036,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getChannel()
 	 * @generated
 	 */
-	int CHANNEL = 51;
+	int CHANNEL = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7901,7 +8109,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 52;
+	int PIECE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7983,7 +8191,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getSample()
 	 * @generated
 	 */
-	int SAMPLE = 53;
+	int SAMPLE = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8092,7 +8300,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getVisit()
 	 * @generated
 	 */
-	int VISIT = 54;
+	int VISIT = 55;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8183,7 +8391,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getBasis()
 	 * @generated
 	 */
-	int BASIS = 55;
+	int BASIS = 56;
 
 	/**
 	 * The meta object id for the '<em>Confidence</em>' data type.
@@ -8193,7 +8401,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getConfidence()
 	 * @generated
 	 */
-	int CONFIDENCE = 56;
+	int CONFIDENCE = 57;
 
 	/**
 	 * The meta object id for the '<em>How Got</em>' data type.
@@ -8203,7 +8411,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getHowGot()
 	 * @generated
 	 */
-	int HOW_GOT = 57;
+	int HOW_GOT = 58;
 
 	/**
 	 * The meta object id for the '<em>Iron Basis</em>' data type.
@@ -8213,7 +8421,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getIronBasis()
 	 * @generated
 	 */
-	int IRON_BASIS = 58;
+	int IRON_BASIS = 59;
 
 	/**
 	 * The meta object id for the '<em>Material</em>' data type.
@@ -8223,7 +8431,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 59;
+	int MATERIAL = 60;
 
 	/**
 	 * The meta object id for the '<em>Stage</em>' data type.
@@ -8233,7 +8441,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 60;
+	int STAGE = 61;
 
 	/**
 	 * The meta object id for the '<em>Trial Kind</em>' data type.
@@ -8243,7 +8451,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialKind()
 	 * @generated
 	 */
-	int TRIAL_KIND = 61;
+	int TRIAL_KIND = 62;
 
 	/**
 	 * The meta object id for the '<em>Trial Status</em>' data type.
@@ -8253,7 +8461,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getTrialStatus()
 	 * @generated
 	 */
-	int TRIAL_STATUS = 62;
+	int TRIAL_STATUS = 63;
 
 	/**
 	 * The meta object id for the '<em>Value Kind</em>' data type.
@@ -8263,7 +8471,7 @@ public interface ModelPackage extends EPackage {
 	 * @see daubline.model.impl.ModelPackageImpl#getValueKind()
 	 * @generated
 	 */
-	int VALUE_KIND = 63;
+	int VALUE_KIND = 64;
 
 
 	/**
@@ -9386,6 +9594,104 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getReading_Note();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link daubline.model.Reading#getEarlier <em>Earlier</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Earlier</em>'.
+	 * @see daubline.model.Reading#getEarlier()
+	 * @see #getReading()
+	 * @generated
+	 */
+	EReference getReading_Earlier();
+
+	/**
+	 * Returns the meta object for class '{@link daubline.model.Earlier <em>Earlier</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Earlier</em>'.
+	 * @see daubline.model.Earlier
+	 * @generated
+	 */
+	EClass getEarlier();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Earlier#getTyped <em>Typed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Typed</em>'.
+	 * @see daubline.model.Earlier#getTyped()
+	 * @see #getEarlier()
+	 * @generated
+	 */
+	EAttribute getEarlier_Typed();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Earlier#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see daubline.model.Earlier#getUnit()
+	 * @see #getEarlier()
+	 * @generated
+	 */
+	EAttribute getEarlier_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Earlier#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see daubline.model.Earlier#getKind()
+	 * @see #getEarlier()
+	 * @generated
+	 */
+	EAttribute getEarlier_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Earlier#getValue <em>Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Value</em>'.
+	 * @see daubline.model.Earlier#getValue()
+	 * @see #getEarlier()
+	 * @generated
+	 */
+	EAttribute getEarlier_Value();
+
+	/**
+	 * Returns the meta object for the reference '{@link daubline.model.Earlier#getBy <em>By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>By</em>'.
+	 * @see daubline.model.Earlier#getBy()
+	 * @see #getEarlier()
+	 * @generated
+	 */
+	EReference getEarlier_By();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Earlier#getUntil <em>Until</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Until</em>'.
+	 * @see daubline.model.Earlier#getUntil()
+	 * @see #getEarlier()
+	 * @generated
+	 */
+	EAttribute getEarlier_Until();
+
+	/**
+	 * Returns the meta object for the attribute '{@link daubline.model.Earlier#getChange <em>Change</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Change</em>'.
+	 * @see daubline.model.Earlier#getChange()
+	 * @see #getEarlier()
+	 * @generated
+	 */
+	EAttribute getEarlier_Change();
 
 	/**
 	 * Returns the meta object for class '{@link daubline.model.Claim <em>Claim</em>}'.
@@ -13920,6 +14226,80 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute READING__NOTE = eINSTANCE.getReading_Note();
+
+		/**
+		 * The meta object literal for the '<em><b>Earlier</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference READING__EARLIER = eINSTANCE.getReading_Earlier();
+
+		/**
+		 * The meta object literal for the '{@link daubline.model.impl.EarlierImpl <em>Earlier</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see daubline.model.impl.EarlierImpl
+		 * @see daubline.model.impl.ModelPackageImpl#getEarlier()
+		 * @generated
+		 */
+		EClass EARLIER = eINSTANCE.getEarlier();
+
+		/**
+		 * The meta object literal for the '<em><b>Typed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EARLIER__TYPED = eINSTANCE.getEarlier_Typed();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EARLIER__UNIT = eINSTANCE.getEarlier_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EARLIER__KIND = eINSTANCE.getEarlier_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EARLIER__VALUE = eINSTANCE.getEarlier_Value();
+
+		/**
+		 * The meta object literal for the '<em><b>By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference EARLIER__BY = eINSTANCE.getEarlier_By();
+
+		/**
+		 * The meta object literal for the '<em><b>Until</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EARLIER__UNTIL = eINSTANCE.getEarlier_Until();
+
+		/**
+		 * The meta object literal for the '<em><b>Change</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EARLIER__CHANGE = eINSTANCE.getEarlier_Change();
 
 		/**
 		 * The meta object literal for the '{@link daubline.model.impl.ClaimImpl <em>Claim</em>}' class.

@@ -6,6 +6,8 @@ import daubline.base.Confidence;
 import daubline.base.HowGot;
 import daubline.base.ValueKind;
 
+import org.eclipse.emf.common.util.EList;
+
 /**
  * <!-- begin-user-doc -->
  * A representation of the model object '<em><b>Reading</b></em>'.
@@ -39,6 +41,7 @@ import daubline.base.ValueKind;
  *   <li>{@link daubline.model.Reading#isPicked <em>Picked</em>}</li>
  *   <li>{@link daubline.model.Reading#getPickedBecause <em>Picked Because</em>}</li>
  *   <li>{@link daubline.model.Reading#getNote <em>Note</em>}</li>
+ *   <li>{@link daubline.model.Reading#getEarlier <em>Earlier</em>}</li>
  * </ul>
  *
  * @see daubline.model.ModelPackage#getReading()
@@ -485,5 +488,17 @@ public interface Reading extends Identified {
 	 * @generated
 	 */
 	void setNote(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Earlier</b></em>' containment reference list.
+	 * The list contents are of type {@link daubline.model.Earlier}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Earlier</em>' containment reference list.
+	 * @see daubline.model.ModelPackage#getReading_Earlier()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Earlier> getEarlier();
 
 } // Reading

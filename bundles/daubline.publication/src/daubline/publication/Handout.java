@@ -9,6 +9,7 @@ import daubline.analysis.record.TrialRecord;
 import daubline.base.Printed;
 import daubline.base.TrialKind;
 import daubline.base.TrialStatus;
+import daubline.base.Wording;
 import daubline.charts.NamedFigure;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.Verdict;
@@ -38,22 +39,28 @@ final class Handout {
   private final Discretion discretion;
   private final Optional<NamedFigure> drawing;
   private final Provenance provenance;
+  private final Wording wording;
 
-  Handout(StudyResults results, Discretion discretion, List<NamedFigure> figures, Provenance provenance) {
+  Handout(StudyResults results, Discretion discretion, List<NamedFigure> figures, Provenance provenance, Wording wording) {
+    this.wording = wording;
     this.results = results;
     this.discretion = discretion;
     this.drawing = figures.stream().filter(f -> f.id().equals(DRAWING)).findFirst();
     this.provenance = provenance;
   }
 
-  /** One part: a heading and its sentences. */
-  private record Part(String heading, List<String> sentences) {
+  /** One part: a heading, its sentences, and whether the drawing stands below. */
+  private record Part(String heading, List<String> sentences, boolean drawn) {
   }
 
   private List<Part> parts() {
-    List<Part> parts = List.of(new Part("What We Ask", questions()), new Part("What Was Dug Up", evidence()), new Part("What We Did", fires()),
-        new Part("What Came of It", outcome()), new Part("What the Words Mean", WORDS), new Part("When You Visit a Fire", CARE), new Part("Who Took Part", people()));
-    return parts.stream().filter(p -> !p.sentences().isEmpty()).map(p -> new Part(p.heading(), p.sentences().stream().map(discretion::text).toList())).toList();
+    List<Part> parts = List.of(part("What We Ask", questions()), new Part("What Was Dug Up", evidence(), true), part("What We Did", fires()),
+        part("What Came of It", outcome()), part("What the Words Mean", WORDS), part("When You Visit a Fire", CARE), part("Who Took Part", people()));
+    return parts.stream().filter(p -> !p.sentences().isEmpty()).map(p -> new Part(wording.apply(p.heading()), p.sentences().stream().map(wording).map(discretion::text).toList(), p.drawn())).toList();
+  }
+
+  private static Part part(String heading, List<String> sentences) {
+    return new Part(heading, sentences, false);
   }
 
   private List<String> questions() {
@@ -136,12 +143,12 @@ final class Handout {
   }
 
   String html() throws IOException {
-    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n<title>").append(Html.escape(provenance.study()))
+    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n<html lang=\"" + wording.language() + "\">\n<head>\n<meta charset=\"UTF-8\">\n<title>").append(Html.escape(provenance.study()))
         .append("</title>\n<style>\n").append(Report.STYLE).append("</style>\n</head>\n<body>\n<h1>").append(Html.escape(provenance.study())).append("</h1>\n");
     for (Part part : parts()) {
       out.append("<h2>").append(Html.escape(part.heading())).append("</h2>\n");
       part.sentences().forEach(s -> out.append("<p>").append(Html.escape(s)).append("</p>\n"));
-      if (part.heading().equals("What Was Dug Up") && drawing.isPresent()) {
+      if (part.drawn() && drawing.isPresent()) {
         Report.picture(drawing.get(), drawing.get().figure().caption(), out);
       }
     }
@@ -156,7 +163,7 @@ final class Handout {
         for (String sentence : part.sentences()) {
           document.paragraph(sentence);
         }
-        if (part.heading().equals("What Was Dug Up") && drawing.isPresent()) {
+        if (part.drawn() && drawing.isPresent()) {
           Report.picture(drawing.get(), drawing.get().figure().caption(), document);
         }
       }

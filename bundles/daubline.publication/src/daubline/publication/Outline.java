@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -34,6 +35,11 @@ final class Outline {
    * @param figures ids of the figures placed here
    */
   record Part(String heading, List<String> paragraphs, List<String> tables, List<String> figures) {
+
+    /** The same in another language; what the study says itself stays. */
+    Part in(UnaryOperator<String> wording) {
+      return new Part(wording.apply(heading), paragraphs.stream().map(wording).toList(), tables, figures);
+    }
 
     /** The same without the names of people who did not consent. */
     Part with(Discretion discretion) {

@@ -3,6 +3,7 @@ package daubline.publication;
 import daubline.analysis.StudyResults;
 import daubline.analysis.deposit.DepositData;
 import daubline.base.Finding;
+import daubline.base.Wording;
 import daubline.charts.Figure;
 import daubline.charts.FigureSpec;
 import daubline.charts.FigureWriter;
@@ -11,8 +12,11 @@ import daubline.charts.NamedFigure;
 import daubline.charts.PdfWriter;
 import daubline.charts.PngWriter;
 import daubline.charts.SvgWriter;
+import daubline.charts.WordedFigure;
+import daubline.export.DataTable;
 import daubline.export.Discretion;
 import daubline.export.Provenance;
+import daubline.export.Style;
 import daubline.export.Table;
 import daubline.export.TableSpec;
 import daubline.export.Tables;
@@ -52,6 +56,10 @@ public final class Publication {
   private final Progress progress;
   private final Output output;
   private final Discretion discretion;
+  private final Wording wording;
+  private final Style style;
+  /** As they are made, for the archive. */
+  private final List<Table> english = new ArrayList<>();
   private final List<Table> tables = new ArrayList<>();
   private final List<NamedFigure> figures = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
@@ -63,6 +71,8 @@ public final class Publication {
     this.output = output;
     this.options = options;
     this.progress = progress;
+    this.wording = Wording.of(options.language()).keeping(results.snapshot().names());
+    this.style = options.style().in(wording);
     this.discretion = new Discretion(results.snapshot().record().people());
   }
 
@@ -133,12 +143,14 @@ public final class Publication {
   private void build() {
     for (TableSpec spec : Tables.all()) {
       step("table " + spec.title());
-      tables.add(discretion.table(spec.build(results, options.tables())));
+      Table table = spec.build(results, options.tables());
+      english.add(discretion.table(table));
+      tables.add(discretion.table(table.in(wording)));
     }
     for (FigureSpec spec : Figures.all()) {
       step("figure " + spec.title());
       List<NamedFigure> drawn = spec.all(results);
-      drawn.stream().filter(this::isDiscreet).map(d -> d.reading(discretion::text)).forEach(figures::add);
+      drawn.stream().filter(this::isDiscreet).map(d -> WordedFigure.of(d, wording)).map(d -> d.reading(discretion::text)).forEach(figures::add);
       if (drawn.isEmpty()) {
         remarks.add("Figure “" + spec.title() + "” is left out: the study holds nothing to draw in it");
       }
@@ -158,7 +170,7 @@ public final class Publication {
   private void workbook() throws IOException {
     step("workbook");
     try (OutputStream out = output.file("tables.xlsx")) {
-      remarks.addAll(new WorkbookWriter(provenance()).write(tables, out));
+      remarks.addAll(new WorkbookWriter(provenance(), wording).write(tables, out));
     }
     if (options.template().isPresent()) {
       template(options.template().get());
@@ -183,12 +195,14 @@ public final class Publication {
 
   private void tables() throws IOException {
     SpreadsheetCsv spreadsheet = new SpreadsheetCsv(options.style().decimalComma());
+    for (Table table : english) {
+      write("archive/" + table.id() + ".csv", new ArchiveCsv(), table);
+    }
     for (Table table : tables) {
       step("table " + table.title());
-      write("archive/" + table.id() + ".csv", new ArchiveCsv(), table);
-      write("spreadsheet/" + table.id() + ".csv", spreadsheet, table);
-      write("markdown/" + table.id() + ".md", new Markdown(options.style()), table);
-      write("latex/" + table.id() + ".tex", new Latex(options.style()), table);
+      write("spreadsheet/" + table.id() + ".csv", spreadsheet, DataTable.of(table).in(wording));
+      write("markdown/" + table.id() + ".md", new Markdown(style), table);
+      write("latex/" + table.id() + ".tex", new Latex(style), table);
     }
     if (!spreadsheet.guarded().isEmpty()) {
       StringBuilder list = new StringBuilder("Text that a spreadsheet might take for a formula has an apostrophe before it in these cells:\n");
@@ -212,7 +226,7 @@ public final class Publication {
 
   private void document() throws IOException {
     step("tables as a document");
-    try (OutputStream out = output.file("tables.docx"); WordWriter document = new WordWriter(provenance(), options.style())) {
+    try (OutputStream out = output.file("tables.docx"); WordWriter document = new WordWriter(provenance(), style)) {
       document.heading(provenance().study(), 1);
       for (int i = 0; i < tables.size(); i++) {
         document.table(tables.get(i), i + 1);
@@ -231,7 +245,7 @@ public final class Publication {
           writer.write(drawn.figure(), drawn.title(), widthMm(drawn.figure()), out);
         }
       }
-      captions.append("Figure ").append(i + 1).append(" (").append(drawn.id()).append("). ").append(drawn.title()).append(". ")
+      captions.append(wording.apply("Figure " + (i + 1))).append(" (").append(drawn.id()).append("). ").append(drawn.title()).append(". ")
           .append(drawn.figure().caption()).append("\n\n");
     }
     output.text("figures/captions.txt", captions.toString());
@@ -248,8 +262,8 @@ public final class Publication {
 
   private void report() throws IOException {
     step("report");
-    Report report = new Report(results, discretion, tables, figures, provenance(), options.style());
-    write("archive/where-from.csv", new ArchiveCsv(), report.trails());
+    Report report = new Report(results, discretion, tables, figures, provenance(), style);
+    write("archive/where-from.csv", new ArchiveCsv(), report.trails(english));
     output.text("report.html", report.html());
     try (OutputStream out = output.file("report.docx")) {
       report.word(out);
@@ -258,7 +272,7 @@ public final class Publication {
 
   private void handout() throws IOException {
     step("handout");
-    Handout handout = new Handout(results, discretion, figures, provenance());
+    Handout handout = new Handout(results, discretion, figures, provenance(), wording);
     output.text("handout.html", handout.html());
     try (OutputStream out = output.file("handout.docx")) {
       handout.word(out);

@@ -42,12 +42,12 @@ final class Report {
     this.figures = figures;
     this.provenance = provenance;
     this.style = style;
-    this.parts = new Outline(results).parts().stream().map(p -> p.with(discretion)).toList();
+    this.parts = new Outline(results).parts().stream().map(p -> p.in(style.wording()).with(discretion)).toList();
     parts.forEach(part -> {
       part.tables().stream().filter(id -> table(id).isPresent()).forEach(tableOrder::add);
       placed(part).forEach(figure -> figureOrder.add(figure.id()));
     });
-    this.trails = TrailTable.of(tableOrder.stream().map(id -> table(id).orElseThrow()).toList());
+    this.trails = trails(tables).in(style.wording());
   }
 
   private Optional<Table> table(String id) {
@@ -59,28 +59,32 @@ final class Report {
     return part.figures().stream().flatMap(id -> figures.stream().filter(f -> f.id().equals(id) || f.id().startsWith(id + "-"))).distinct().toList();
   }
 
-  /** The trail of every value of the tables as they are numbered in the report. */
-  Table trails() {
-    return trails;
+  /** The trail of every value of some tables, numbered as in the report. */
+  Table trails(List<Table> of) {
+    return TrailTable.of(tableOrder.stream().map(id -> of.stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow()).toList());
+  }
+
+  private String told(String english) {
+    return style.wording().apply(english);
   }
 
   /** A report is read by people: of a very long table it shows the beginning and says where the rest is. */
-  private static Table cut(Table table) {
+  private Table cut(Table table) {
     if (table.rows().size() <= MOST_ROWS) {
       return table;
     }
     List<String> notes = new ArrayList<>(table.notes());
-    notes.add("The first " + MOST_ROWS + " of " + table.rows().size() + " rows; all are in archive/" + table.id() + ".csv.");
+    notes.add(told("The first " + MOST_ROWS + " of " + table.rows().size() + " rows; all are in archive/" + table.id() + ".csv."));
     return new Table(table.id(), table.title(), table.caption(), table.columns(), table.rows().subList(0, MOST_ROWS), notes);
   }
 
   private String caption(NamedFigure drawn) {
-    return "Figure " + (figureOrder.indexOf(drawn.id()) + 1) + ". " + drawn.title() + ". " + drawn.figure().caption();
+    return told("Figure " + (figureOrder.indexOf(drawn.id()) + 1)) + ". " + drawn.title() + ". " + drawn.figure().caption();
   }
 
   /** The report as one HTML file, its figures inside it. */
   String html() throws IOException {
-    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n<title>").append(Html.escape(title))
+    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n<html lang=\"" + style.wording().language() + "\">\n<head>\n<meta charset=\"UTF-8\">\n<title>").append(Html.escape(title))
         .append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<h1>").append(Html.escape(title)).append("</h1>\n");
     for (Outline.Part part : parts) {
       out.append("<h2>").append(Html.escape(part.heading())).append("</h2>\n");
@@ -90,14 +94,14 @@ final class Report {
       }
       part.tables().forEach(id -> table(id).ifPresent(t -> htmlTable(t, out)));
     }
-    out.append("<h2>Appendix</h2>\n").append(new Html(style).text(cut(trails))).append("<h2>Made From</h2>\n<dl>\n");
-    provenance.lines().forEach(l -> out.append("<dt>").append(Html.escape(l.name())).append("</dt><dd>").append(Html.escape(l.value())).append("</dd>\n"));
+    out.append("<h2>").append(told("Appendix")).append("</h2>\n").append(new Html(style).text(cut(trails))).append("<h2>").append(told("Made From")).append("</h2>\n<dl>\n");
+    provenance.lines().forEach(l -> out.append("<dt>").append(Html.escape(told(l.name()))).append("</dt><dd>").append(Html.escape(told(l.value()))).append("</dd>\n"));
     return out.append("</dl>\n</body>\n</html>\n").toString();
   }
 
   private void htmlTable(Table table, StringBuilder out) {
     Table shown = cut(table);
-    Table numbered = new Table(table.id(), "Table " + (tableOrder.indexOf(table.id()) + 1) + ". " + table.title(), table.caption(), table.columns(), shown.rows(),
+    Table numbered = new Table(table.id(), told("Table " + (tableOrder.indexOf(table.id()) + 1)) + ". " + table.title(), table.caption(), table.columns(), shown.rows(),
         shown.notes());
     out.append(new Html(style).text(numbered));
   }
@@ -133,11 +137,11 @@ final class Report {
           }
         }
       }
-      document.heading("Appendix", 2);
+      document.heading(told("Appendix"), 2);
       document.table(cut(trails), tableOrder.size() + 1);
-      document.heading("Made From", 2);
+      document.heading(told("Made From"), 2);
       for (Provenance.Setting line : provenance.lines()) {
-        document.paragraph(line.name() + ": " + line.value());
+        document.paragraph(told(line.name()) + ": " + told(line.value()));
       }
       document.write(out);
     }

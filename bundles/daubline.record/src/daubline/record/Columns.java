@@ -85,7 +85,7 @@ final class Columns {
 
   /** One of the constants of an enumeration, by its word in either language. */
   static <T extends EObject, E extends Enum<E>> EntryColumn<T> word(Desk desk, String id, double share, EAttribute attribute, E[] all, Function<E, String> word) {
-    Function<E, String> shown = e -> desk.words().orElse(e.getDeclaringClass().getSimpleName().toLowerCase(java.util.Locale.ROOT) + "." + e.name(), word.apply(e));
+    Function<E, String> shown = e -> desk.words().orElse(e.getDeclaringClass().getSimpleName().toLowerCase(java.util.Locale.ROOT) + "." + e.name(), desk.words().said(word.apply(e)));
     List<String> words = java.util.Arrays.stream(all).map(shown).toList();
     return EntryColumn.<T>typed(id, share, t -> Optional.ofNullable(all[0].getDeclaringClass().cast(t.eGet(attribute))).map(shown).orElse(""), typed -> {
       Optional<E> found = java.util.Arrays.stream(all).filter(e -> typed.equalsIgnoreCase(shown.apply(e)) || typed.equalsIgnoreCase(word.apply(e))).findFirst();
@@ -164,7 +164,7 @@ final class Columns {
   /** A value of a variable that is kept among others in a list of the object. */
   static <T extends EObject> EntryColumn<T> value(Desk desk, String id, double share, Variable variable, Function<T, List<Reading>> list) {
     Function<T, Optional<Reading>> find = t -> list.apply(t).stream().filter(r -> variable.id().equals(r.getVariable())).findFirst();
-    return EntryColumn.<T>typed(id, share, t -> find.apply(t).map(r -> print(r, variable)).orElse(""), typed -> value(desk, variable, typed, (t, change) -> {
+    return EntryColumn.<T>typed(id, share, t -> find.apply(t).map(r -> desk.words().word(variable, print(r, variable))).orElse(""), typed -> value(desk, variable, typed, (t, change) -> {
       if (change == null) {
         find.apply(t).ifPresent(r -> EcoreUtil.delete(r, true));
       } else {
@@ -174,13 +174,13 @@ final class Columns {
           return made;
         }));
       }
-    })).offering(t -> offered(variable)).doubting(t -> find.apply(t).flatMap(r -> odd(r, variable)));
+    })).offering(t -> offered(desk, variable)).doubting(t -> find.apply(t).flatMap(r -> odd(r, variable)));
   }
 
-  /** The words on offer for a variable. */
-  static List<String> offered(Variable variable) {
+  /** The words on offer for a variable, in the language of the desk. */
+  static List<String> offered(Desk desk, Variable variable) {
     return switch (variable.type()) {
-      case CATEGORY -> variable.words();
+      case CATEGORY -> variable.words().stream().map(w -> desk.words().word(variable, w)).toList();
       case YES_NO -> List.of("present", "absent", "not recorded");
       default -> List.of();
     };
@@ -196,7 +196,7 @@ final class Columns {
     if (typed.isBlank()) {
       return Entry.of(t -> receiver.accept(t, null));
     }
-    EnteredText parts = variable.type() == ValueType.NUMBER ? EnteredText.split(typed, variable.quantity()) : new EnteredText(typed, "");
+    EnteredText parts = variable.type() == ValueType.NUMBER ? EnteredText.split(typed, variable.quantity()) : new EnteredText(desk.words().kept(variable, typed), "");
     Optional<Finding> complaint = Readings.put(ModelFactory.eINSTANCE.createReading(), variable, parts.value(), parts.unit(), desk.decimal().get());
     return complaint.<Entry<T>>map(Entry::wrong).orElseGet(() -> Entry.of(t -> receiver.accept(t,
         r -> Readings.put(r, variable, parts.value(), parts.unit(), desk.decimal().get()))));

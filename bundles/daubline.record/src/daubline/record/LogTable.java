@@ -201,7 +201,7 @@ public final class LogTable extends ObjectTable<LogEntry> {
   @Override
   public String heading(int column) {
     Optional<Variable> variable = desk().variables().find(columns().get(column));
-    return desk().words().orElse("log." + columns().get(column), variable.map(Variable::name).orElse(columns().get(column)));
+    return desk().words().orElse("log." + columns().get(column), variable.map(desk().words()::told).map(Variable::name).orElse(columns().get(column)));
   }
 
   /**

@@ -28,12 +28,12 @@ record OwnVariable(Desk desk, Predicate<Variable> asked) {
 
   /** The column in which the variable is chosen by its name. */
   <R extends Reading> EntryColumn<R> property(double share) {
-    return EntryColumn.<R>typed("property", share, r -> of(r).map(Variable::name).orElse(Columns.text(r.getVariable())), this::readProperty)
-        .offering(r -> offered().stream().map(Variable::name).toList());
+    return EntryColumn.<R>typed("property", share, r -> of(r).map(desk.words()::told).map(Variable::name).orElse(Columns.text(r.getVariable())), this::readProperty)
+        .offering(r -> offered().stream().map(desk.words()::told).map(Variable::name).toList());
   }
 
   private <R extends Reading> Entry<R> readProperty(String typed) {
-    Optional<Variable> meant = offered().stream().filter(v -> v.name().equalsIgnoreCase(typed) || v.id().equals(typed)).findFirst();
+    Optional<Variable> meant = offered().stream().filter(v -> desk.words().isMeant(v, typed)).findFirst();
     return meant.map(v -> Entry.<R>of(r -> r.setVariable(v.id())))
         .orElseGet(() -> Entry.wrong("value.variable", "“" + typed + "” is no property that is asked here", "choose one of the list"));
   }
@@ -44,9 +44,9 @@ record OwnVariable(Desk desk, Predicate<Variable> asked) {
    * @param into the reading that a value is put into; may be another one than that of the row
    */
   <R extends Reading> EntryColumn<R> value(double share, UnaryOperator<R> into) {
-    return EntryColumn.<R>typed("value", share, r -> r.getKind() == null ? "" : of(r).map(v -> Columns.print(r, v)).orElse(Columns.text(r.getTyped())),
+    return EntryColumn.<R>typed("value", share, r -> r.getKind() == null ? "" : of(r).map(v -> desk.words().word(v, Columns.print(r, v))).orElse(Columns.text(r.getTyped())),
         typed -> Entry.of(r -> of(r).ifPresent(v -> put(into.apply(r), v, typed))))
-        .offering(r -> r == null ? List.of() : of(r).map(Columns::offered).orElse(List.of())).doubting(r -> r.getKind() == null ? Optional.empty()
+        .offering(r -> r == null ? List.of() : of(r).map(v -> Columns.offered(desk, v)).orElse(List.of())).doubting(r -> r.getKind() == null ? Optional.empty()
             : of(r).flatMap(v -> Columns.odd(r, v)));
   }
 

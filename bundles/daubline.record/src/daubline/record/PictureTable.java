@@ -124,7 +124,7 @@ public final class PictureTable extends ObjectTable<Measurement> {
         Pictures.claims(m).forEach(c -> org.eclipse.emf.ecore.util.EcoreUtil.delete(c, true));
       });
     }
-    Optional<Variable> meant = variables.offered().stream().filter(v -> v.name().equalsIgnoreCase(typed) || v.id().equals(typed)).findFirst();
+    Optional<Variable> meant = variables.offered().stream().filter(v -> desk().words().isMeant(v, typed)).findFirst();
     return meant.map(v -> Entry.<Measurement>of(m -> Pictures.claim(m, v.id(), make.get())))
         .orElseGet(() -> Entry.wrong("value.variable", "“" + typed + "” is no length that is asked of remains", "choose one of the list, or leave it empty"));
   }

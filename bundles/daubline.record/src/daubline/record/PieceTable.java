@@ -257,6 +257,6 @@ public final class PieceTable extends ObjectTable<Piece> {
   @Override
   public String heading(int column) {
     String id = columns().get(column);
-    return desk().words().orElse("pieces." + id, desk().variables().find(id).map(Variable::name).orElse(id));
+    return desk().words().orElse("pieces." + id, desk().variables().find(id).map(desk().words()::told).map(Variable::name).orElse(id));
   }
 }

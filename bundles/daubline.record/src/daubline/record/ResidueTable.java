@@ -2,6 +2,7 @@ package daubline.record;
 
 import daubline.base.Finding;
 import daubline.base.HowGot;
+import daubline.base.Confidence;
 import daubline.base.RecoveredTotal;
 import daubline.model.EvidenceSheet;
 import daubline.model.ModelFactory;
@@ -38,7 +39,7 @@ public final class ResidueTable extends ObjectTable<ResidueMass> {
   /** The total of the classes weighed, as at least where only a share was recovered or something was not weighed. */
   @Override
   public String summary() {
-    RecoveredTotal all = RecoveredTotal.sum(find().stream().map(r -> new RecoveredTotal.Part(Readings.amount(r), share(r.getSamplingFraction()))).toList(),
+    RecoveredTotal all = RecoveredTotal.sum(find().stream().map(r -> new RecoveredTotal.Part(Readings.amount(r), share(r.getSamplingFraction()), r.getConfidence() == Confidence.LOW)).toList(),
         share(sheet.get() == null ? null : sheet.get().getSamplingFraction()), !(sheet.get() instanceof EvidenceSheet));
     if (!all.total().isNumber()) {
       return "";
@@ -53,6 +54,9 @@ public final class ResidueTable extends ObjectTable<ResidueMass> {
       why.add(desk().words().of("residues.share", Columns.local(desk(), all.percent())));
     } else if (Double.isNaN(all.share()) && sheet.get() instanceof EvidenceSheet) {
       why.add(desk().words().of("residues.unstated"));
+    }
+    if (all.doubtful()) {
+      why.add(desk().words().of("residues.doubtful"));
     }
     if (all.unweighed() > 0) {
       why.add(desk().words().of("residues.unweighed", all.unweighed()));

@@ -57,9 +57,13 @@ public final class WordTable extends ObjectTable<Variable> {
 
   @Override
   protected List<EntryColumn<Variable>> make() {
-    return List.of(EntryColumn.shown("what", 1, Variable::name),
-        EntryColumn.<Variable>typed("words", 3, v -> String.join(BETWEEN, v.words()), this::read).doubting(this::unlisted),
-        EntryColumn.shown("standard", 2, v -> String.join(BETWEEN, standard(v.id()))));
+    return List.of(EntryColumn.shown("what", 1, v -> desk().words().told(v).name()),
+        EntryColumn.<Variable>typed("words", 3, v -> shown(v, v.words()), this::read).doubting(this::unlisted),
+        EntryColumn.shown("standard", 2, v -> shown(v, standard(v.id()))));
+  }
+
+  private String shown(Variable variable, List<String> words) {
+    return words.stream().map(w -> desk().words().word(variable, w)).collect(Collectors.joining(BETWEEN));
   }
 
   private List<String> standard(String id) {
@@ -83,7 +87,8 @@ public final class WordTable extends ObjectTable<Variable> {
     return Entry.of(v -> keep(v, words));
   }
 
-  private void keep(Variable variable, List<String> words) {
+  private void keep(Variable variable, List<String> typed) {
+    List<String> words = typed.stream().map(w -> desk().words().kept(variable, w)).toList();
     String key = StudyVariables.WORDS + variable.id();
     Optional<Setting> kept = study().getSettings().stream().filter(s -> key.equals(s.getKey())).findFirst();
     if (words.isEmpty() || words.equals(standard(variable.id()))) {

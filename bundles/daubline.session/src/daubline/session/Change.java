@@ -1,5 +1,6 @@
 package daubline.session;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.function.Consumer;
 import org.eclipse.emf.common.command.AbstractCommand;
@@ -11,6 +12,7 @@ final class Change extends AbstractCommand {
   private final Runnable doing;
   private final Consumer<Object> inspector;
   private final boolean undoable;
+  private final Instant at = Instant.now();
   private List<Step> steps = List.of();
 
   /**
@@ -48,6 +50,16 @@ final class Change extends AbstractCommand {
         undo();
       }
     }
+  }
+
+  /** When it was made. */
+  Instant at() {
+    return at;
+  }
+
+  /** What it did, in order. */
+  List<Step> steps() {
+    return steps;
   }
 
   @Override

@@ -27,6 +27,7 @@ public final class Repeats {
    */
   public static Trial of(Trial original, String name) {
     Trial copy = EcoreUtil.copy(original);
+    EarlierValues.forget(List.of(copy));
     List.of(copy.getLog(), copy.getLoggers(), copy.getPieces(), copy.getSamples(), copy.getAnalyses(), copy.getFiles(), copy.getVisits(), copy.getPredictions())
         .forEach(List::clear);
     copy.getValues().removeIf(v -> v.getStage() != Stage.PLANNED);

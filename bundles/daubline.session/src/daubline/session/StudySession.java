@@ -7,6 +7,7 @@ import daubline.model.Trial;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -22,6 +23,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 public final class StudySession implements AutoCloseable {
 
   private final StudyDocument document;
+  private final EarlierValues earlier = new EarlierValues();
+  private final List<Change> made = new java.util.ArrayList<>();
   private final BasicCommandStack stack = new BasicCommandStack() {
     /** A change that failed was taken back already; its caller has to know. */
     @Override
@@ -156,13 +159,16 @@ public final class StudySession implements AutoCloseable {
     Runnable all = () -> {
       steps.run();
       BlindRecordings.mark(study(), document.recorder().noted(), unseeing);
+      earlier.keep(document.recorder().noted(), label, Instant.now());
     };
+    Change change = new Change(label, document.recorder(), all, StudySession::receive, undoable);
     changing = true;
     try {
-      stack.execute(new Change(label, document.recorder(), all, StudySession::receive, undoable));
+      stack.execute(change);
     } finally {
       changing = false;
     }
+    made.add(change);
     changed();
   }
 
@@ -220,6 +226,7 @@ public final class StudySession implements AutoCloseable {
   /** Takes the last change back; does nothing when there is none. */
   public void undo() {
     if (stack.canUndo()) {
+      made.remove(stack.getUndoCommand());
       stack.undo();
       changed();
     }
@@ -229,6 +236,7 @@ public final class StudySession implements AutoCloseable {
   public void redo() {
     if (stack.canRedo()) {
       stack.redo();
+      made.add((Change) stack.getUndoCommand());
       changed();
     }
   }
@@ -270,6 +278,7 @@ public final class StudySession implements AutoCloseable {
     }
     document.save();
     stack.saveIsDone();
+    earlier.saved();
     recovered = false;
     journal.clear();
     listeners.forEach(Runnable::run);
@@ -297,6 +306,11 @@ public final class StudySession implements AutoCloseable {
   /** The object with an id, when it is there and of this type. */
   public <T extends EObject> Optional<T> find(String id, Class<T> type) {
     return document.find(id).filter(type::isInstance).map(type::cast);
+  }
+
+  /** What stood in the fields of an object before the changes of this session that were not taken back, the oldest first. */
+  public List<Version> versions(EObject object) {
+    return Version.of(object, made);
   }
 
   /** A digest of the whole study as it stands, for exports that say what they were made from. */

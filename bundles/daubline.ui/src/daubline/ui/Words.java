@@ -1,7 +1,10 @@
 package daubline.ui;
 
+import daubline.base.CatalogueWords;
 import daubline.base.Finding;
-import daubline.base.FindingWords;
+import daubline.base.ValueType;
+import daubline.base.Variable;
+import daubline.base.Wording;
 import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Locale;
@@ -13,7 +16,9 @@ public final class Words {
 
   private static final ResourceBundle TEXTS = ResourceBundle.getBundle("daubline.ui.messages", Locale.getDefault(), Words.class.getClassLoader());
 
-  private static final FindingWords FINDINGS = FindingWords.of(Locale.getDefault().getLanguage());
+  private static final Wording WORDING = Wording.of(Locale.getDefault().getLanguage());
+
+  private static final CatalogueWords CATALOGUE = CatalogueWords.of(Locale.getDefault().getLanguage());
 
   private Words() {
   }
@@ -23,9 +28,29 @@ public final class Words {
     return said(finding.what()) + (finding.remedy().isEmpty() ? "" : " – " + said(finding.remedy()));
   }
 
-  /** A sentence of a finding in the language of the person. */
-  public static String said(String sentence) {
-    return FINDINGS.said(sentence);
+  /** A text that the tool makes in English, such as a finding, a reason, a caption or the name of a criterion, in the language of the person. */
+  public static String said(String english) {
+    return WORDING.apply(english);
+  }
+
+  /** How the tool words its tables and figures in the language of the person. */
+  public static Wording wording() {
+    return WORDING;
+  }
+
+  /** A variable with its name, group and meaning in the language of the person. */
+  public static Variable told(Variable v) {
+    return CATALOGUE.told(v);
+  }
+
+  /** A word of a category in the language of the person. */
+  public static String word(Variable v, String kept) {
+    return CATALOGUE.word(v.id(), kept);
+  }
+
+  /** What the study keeps for a word that was typed in the language of the person, or in English. */
+  public static String kept(Variable v, String typed) {
+    return v.type() == ValueType.CATEGORY ? CATALOGUE.kept(v.id(), typed) : typed;
   }
 
   /**

@@ -26,8 +26,9 @@ public record WallData(String id, String name, boolean excavated, List<Zone> zon
    * @param low lower edge, m above the floor
    * @param high upper edge, m above the floor
    * @param state what the fire did, such as vitrified, in lower case
+   * @param id id of the entry
    */
-  public record Zone(int clock, double low, double high, String state) {
+  public record Zone(int clock, double low, double high, String state, String id) {
   }
 
   /**
@@ -38,7 +39,8 @@ public record WallData(String id, String name, boolean excavated, List<Zone> zon
    * @param side length of a side, m; NaN when not stated
    * @param residue name of the residue class, empty for all residue
    * @param mass mass, kg, or why there is none
+   * @param id id of the entry
    */
-  public record Square(double east, double north, double side, String residue, Amount mass) {
+  public record Square(double east, double north, double side, String residue, Amount mass, String id) {
   }
 }

@@ -68,7 +68,7 @@ public final class WallReader {
 
   private static WallData of(Sheet sheet, String name, Predicate<EObject> shown) {
     List<WallData.Zone> zones = sheet.getZones().stream().filter(shown).filter(WallReader::isPlaced)
-        .map(z -> new WallData.Zone(z.getClock(), z.getLow(), z.getHigh(), z.getState().strip().toLowerCase(Locale.ROOT))).toList();
+        .map(z -> new WallData.Zone(z.getClock(), z.getLow(), z.getHigh(), z.getState().strip().toLowerCase(Locale.ROOT), String.valueOf(z.getId()))).toList();
     List<WallData.Square> squares = sheet.getSpread().stream().filter(shown).filter(s -> isNumber(s.getEast()) && isNumber(s.getNorth())).map(WallReader::square).toList();
     return new WallData(String.valueOf(owner(sheet).getId()), name, sheet instanceof EvidenceSheet, zones, squares);
   }
@@ -84,7 +84,7 @@ public final class WallReader {
 
   private static WallData.Square square(SpreadSquare s) {
     return new WallData.Square(s.getEast(), s.getNorth(), s.getSide() == null ? Double.NaN : s.getSide(),
-        s.getResidueClass() == null || s.getResidueClass().getName() == null ? "" : s.getResidueClass().getName(), Readings.amount(s));
+        s.getResidueClass() == null || s.getResidueClass().getName() == null ? "" : s.getResidueClass().getName(), Readings.amount(s), String.valueOf(s.getId()));
   }
 
   private static String name(String name, String id) {

@@ -26,6 +26,8 @@ class BusyTest {
 
   private static final long MOST_MILLIS = 200;
   private static final int TRIES = 3;
+  private static final String FIRST = "page.values";
+  private static final String OTHER = "page.facts";
 
   private OpenStudy study;
 
@@ -40,11 +42,18 @@ class BusyTest {
   }
 
   private void isShort(String what, Work work) throws Exception {
+    isShort(what, i -> { }, work);
+  }
+
+  /** @param before what is done before each try, and does not count */
+  private void isShort(String what, Work before, Work work) throws Exception {
     List<Long> stretches = new ArrayList<>();
     for (int i = 0; i < TRIES; i++) {
+      before.run(i);
       Watchdog watchdog = Watchdog.watch();
       work.run(i);
       Window.waitForResults(study);
+      Window.idle(); // what is reckoned behind is shown at the end of it
       stretches.add(watchdog.end());
     }
     System.out.println("busy on end, ms: " + what + " " + stretches);
@@ -102,13 +111,13 @@ class BusyTest {
     study = Window.demonstration();
     Window.waitForResults(study);
     perspective("record");
-    SheetEditor editor = Window.sheet(Window.firstTrial(study));
-    for (String key : editor.pageKeys()) {
+    for (String key : Window.sheet(Window.firstTrial(study)).pageKeys()) {
+      // a page is built when it is shown first, so each try begins with a sheet that has not shown it
       isShort("page " + key, i -> {
-        editor.show("page.values");
-        Window.pump();
-        editor.show(key);
-      });
+        Window.page().closeAllEditors(false);
+        Window.sheet(Window.firstTrial(study)).show(key.equals(FIRST) ? OTHER : FIRST);
+        Window.idle();
+      }, i -> ((SheetEditor) Window.page().getActiveEditor()).show(key));
     }
   }
 }

@@ -22,6 +22,7 @@ import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.commands.ExportCitations;
 import daubline.ui.evidence.ReconstructionsView;
+import daubline.ui.grid.Grid;
 import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.FileDrop;
@@ -310,5 +311,30 @@ class EvidenceTest {
     assertEquals(claim.getCitation(), ((SheetEditor) Window.page().getActiveEditor()).object());
     NatTable grid = Window.find("claims", NatTable.class);
     assertTrue(grid.getRowCount() > 1);
+  }
+
+  /** A total said to be of the whole deposit, but read with low confidence, is shown as at least that much. */
+  @Test
+  void aTotalReadWithLowConfidenceReadsAtLeast() throws Exception {
+    OpenStudy study = Window.demonstration();
+    EvidenceSheet sheet = firstSheet(study);
+    Claim claim = daubline.model.ModelFactory.eINSTANCE.createClaim();
+    study.session().edit("Total", () -> {
+      sheet.getClaims().removeIf(c -> "residue_total".equals(c.getVariable()));
+      claim.setVariable("residue_total");
+      daubline.session.Readings.put(claim, daubline.base.Amount.exact(31));
+      claim.setSamplingFraction(1.0);
+      sheet.getClaims().add(claim);
+    });
+    assertEquals("31\u00A0kg", shown(sheet, claim));
+    study.session().edit("Doubt", () -> claim.setConfidence(daubline.base.Confidence.LOW));
+    assertEquals("at least 31\u00A0kg (read with low confidence)", shown(sheet, claim));
+  }
+
+  private static String shown(EvidenceSheet sheet, Claim claim) {
+    Window.sheet(sheet).reveal(claim, claim.getVariable());
+    Window.pump();
+    Grid grid = (Grid) Window.find("values", NatTable.class).getData(Grid.GRID);
+    return grid.selected().map(p -> grid.model().cell(p.x, p.y).text()).orElse("");
   }
 }

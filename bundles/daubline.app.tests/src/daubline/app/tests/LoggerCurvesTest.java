@@ -2,6 +2,7 @@ package daubline.app.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.model.Trial;
 import daubline.ui.Words;
@@ -10,14 +11,19 @@ import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Listener;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -27,6 +33,11 @@ class LoggerCurvesTest {
   private static final int ROWS = 6 * 3600;
   private static final int CHANNELS = 8;
   private static final int SPIKE = 12_345;
+  private static final int TRIES = 3;
+  private static final int TURNS = 5;
+  private static final int STEPS = 3;
+  private static final long MOST_MILLIS = 200;
+  private static final long PATIENCE_NANOS = 10_000_000_000L;
 
   @AfterEach
   void clear() {
@@ -67,8 +78,7 @@ class LoggerCurvesTest {
   }
 
   private static byte[] picture(Canvas canvas) {
-    canvas.redraw();
-    canvas.update();
+    painted(canvas, canvas::redraw);
     Image image = new Image(canvas.getDisplay(), canvas.getSize().x, canvas.getSize().y);
     GC gc = new GC(canvas);
     gc.copyArea(image, 0, 0);
@@ -91,5 +101,62 @@ class LoggerCurvesTest {
     assertNotEquals(java.util.Arrays.hashCode(plain), java.util.Arrays.hashCode(seen), "the peak is drawn");
     Files.delete(with);
     Files.delete(without);
+  }
+
+  /**
+   * The view goes to and fro over six hours, a step a key, each step painted before the next. How long the steps take is printed, for
+   * releng/benchmarks/measure panning; a stretch counts by the best of a few tries, as in BusyTest.
+   */
+  @Test
+  void panningKeepsTheWindowFree() throws Exception {
+    Trial trial = Window.firstTrial(Window.demonstration());
+    Path file = sixHours(trial.getOn(), false);
+    Watchdog taking = Watchdog.watch();
+    Canvas canvas = taken(trial, file);
+    System.out.println("busy on end, ms: page of loggers opened and six hours taken in " + taking.end());
+    for (int i = 0; i < 3; i++) {
+      Window.key(canvas, '+', '+');
+    }
+    List<Long> stretches = new ArrayList<>();
+    List<Double> steps = new ArrayList<>();
+    for (int i = 0; i < TRIES; i++) {
+      Watchdog watchdog = Watchdog.watch();
+      toAndFro(canvas, steps);
+      stretches.add(watchdog.end());
+    }
+    Collections.sort(steps);
+    System.out.println(String.format(Locale.ROOT, "panning 6 h × 8 channels × 1 Hz, %d × %d points: middle step %.1f ms, 95 %% %.1f ms, longest %.1f ms; on end %s ms",
+        canvas.getSize().x, canvas.getSize().y, steps.get(steps.size() / 2), steps.get(steps.size() * 95 / 100), steps.getLast(), stretches));
+    assertTrue(Collections.min(stretches) < MOST_MILLIS, "panning kept the window busy for " + stretches + " ms on end");
+    Files.delete(file);
+  }
+
+  private static void toAndFro(Canvas canvas, List<Double> steps) {
+    byte[] before = picture(canvas);
+    for (int turn = 0; turn < 2 * TURNS; turn++) {
+      int key = turn % 2 == 0 ? SWT.ARROW_RIGHT : SWT.ARROW_LEFT;
+      for (int i = 0; i < STEPS; i++) {
+        long start = System.nanoTime();
+        painted(canvas, () -> Window.key(canvas, (char) 0, key));
+        steps.add((System.nanoTime() - start) / 1e6);
+      }
+      byte[] after = picture(canvas);
+      assertNotEquals(java.util.Arrays.hashCode(before), java.util.Arrays.hashCode(after), "the view has moved by " + key);
+      before = after;
+    }
+  }
+
+  /** Does something and waits until it is seen: the desktop paints in its own time. */
+  private static void painted(Canvas canvas, Runnable change) {
+    boolean[] seen = {false};
+    Listener listener = e -> seen[0] = true;
+    canvas.addListener(SWT.Paint, listener);
+    change.run();
+    long end = System.nanoTime() + PATIENCE_NANOS;
+    while (!seen[0]) {
+      assertTrue(System.nanoTime() < end, "nothing was painted");
+      canvas.getDisplay().readAndDispatch();
+    }
+    canvas.removeListener(SWT.Paint, listener);
   }
 }

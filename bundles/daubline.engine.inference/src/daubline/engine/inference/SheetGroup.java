@@ -139,7 +139,7 @@ public final class SheetGroup {
   private static Statement statement(String variable, Amount amount, String what, List<List<Statement>> features) {
     List<Statement> all = features.stream().flatMap(List::stream).toList();
     double sampling = all.stream().mapToDouble(Statement::samplingFraction).filter(f -> !Double.isNaN(f)).min().orElse(Double.NaN);
-    return new Statement("group." + variable, amount, sampling, Double.NaN, false,
+    return new Statement("group." + variable, amount, sampling, Double.NaN, false, all.stream().anyMatch(Statement::doubtful),
         new Trail(what, "", "", all.stream().map(Statement::trail).toList()));
   }
 }

@@ -23,7 +23,7 @@ public final class Html implements TableWriter {
     out.append("<figure class=\"table\" id=\"table-").append(escape(table.id())).append("\">\n<table>\n<caption><b>").append(escape(table.title()))
         .append(".</b> ").append(escape(table.caption())).append("</caption>\n");
     if (table.rows().isEmpty()) {
-      out.append("<tbody><tr><td>").append(PrintTable.nothing()).append("</td></tr></tbody>\n</table>\n</figure>\n");
+      out.append("<tbody><tr><td>").append(PrintTable.nothing(style)).append("</td></tr></tbody>\n</table>\n</figure>\n");
       return;
     }
     out.append("<thead><tr>");

@@ -28,7 +28,7 @@ public final class Latex implements TableWriter {
     Table table = PrintTable.of(full);
     out.append("% needs \\usepackage{longtable,booktabs,array}\n");
     if (table.rows().isEmpty()) {
-      out.append(escape(table.title() + ": " + PrintTable.nothing())).append('\n');
+      out.append(escape(table.title() + ": " + PrintTable.nothing(style))).append('\n');
       return;
     }
     out.append("\\begin{longtable}{").append(alignment(table)).append("}\n");

@@ -22,7 +22,7 @@ public final class Markdown implements TableWriter {
     Table table = PrintTable.of(full);
     out.append("**").append(escape(table.title())).append(".** ").append(escape(table.caption())).append("\n\n");
     if (table.rows().isEmpty()) {
-      out.append(PrintTable.nothing()).append("\n");
+      out.append(PrintTable.nothing(style)).append("\n");
       return;
     }
     line(table.columns().stream().map(c -> escape(c.fullHeading())).toList(), out);

@@ -30,8 +30,8 @@ final class PrintTable {
   }
 
   /** The sentence printed in place of a table without rows. */
-  static String nothing() {
-    return "The study records nothing of this.";
+  static String nothing(Style style) {
+    return style.wording().apply("The study records nothing of this.");
   }
 
   /** The notes below a printed table. */

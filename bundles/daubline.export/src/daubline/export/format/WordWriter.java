@@ -74,9 +74,9 @@ public final class WordWriter implements AutoCloseable {
   /** Adds a table with caption above and notes below. */
   public void table(Table full, int number) throws IOException {
     Table table = PrintTable.of(full);
-    paragraph("Caption", WordText.run("Table " + number + ". " + table.title() + ". ", "<w:b/>") + WordText.run(table.caption(), ""), "");
+    paragraph("Caption", WordText.run(style.wording().apply("Table " + number) + ". " + table.title() + ". ", "<w:b/>") + WordText.run(table.caption(), ""), "");
     if (table.rows().isEmpty()) {
-      paragraph(PrintTable.nothing());
+      paragraph(PrintTable.nothing(style));
       return;
     }
     body.append(TABLE).append("<w:tblCaption w:val=\"").append(Html.escape(table.title())).append("\"/></w:tblPr><w:tblGrid>");

@@ -50,7 +50,7 @@ final class WorkbookSheet {
     for (int r = 0; r < table.rows().size(); r++) {
       row(r);
     }
-    sheet.createFreezePane(table.columns().get(0).kind() == Column.Kind.TEXT && table.columns().size() > 3 ? 1 : 0, 1);
+    sheet.createFreezePane(table.columns().get(0).kind() != Column.Kind.NUMBER && table.columns().size() > 3 ? 1 : 0, 1);
     sheet.setRepeatingRows(org.apache.poi.ss.util.CellRangeAddress.valueOf("1:1"));
     sheet.getPrintSetup().setLandscape(true);
     sheet.setFitToPage(true);

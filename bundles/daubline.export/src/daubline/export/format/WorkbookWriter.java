@@ -1,5 +1,6 @@
 package daubline.export.format;
 
+import daubline.base.Wording;
 import daubline.export.Cell;
 import daubline.export.Column;
 import daubline.export.DataTable;
@@ -31,10 +32,17 @@ public final class WorkbookWriter {
   private static final int ROWS_IN_MEMORY = 200;
 
   private final Provenance provenance;
+  private final Wording wording;
 
   /** A writer that prints this provenance on the notes sheet. */
   public WorkbookWriter(Provenance provenance) {
+    this(provenance, Wording.ENGLISH);
+  }
+
+  /** The same in another language: names of sheets, contents and notes. */
+  public WorkbookWriter(Provenance provenance, Wording wording) {
     this.provenance = provenance;
+    this.wording = wording;
   }
 
   /**
@@ -62,15 +70,15 @@ public final class WorkbookWriter {
     properties(book.getXSSFWorkbook().getProperties());
     WorkbookStyles styles = new WorkbookStyles(book);
     SheetNames names = new SheetNames();
-    String contentsName = names.free("Contents");
+    String contentsName = names.free(wording.apply("Contents"));
     Map<String, Table> sheets = new LinkedHashMap<>();
-    tables.forEach(table -> sheets.put(names.free(table.title()), DataTable.of(table)));
-    String notesName = names.free("Notes");
-    new WorkbookSheet(book, styles, contentsName, contents(sheets, notesName)).fill();
+    tables.forEach(table -> sheets.put(names.free(table.title()), DataTable.of(table).in(wording)));
+    String notesName = names.free(wording.apply("Notes"));
+    new WorkbookSheet(book, styles, contentsName, contents(sheets, notesName).in(wording)).fill();
     link(book, styles, sheets, notesName);
     List<String> complaints = new ArrayList<>();
     sheets.forEach((name, table) -> complaints.addAll(new WorkbookSheet(book, styles, name, table).fill()));
-    new WorkbookSheet(book, styles, notesName, notes(sheets, complaints)).fill();
+    new WorkbookSheet(book, styles, notesName, notes(sheets, complaints).in(wording)).fill();
     return complaints;
   }
 
@@ -84,10 +92,10 @@ public final class WorkbookWriter {
     properties.getExtendedProperties().getUnderlyingProperties().setApplication("Daubline");
   }
 
-  private static Table contents(Map<String, Table> sheets, String notesName) {
+  private Table contents(Map<String, Table> sheets, String notesName) {
     List<List<Cell>> rows = new ArrayList<>();
     sheets.forEach((name, table) -> rows.add(List.of(Cell.text(name), Cell.fixed(table.rows().size(), 0), Cell.text(table.caption()))));
-    rows.add(List.of(Cell.text(notesName), Cell.EMPTY, Cell.text("Footnotes of the tables, and what this workbook was made from and with.")));
+    rows.add(List.of(Cell.text(notesName), Cell.EMPTY, Cell.text(wording.apply("Footnotes of the tables, and what this workbook was made from and with."))));
     return new Table("contents", "Contents", "", List.of(Column.text("sheet", "Sheet"), Column.number("rows", "Rows", ""),
         Column.text("shows", "What it shows")), rows, List.of());
   }
@@ -106,11 +114,11 @@ public final class WorkbookWriter {
 
   private Table notes(Map<String, Table> sheets, List<String> complaints) {
     List<List<Cell>> rows = new ArrayList<>();
-    provenance.lines().forEach(line -> rows.add(note("This workbook", line.name(), line.value())));
-    complaints.forEach(complaint -> rows.add(note("This workbook", "Not stored as it was", complaint)));
+    provenance.lines().forEach(line -> rows.add(note(wording.apply("This workbook"), wording.apply(line.name()), wording.apply(line.value()))));
+    complaints.forEach(complaint -> rows.add(note(wording.apply("This workbook"), wording.apply("Not stored as it was"), wording.apply(complaint))));
     sheets.forEach((name, table) -> {
       for (int i = 0; i < table.notes().size(); i++) {
-        rows.add(note(name, table.isMarked(i + 1) ? "Footnote [" + (i + 1) + "]" : "Note", table.notes().get(i)));
+        rows.add(note(name, table.isMarked(i + 1) ? wording.apply("Footnote") + " [" + (i + 1) + "]" : wording.apply("Note"), table.notes().get(i)));
       }
     });
     return new Table("notes", "Notes", "", List.of(Column.text("about", "About"), Column.text("what", "What"), Column.text("note", "Note")),

@@ -27,12 +27,12 @@ public final class BalanceTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    List<Column> columns = new ArrayList<>(List.of(Column.text("trial", "Trial"), Column.text("element", "Element")));
+    List<Column> columns = new ArrayList<>(List.of(Column.text("trial", "Trial"), Column.words("element", "Element")));
     parts(results, ElementBalance::sources).forEach(part -> columns.add(Column.number(id("in_", part), "In: " + part, "kg")));
     columns.add(Column.number("in_total", "In: all", "kg"));
     parts(results, ElementBalance::finds).forEach(part -> columns.add(Column.number(id("out_", part), "Found: " + part, "kg")));
     columns.addAll(List.of(Column.number("out_total", "Found: all", "kg"), Column.number("remainder", "Remainder", "kg"),
-        Column.number("share", "Remainder ÷ in", "%"), Column.text("closes", "Within 2 u")));
+        Column.number("share", "Remainder ÷ in", "%"), Column.words("closes", "Within 2 u")));
     return columns;
   }
 

@@ -18,7 +18,7 @@ public final class BasesTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return Stream.concat(Stream.concat(Stream.of(Column.text("reconstruction", "Reconstruction"), Column.text("retired", "Retired"),
+    return Stream.concat(Stream.concat(Stream.of(Column.text("reconstruction", "Reconstruction"), Column.words("retired", "Retired"),
         Column.number("choices", "Choices", "")), Stream.of(Basis.values()).map(b -> Column.number(b.name().toLowerCase(java.util.Locale.ROOT), heading(b), ""))),
         Stream.of(Column.number("unsaid", "Basis not said", ""), Column.number("guesses", "Guesses", "%"))).toList();
   }

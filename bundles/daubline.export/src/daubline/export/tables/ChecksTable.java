@@ -16,7 +16,7 @@ public final class ChecksTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("severity", "Severity"), Column.text("where", "Where"), Column.text("what", "What"), Column.text("remedy", "Remedy"));
+    return List.of(Column.words("severity", "Severity"), Column.text("where", "Where"), Column.words("what", "What"), Column.words("remedy", "Remedy"));
   }
 
   @Override

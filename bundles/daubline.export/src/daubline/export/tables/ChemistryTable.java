@@ -53,8 +53,8 @@ public final class ChemistryTable implements TableSpec {
   }
 
   private static List<Column> columns(List<String> symbols) {
-    List<Column> columns = new ArrayList<>(List.of(Column.text("of", "Of"), Column.text("analysis", "Analysis"), Column.text("material", "Material"),
-        Column.text("specimen", "Specimen"), Column.text("iron_basis", "Iron"), Column.text("form", "Form")));
+    List<Column> columns = new ArrayList<>(List.of(Column.text("of", "Of"), Column.text("analysis", "Analysis"), Column.words("material", "Material"),
+        Column.text("specimen", "Specimen"), Column.words("iron_basis", "Iron"), Column.words("form", "Form")));
     symbols.forEach(s -> columns.add(Column.number(s.toLowerCase(Locale.ROOT), BalanceTable.subscript(s), "wt%")));
     columns.add(Column.number("sum", "Sum of components", "wt%"));
     columns.add(Column.number("total", "Analytical total", "wt%"));

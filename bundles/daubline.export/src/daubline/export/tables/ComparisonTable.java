@@ -18,10 +18,10 @@ public final class ComparisonTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("sheet", "Evidence sheet"), Column.text("trial", "Trial"), Column.text("criterion", "Criterion"),
-        Column.text("evidence", "Evidence"), Column.text("found", "As found"), Column.text("verdict", "Verdict"),
+    return List.of(Column.text("sheet", "Evidence sheet"), Column.text("trial", "Trial"), Column.words("criterion", "Criterion"),
+        Column.words("evidence", "Evidence"), Column.words("found", "As found"), Column.words("verdict", "Verdict"),
         Column.number("agreement", "Agreement", "0–100"), Column.number("sigmas", "Difference", "u"), Column.number("weight", "Weight", "%"),
-        Column.text("reason", "Reason"));
+        Column.words("reason", "Reason"));
   }
 
   @Override

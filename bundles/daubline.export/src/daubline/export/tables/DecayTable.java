@@ -20,7 +20,7 @@ public final class DecayTable extends Spec {
   @Override
   public List<Column> columns(StudyResults results) {
     return List.of(Column.text("trial", "Trial"), Column.number("observations", "Observations", ""), Column.number("years", "Years watched", "a"),
-        Column.text("law", "Goes each year"), Column.number("rate", "Rate", ""), Column.text("unit", "Unit"), Column.number("low", "From", ""), Column.number("high", "To", ""),
+        Column.words("law", "Goes each year"), Column.number("rate", "Rate", ""), Column.words("unit", "Unit"), Column.number("low", "From", ""), Column.number("high", "To", ""),
         Column.number("misses", "Root mean square miss", "mm"), Column.text("ended", "Watching ended because"));
   }
 

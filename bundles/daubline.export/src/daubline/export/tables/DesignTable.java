@@ -26,7 +26,7 @@ public final class DesignTable extends Spec {
   @Override
   List<Column> columns(StudyResults results) {
     return List.of(Column.text("series", "Series"), Column.text("seed", "Seed of the order"), Column.text("trial", "Trial"), Column.text("date", "Date"),
-        Column.text("factor", "Factor"), Column.text("unit", "Unit"), Column.text("levels", "Levels"), Column.text("hard", "Hard to change"),
+        Column.words("factor", "Factor"), Column.text("unit", "Unit"), Column.text("levels", "Levels"), Column.words("hard", "Hard to change"),
         Column.number("planned", "Planned", ""), Column.number("done", "As built or fired", ""));
   }
 

@@ -19,8 +19,8 @@ public final class DifferencesTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("first", "First"), Column.text("second", "Second"), Column.text("property", "Property"), Column.text("in_first", "In the first"),
-        Column.text("first_basis", "It rests on"), Column.text("in_second", "In the second"), Column.text("second_basis", "It rests on there"));
+    return List.of(Column.text("first", "First"), Column.text("second", "Second"), Column.words("property", "Property"), Column.words("in_first", "In the first"),
+        Column.words("first_basis", "It rests on"), Column.words("in_second", "In the second"), Column.words("second_basis", "It rests on there"));
   }
 
   @Override

@@ -23,10 +23,10 @@ public final class EvidenceTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("site", "Site"), Column.text("period", "Period"), Column.text("sheet", "Evidence sheet"), Column.text("variable", "Property"),
-        Column.text("unit", "Unit"), Column.number("value", "Value", ""), Column.text("kind", "Kind"), Column.number("preserved_to", "Preserved to", ""),
-        Column.number("recovered", "Share recovered", "%"), Column.text("picked", "Picked"), Column.text("origin", "Source"),
-        Column.text("reads", "Reads"));
+    return List.of(Column.text("site", "Site"), Column.text("period", "Period"), Column.text("sheet", "Evidence sheet"), Column.words("variable", "Property"),
+        Column.text("unit", "Unit"), Column.number("value", "Value", ""), Column.words("kind", "Kind"), Column.number("preserved_to", "Preserved to", ""),
+        Column.number("recovered", "Share recovered", "%"), Column.words("picked", "Picked"), Column.text("origin", "Source"),
+        Column.words("reads", "Reads"));
   }
 
   @Override
@@ -63,6 +63,6 @@ public final class EvidenceTable extends Spec {
   @Override
   List<String> notes(StudyResults results) {
     return List.of("Claims that contradict each other stand one below the other; a picked one is used where one is needed.",
-        "Reads: a total of residue is at least what was recovered where only a share was, or where that share is not stated.");
+        "Reads: a total of residue is at least what was recovered where only a share was, where that share is not stated, or where it was read with low confidence.");
   }
 }

@@ -21,8 +21,8 @@ public final class ExclusionsTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("sheet", "Evidence sheet"), Column.text("trial", "Trial"), Column.text("ruled_out", "Ruled out"),
-        Column.text("by", "Shortest list"), Column.text("chance", "Chance in a faithful repeat"));
+    return List.of(Column.text("sheet", "Evidence sheet"), Column.text("trial", "Trial"), Column.words("ruled_out", "Ruled out"),
+        Column.words("by", "Shortest list"), Column.words("chance", "Chance in a faithful repeat"));
   }
 
   @Override

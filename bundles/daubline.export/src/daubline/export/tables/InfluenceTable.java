@@ -18,8 +18,8 @@ public final class InfluenceTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("sheet", "Evidence sheet"), Column.text("criterion", "Criterion"), Column.number("share", "Share", "%"),
-        Column.text("tells", "Tells trials apart"), Column.number("change", "Largest change left out", "points"), Column.text("first", "First when left out"));
+    return List.of(Column.text("sheet", "Evidence sheet"), Column.words("criterion", "Criterion"), Column.number("share", "Share", "%"),
+        Column.words("tells", "Tells trials apart"), Column.number("change", "Largest change left out", "points"), Column.text("first", "First when left out"));
   }
 
   @Override

@@ -18,8 +18,8 @@ public final class LotsTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("lot", "Lot"), Column.text("material", "Material"), Column.text("origin", "Origin"), Column.text("made_from", "Made from"),
-        Column.text("treatment", "Treatment"), Column.text("variable", "Property"), Column.text("unit", "Unit"), Column.number("value", "Value", ""));
+    return List.of(Column.text("lot", "Lot"), Column.words("material", "Material"), Column.text("origin", "Origin"), Column.text("made_from", "Made from"),
+        Column.text("treatment", "Treatment"), Column.words("variable", "Property"), Column.text("unit", "Unit"), Column.number("value", "Value", ""));
   }
 
   @Override

@@ -24,9 +24,9 @@ public final class MethodsTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("of", "Of"), Column.text("analysis", "Analysis"), Column.text("sample", "Sample"), Column.text("replicate", "Replicate of"), Column.text("material", "Material"),
-        Column.text("iron_basis", "Iron"), Column.text("method", "Method"), Column.text("instrument", "Instrument"), Column.number("areas", "Areas", ""),
-        Column.text("standards", "Standards"), Column.text("laboratory", "Laboratory"), Column.text("date", "Date"), Column.text("converted", "Converted on request"));
+    return List.of(Column.text("of", "Of"), Column.text("analysis", "Analysis"), Column.text("sample", "Sample"), Column.text("replicate", "Replicate of"), Column.words("material", "Material"),
+        Column.words("iron_basis", "Iron"), Column.text("method", "Method"), Column.text("instrument", "Instrument"), Column.number("areas", "Areas", ""),
+        Column.text("standards", "Standards"), Column.text("laboratory", "Laboratory"), Column.text("date", "Date"), Column.words("converted", "Converted on request"));
   }
 
   @Override

@@ -24,8 +24,8 @@ public final class MineralogyTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("origin", "Origin"), Column.text("sheet", "Sheet"), Column.text("variable", "Property"), Column.text("unit", "Unit"),
-        Column.text("value", "Value"));
+    return List.of(Column.words("origin", "Origin"), Column.text("sheet", "Sheet"), Column.words("variable", "Property"), Column.text("unit", "Unit"),
+        Column.words("value", "Value"));
   }
 
   @Override

@@ -26,8 +26,8 @@ public final class PredictionsTable extends RecordTable {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("trial", "Trial"), Column.text("variable", "Property"), Column.text("unit", "Unit"), Column.text("stated_on", "Stated on"),
-        Column.text("locked", "Locked"), Column.text("version", "Version"), Column.text("by", "By"), Column.number("predicted", "Predicted", ""), Column.number("outcome", "Outcome", ""),
+    return List.of(Column.text("trial", "Trial"), Column.words("variable", "Property"), Column.text("unit", "Unit"), Column.text("stated_on", "Stated on"),
+        Column.words("locked", "Locked"), Column.text("version", "Version"), Column.words("by", "By"), Column.number("predicted", "Predicted", ""), Column.number("outcome", "Outcome", ""),
         Column.number("difference", "Difference", "u"));
   }
 

@@ -28,8 +28,8 @@ public final class ProductsTable extends RecordTable {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("trial", "Trial"), Column.number("level", "Level", ""), Column.text("piece", "Piece"), Column.text("stage", "Stage"),
-        Column.number("mass", "Mass", "kg"), Column.number("density", "Density", "g/cm³"), Column.text("properties", "Other properties"),
+    return List.of(Column.text("trial", "Trial"), Column.number("level", "Level", ""), Column.text("piece", "Piece"), Column.words("stage", "Stage"),
+        Column.number("mass", "Mass", "kg"), Column.number("density", "Density", "g/cm³"), Column.words("properties", "Other properties"),
         Column.text("note", "Note"));
   }
 

@@ -24,7 +24,7 @@ public final class RanksTable extends Spec {
     return List.of(Column.text("sheet", "Evidence sheet"), Column.number("place", "Place", ""), Column.text("trial", "Trial"),
         Column.number("agreement", "Agreement", "0–100"), Column.number("coverage", "Coverage", "%"), Column.number("rank_1", "Rank 1", "%"),
         Column.number("rank_2", "Rank 2", "%"), Column.number("rank_3", "Rank 3", "%"), Column.number("ahead", "Ahead of next", "%"),
-        Column.number("best_weights", "First at best weights", "%"), Column.text("recipes", "Recipes that agree equally well"));
+        Column.number("best_weights", "First at best weights", "%"), Column.words("recipes", "Recipes that agree equally well"));
   }
 
   @Override

@@ -17,8 +17,8 @@ public final class ReconstructionsTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("reconstruction", "Reconstruction"), Column.text("property", "Property"), Column.text("value", "Value"),
-        Column.text("basis", "Basis"), Column.text("because", "Because"));
+    return List.of(Column.text("reconstruction", "Reconstruction"), Column.words("property", "Property"), Column.words("value", "Value"),
+        Column.words("basis", "Basis"), Column.text("because", "Because"));
   }
 
   @Override

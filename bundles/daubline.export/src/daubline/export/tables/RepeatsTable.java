@@ -20,7 +20,7 @@ public final class RepeatsTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("criterion", "Criterion"), Column.text("unit", "Unit"), Column.text("spread", "Spread within recipes"),
+    return List.of(Column.words("criterion", "Criterion"), Column.text("unit", "Unit"), Column.text("spread", "Spread within recipes"),
         Column.text("low", "5 %"), Column.text("high", "95 %"), Column.number("freedom", "Degrees of freedom", ""), Column.number("recipes", "Recipes", ""),
         Column.text("as_tolerance", "As tolerance"), Column.text("now", "Tolerance now"));
   }

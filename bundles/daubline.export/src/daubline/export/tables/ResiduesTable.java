@@ -4,6 +4,7 @@ import daubline.analysis.EvidenceData;
 import daubline.analysis.Recovered;
 import daubline.analysis.StudyResults;
 import daubline.analysis.TrialData;
+import daubline.base.Amount;
 import daubline.base.Quantity;
 import daubline.base.RecoveredTotal;
 import daubline.base.Trail;
@@ -25,9 +26,9 @@ public final class ResiduesTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("origin", "Origin"), Column.text("sheet", "Sheet"), Column.text("class", "Residue class"),
+    return List.of(Column.words("origin", "Origin"), Column.text("sheet", "Sheet"), Column.words("class", "Residue class"),
         Column.number("mass", "Mass", "kg"), Column.number("share", "Share of weighed", "%"), Column.number("pieces", "Pieces", ""),
-        Column.number("recovered", "Share recovered", "%"), Column.text("reads", "Reads"));
+        Column.number("recovered", "Share recovered", "%"), Column.words("reads", "Reads"));
   }
 
   @Override
@@ -46,24 +47,25 @@ public final class ResiduesTable extends Spec {
           Cell.amount(residue.mass(), Units.canonical(Quantity.MASS), residue.trail()),
           residue.mass().isNumber() && total > 0 ? Cell.fixed(residue.mass().value() / total * 100, 1) : Cell.EMPTY,
           residue.pieces() < 0 ? Cell.EMPTY : Cell.fixed(residue.pieces(), 0), Cell.fixed(recovered * 100, 0),
-          Cell.text(reads(RecoveredTotal.stated(residue.mass(), recovered, true)))));
+          Cell.text(reads(RecoveredTotal.stated(residue.mass(), recovered, true, residue.doubtful())))));
     }
     RecoveredTotal all = Recovered.of(sheet, origin.equals("trial"));
     if (all.total().isNumber()) {
+      Amount pieces = Recovered.pieces(sheet, origin.equals("trial"));
       Trail trail = new Trail("Sum of the classes weighed", all.text(), "", sheet.residues().stream().map(ClassMass::trail).toList());
       rows.add(List.of(Cell.text(origin), Cell.text(sheet.name()), Cell.text("All classes weighed"), Cell.amount(all.total(), Units.canonical(Quantity.MASS), trail),
-          Cell.EMPTY, Cell.EMPTY, Cell.fixed(all.share() * 100, 0), Cell.text(all.text())));
+          Cell.EMPTY, pieces.isNumber() ? Cell.amount(pieces, Units.canonical(Quantity.NUMBER), trail) : Cell.EMPTY, Cell.fixed(all.share() * 100, 0), Cell.text(all.text())));
     }
   }
 
-  /** A class of which a known share was recovered is a lower limit too; of others the number says all. */
+  /** A class of which a known share was recovered, or that was read with low confidence, is a lower limit too; of others the number says all. */
   private static String reads(RecoveredTotal mass) {
     return mass.isLeast() ? mass.text() : "";
   }
 
   @Override
   List<String> notes(StudyResults results) {
-    return List.of("At least: only a share was recovered, that share is not stated of an excavated deposit, or classes were found and not weighed; "
+    return List.of("At least: only a share was recovered, that share is not stated of an excavated deposit, the reading is of low confidence, or classes were found and not weighed; "
         + "the remains of a trial count as recovered whole where no share is stated.");
   }
 }

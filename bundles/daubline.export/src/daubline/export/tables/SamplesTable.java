@@ -18,7 +18,7 @@ public final class SamplesTable extends RecordTable {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("trial", "Trial"), Column.text("id", "Id"), Column.text("sample", "Sample"), Column.text("material", "Material"),
+    return List.of(Column.text("trial", "Trial"), Column.text("id", "Id"), Column.text("sample", "Sample"), Column.words("material", "Material"),
         Column.text("piece", "Piece"), Column.text("question", "Question"), Column.text("taken_on", "Taken on"), Column.text("stored_at", "Stored at"),
         Column.text("holder", "Holder"));
   }

@@ -38,7 +38,7 @@ public final class StagesTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    List<Column> columns = new ArrayList<>(List.of(Column.text("trial", "Trial"), Column.text("variable", "Property"), Column.text("unit", "Unit")));
+    List<Column> columns = new ArrayList<>(List.of(Column.text("trial", "Trial"), Column.words("variable", "Property"), Column.text("unit", "Unit")));
     for (Stage stage : stages) {
       String word = stage.word();
       columns.add(Column.number(stage.name().toLowerCase(Locale.ROOT), Character.toUpperCase(word.charAt(0)) + word.substring(1), ""));

@@ -25,7 +25,7 @@ public final class TimelineTable extends RecordTable {
   @Override
   List<Column> columns(StudyResults results) {
     return List.of(Column.text("trial", "Trial"), Column.number("elapsed", "After first light", "min"), Column.text("at", "Wall time"),
-        Column.text("kind", "Kind"), Column.text("entry", "Entry"), Column.text("values", "Values"), Column.text("marks", "Marks"));
+        Column.words("kind", "Kind"), Column.text("entry", "Entry"), Column.words("values", "Values"), Column.words("marks", "Marks"));
   }
 
   @Override

@@ -18,9 +18,9 @@ public final class TrialsTable extends Spec {
 
   @Override
   List<Column> columns(StudyResults results) {
-    return List.of(Column.text("trial", "Trial"), Column.text("series", "Series"), Column.text("date", "Date"), Column.text("kind", "Kind"),
-        Column.text("status", "Status"), Column.text("furnace", "Furnace"), Column.text("reconstruction", "Reconstruction"),
-        Column.text("repeat_of", "Repeat of"), Column.text("compared", "Compared"), Column.text("conclusion", "Conclusion"));
+    return List.of(Column.text("trial", "Trial"), Column.text("series", "Series"), Column.text("date", "Date"), Column.words("kind", "Kind"),
+        Column.words("status", "Status"), Column.text("furnace", "Furnace"), Column.text("reconstruction", "Reconstruction"),
+        Column.text("repeat_of", "Repeat of"), Column.words("compared", "Compared"), Column.text("conclusion", "Conclusion"));
   }
 
   @Override

@@ -51,7 +51,7 @@ class PrintFormsTest {
     Table table = new Table("t", "T", "", List.of(Column.text("a", "A"), Column.text("b", "B")),
         List.of(List.of(Cell.text("x"), Cell.EMPTY)), List.of());
     assertEquals(List.of("A"), PrintTable.of(table).columns().stream().map(Column::heading).toList());
-    assertTrue(new Markdown(Style.JOURNAL).text(Samples.words()).contains(PrintTable.nothing()));
+    assertTrue(new Markdown(Style.JOURNAL).text(Samples.words()).contains(PrintTable.nothing(Style.JOURNAL)));
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import daubline.analysis.ComparisonOptions;
 import daubline.analysis.StudyComparison;
 import daubline.base.Amount;
+import daubline.base.Confidence;
 import daubline.export.Table;
 import daubline.export.TableOptions;
 import daubline.model.EvidenceSheet;
@@ -23,6 +24,10 @@ class LowerLimitsTest {
   private static final String SHEET = "HEAP";
 
   private static List<List<String>> rows(daubline.export.TableSpec spec, Double share) throws Exception {
+    return rows(spec, share, null);
+  }
+
+  private static List<List<String>> rows(daubline.export.TableSpec spec, Double share, Confidence confidence) throws Exception {
     try (StudySession session = StudySession.read(Path.of("seeds/aldervale"))) {
       EvidenceSheet sheet = session.study().getSites().get(0).getContexts().get(0).getSheets().get(0);
       sheet.setName(SHEET);
@@ -32,11 +37,14 @@ class LowerLimitsTest {
       for (double mass : new double[] {10, 2.3}) {
         ResidueMass residue = ModelFactory.eINSTANCE.createResidueMass();
         residue.setResidueClass(session.study().getResidueClasses().get(sheet.getResidues().size()));
+        residue.setConfidence(confidence);
+        residue.setCount((int) mass);
         Readings.put(residue, Amount.exact(mass));
         sheet.getResidues().add(residue);
       }
       daubline.model.Claim claim = ModelFactory.eINSTANCE.createClaim();
       claim.setVariable("residue_total");
+      claim.setConfidence(confidence);
       Readings.put(claim, Amount.exact(31));
       sheet.getClaims().add(claim);
       Table table = spec.build(StudyComparison.of(session, new ComparisonOptions(false, List.of(), List.of(), 100, 1, 1)), TableOptions.STANDARD);
@@ -61,5 +69,26 @@ class LowerLimitsTest {
     assertEquals("at least 31\u00A0kg (40\u00A0% of it recovered)", row.get(row.size() - 1));
     List<String> unknown = rows(new EvidenceTable(), null).get(0);
     assertEquals("at least 31\u00A0kg (share recovered not stated)", unknown.get(unknown.size() - 1));
+  }
+
+  @Test
+  void aTotalReadWithLowConfidence() throws Exception {
+    List<String> doubtful = rows(new EvidenceTable(), 1.0, Confidence.LOW).get(0);
+    assertEquals("at least 31\u00A0kg (read with low confidence)", doubtful.get(doubtful.size() - 1));
+    List<String> medium = rows(new EvidenceTable(), 1.0, Confidence.MEDIUM).get(0);
+    assertEquals("31\u00A0kg", medium.get(medium.size() - 1));
+    List<List<String>> classes = rows(new ResiduesTable(), 1.0, Confidence.LOW);
+    assertEquals("at least 12.3\u00A0kg (read with low confidence)", classes.get(classes.size() - 1).get(7));
+  }
+
+  @Test
+  void piecesOfAllClassesAreAtLeastForTheSameReasons() throws Exception {
+    assertEquals("≥ 12", last(rows(new ResiduesTable(), 0.4)).get(5));
+    assertEquals("12", last(rows(new ResiduesTable(), 1.0)).get(5));
+    assertEquals("≥ 12", last(rows(new ResiduesTable(), null)).get(5));
+  }
+
+  private static List<String> last(List<List<String>> rows) {
+    return rows.get(rows.size() - 1);
   }
 }

@@ -77,6 +77,7 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.HAZARD: return createHazard();
 			case ModelPackage.PERMISSION: return createPermission();
 			case ModelPackage.READING: return createReading();
+			case ModelPackage.EARLIER: return createEarlier();
 			case ModelPackage.CLAIM: return createClaim();
 			case ModelPackage.CLAIM_INPUT: return createClaimInput();
 			case ModelPackage.STAGED_VALUE: return createStagedValue();
@@ -294,6 +295,17 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public Reading createReading() {
 		ReadingImpl reading = new ReadingImpl();
 		return reading;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Earlier createEarlier() {
+		EarlierImpl earlier = new EarlierImpl();
+		return earlier;
 	}
 
 	/**

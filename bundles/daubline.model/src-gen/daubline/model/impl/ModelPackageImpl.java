@@ -24,6 +24,7 @@ import daubline.model.ClaimInput;
 import daubline.model.Component;
 import daubline.model.Context;
 import daubline.model.DataFile;
+import daubline.model.Earlier;
 import daubline.model.EvidenceSheet;
 import daubline.model.Factor;
 import daubline.model.ForbiddenCombination;
@@ -168,6 +169,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass readingEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass earlierEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1621,6 +1629,96 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getReading_Note() {
 		return (EAttribute)readingEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getReading_Earlier() {
+		return (EReference)readingEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getEarlier() {
+		return earlierEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEarlier_Typed() {
+		return (EAttribute)earlierEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEarlier_Unit() {
+		return (EAttribute)earlierEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEarlier_Kind() {
+		return (EAttribute)earlierEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEarlier_Value() {
+		return (EAttribute)earlierEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getEarlier_By() {
+		return (EReference)earlierEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEarlier_Until() {
+		return (EAttribute)earlierEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEarlier_Change() {
+		return (EAttribute)earlierEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -5136,6 +5234,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(readingEClass, READING__PICKED);
 		createEAttribute(readingEClass, READING__PICKED_BECAUSE);
 		createEAttribute(readingEClass, READING__NOTE);
+		createEReference(readingEClass, READING__EARLIER);
+
+		earlierEClass = createEClass(EARLIER);
+		createEAttribute(earlierEClass, EARLIER__TYPED);
+		createEAttribute(earlierEClass, EARLIER__UNIT);
+		createEAttribute(earlierEClass, EARLIER__KIND);
+		createEAttribute(earlierEClass, EARLIER__VALUE);
+		createEReference(earlierEClass, EARLIER__BY);
+		createEAttribute(earlierEClass, EARLIER__UNTIL);
+		createEAttribute(earlierEClass, EARLIER__CHANGE);
 
 		claimEClass = createEClass(CLAIM);
 		createEAttribute(claimEClass, CLAIM__PRESERVATION_LIMIT);
@@ -5559,6 +5667,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		hazardEClass.getESuperTypes().add(this.getNamed());
 		permissionEClass.getESuperTypes().add(this.getNamed());
 		readingEClass.getESuperTypes().add(this.getIdentified());
+		earlierEClass.getESuperTypes().add(this.getIdentified());
 		claimEClass.getESuperTypes().add(this.getReading());
 		claimInputEClass.getESuperTypes().add(this.getReading());
 		stagedValueEClass.getESuperTypes().add(this.getReading());
@@ -5718,6 +5827,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getReading_Picked(), ecorePackage.getEBoolean(), "picked", null, 0, 1, Reading.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getReading_PickedBecause(), ecorePackage.getEString(), "pickedBecause", null, 0, 1, Reading.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getReading_Note(), ecorePackage.getEString(), "note", null, 0, 1, Reading.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getReading_Earlier(), this.getEarlier(), null, "earlier", null, 0, -1, Reading.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(earlierEClass, Earlier.class, "Earlier", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getEarlier_Typed(), ecorePackage.getEString(), "typed", null, 0, 1, Earlier.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEarlier_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, Earlier.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEarlier_Kind(), this.getValueKind(), "kind", null, 0, 1, Earlier.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEarlier_Value(), ecorePackage.getEDoubleObject(), "value", null, 0, 1, Earlier.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getEarlier_By(), this.getPerson(), null, "by", null, 0, 1, Earlier.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEarlier_Until(), ecorePackage.getEString(), "until", null, 0, 1, Earlier.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEarlier_Change(), ecorePackage.getEString(), "change", null, 0, 1, Earlier.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(claimEClass, Claim.class, "Claim", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getClaim_PreservationLimit(), ecorePackage.getEDoubleObject(), "preservationLimit", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -7,16 +7,25 @@ import daubline.base.HowGot;
 import daubline.base.ValueKind;
 
 import daubline.model.Citation;
+import daubline.model.Earlier;
 import daubline.model.ModelPackage;
 import daubline.model.Person;
 import daubline.model.Reading;
 
+import java.util.Collection;
+
 import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
+
+import org.eclipse.emf.ecore.util.EObjectContainmentEList;
+import org.eclipse.emf.ecore.util.InternalEList;
 
 /**
  * <!-- begin-user-doc -->
@@ -46,6 +55,7 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
  *   <li>{@link daubline.model.impl.ReadingImpl#isPicked <em>Picked</em>}</li>
  *   <li>{@link daubline.model.impl.ReadingImpl#getPickedBecause <em>Picked Because</em>}</li>
  *   <li>{@link daubline.model.impl.ReadingImpl#getNote <em>Note</em>}</li>
+ *   <li>{@link daubline.model.impl.ReadingImpl#getEarlier <em>Earlier</em>}</li>
  * </ul>
  *
  * @generated
@@ -430,6 +440,16 @@ public class ReadingImpl extends IdentifiedImpl implements Reading {
 	 * @ordered
 	 */
 	protected String note = NOTE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getEarlier() <em>Earlier</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEarlier()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Earlier> earlier;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -950,6 +970,33 @@ public class ReadingImpl extends IdentifiedImpl implements Reading {
 	 * @generated
 	 */
 	@Override
+	public EList<Earlier> getEarlier() {
+		if (earlier == null) {
+			earlier = new EObjectContainmentEList<Earlier>(Earlier.class, this, ModelPackage.READING__EARLIER);
+		}
+		return earlier;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case ModelPackage.READING__EARLIER:
+				return ((InternalEList<?>)getEarlier()).basicRemove(otherEnd, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.READING__VARIABLE:
@@ -994,6 +1041,8 @@ public class ReadingImpl extends IdentifiedImpl implements Reading {
 				return getPickedBecause();
 			case ModelPackage.READING__NOTE:
 				return getNote();
+			case ModelPackage.READING__EARLIER:
+				return getEarlier();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1003,6 +1052,7 @@ public class ReadingImpl extends IdentifiedImpl implements Reading {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -1065,6 +1115,10 @@ public class ReadingImpl extends IdentifiedImpl implements Reading {
 				return;
 			case ModelPackage.READING__NOTE:
 				setNote((String)newValue);
+				return;
+			case ModelPackage.READING__EARLIER:
+				getEarlier().clear();
+				getEarlier().addAll((Collection<? extends Earlier>)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -1138,6 +1192,9 @@ public class ReadingImpl extends IdentifiedImpl implements Reading {
 			case ModelPackage.READING__NOTE:
 				setNote(NOTE_EDEFAULT);
 				return;
+			case ModelPackage.READING__EARLIER:
+				getEarlier().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1190,6 +1247,8 @@ public class ReadingImpl extends IdentifiedImpl implements Reading {
 				return PICKED_BECAUSE_EDEFAULT == null ? pickedBecause != null : !PICKED_BECAUSE_EDEFAULT.equals(pickedBecause);
 			case ModelPackage.READING__NOTE:
 				return NOTE_EDEFAULT == null ? note != null : !NOTE_EDEFAULT.equals(note);
+			case ModelPackage.READING__EARLIER:
+				return earlier != null && !earlier.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

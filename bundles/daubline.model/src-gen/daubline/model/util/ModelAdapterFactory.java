@@ -116,6 +116,10 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createReadingAdapter();
 			}
 			@Override
+			public Adapter caseEarlier(Earlier object) {
+				return createEarlierAdapter();
+			}
+			@Override
 			public Adapter caseClaim(Claim object) {
 				return createClaimAdapter();
 			}
@@ -472,6 +476,20 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createReadingAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link daubline.model.Earlier <em>Earlier</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see daubline.model.Earlier
+	 * @generated
+	 */
+	public Adapter createEarlierAdapter() {
 		return null;
 	}
 

@@ -155,6 +155,13 @@ public class ModelSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case ModelPackage.EARLIER: {
+				Earlier earlier = (Earlier)theEObject;
+				T result = caseEarlier(earlier);
+				if (result == null) result = caseIdentified(earlier);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case ModelPackage.CLAIM: {
 				Claim claim = (Claim)theEObject;
 				T result = caseClaim(claim);
@@ -675,6 +682,21 @@ public class ModelSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseReading(Reading object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Earlier</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Earlier</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseEarlier(Earlier object) {
 		return null;
 	}
 

@@ -68,7 +68,7 @@ public final class FieldSheets {
     forms.add(form(new PieceTable(desk, trial), List.of()));
     forms.add(form(new ResidueTable(desk, () -> null, () -> null), ResidueKinds.standard().stream().map(ResidueKinds.Kind::name).toList()));
     forms.add(form(new SampleTable(desk, trial), List.of()));
-    List<String> properties = desk.variables().at(Place.REMAINS).stream().map(FieldSheets::property).toList();
+    List<String> properties = desk.variables().at(Place.REMAINS).stream().map(desk.words()::told).map(FieldSheets::property).toList();
     forms.add(new Form(desk.words().of("print.remains"), List.of(desk.words().of("print.property"), desk.words().of("print.value"), desk.words().of("print.missing"),
         desk.words().of("print.note")), List.of(3.4, 1.4, 1.6, 2.4), properties));
     return forms;

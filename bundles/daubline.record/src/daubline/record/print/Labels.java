@@ -58,7 +58,7 @@ public final class Labels {
     String trial = sample.eContainer() instanceof Trial t && t.getName() != null ? t.getName() : "";
     String day = sample.getTakenOn() == null ? "" : sample.getTakenOn();
     paper.text((trial + "   " + day).strip(), x + 12, y + 34 + BARS + 14, Paper.SMALLEST);
-    String what = sample.getMaterial() == null ? "" : words.orElse("material." + sample.getMaterial().name(), sample.getMaterial().word());
+    String what = sample.getMaterial() == null ? "" : words.orElse("material." + sample.getMaterial().name(), words.said(sample.getMaterial().word()));
     List<String> lines = paper.wrap((what + "   " + (sample.getQuestion() == null ? "" : sample.getQuestion())).strip(), Paper.SMALLEST, inner);
     paper.text(lines.get(0), x + 12, y + 34 + BARS + 28, Paper.SMALLEST);
   }

@@ -191,6 +191,7 @@ public final class LotMoves {
     for (Reading reading : source.getValues()) {
       Reading copy = EcoreUtil.copy(reading);
       ((Identified) copy).setId(null);
+      copy.getEarlier().clear();
       made.getValues().add(copy);
     }
     return made;

@@ -1,8 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
 import daubline.analysis.Target;
 import daubline.analysis.TrialData;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.criteria.Criteria;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
@@ -68,7 +70,7 @@ final class CriteriaModel implements MapModel {
 
   @Override
   public String heading(int column) {
-    return column == 0 ? Words.of("pair.trial") : result(column, 0).name();
+    return column == 0 ? Words.of("pair.trial") : Words.said(result(column, 0).name());
   }
 
   @Override
@@ -92,12 +94,17 @@ final class CriteriaModel implements MapModel {
   }
 
   @Override
+  public Optional<Trail> origin(int column, int row) {
+    return column == 0 ? Optional.of(Origins.agreement(pairs.get(row))) : Optional.of(Origins.criterion(pairs.get(row), result(column, row)));
+  }
+
+  @Override
   public GridCell cell(int column, int row) {
     if (column == 0) {
       return PairModel.name(trials.get(row));
     }
     CriterionResult r = result(column, row);
-    String tip = r.name() + ", " + trials.get(row).name() + ": " + r.reason();
+    String tip = Words.said(r.name()) + ", " + trials.get(row).name() + ": " + Words.said(r.reason());
     if (!r.isTested()) {
       return new GridCell(Words.of(r.verdict()), Look.QUIET, MarkShape.of(r.verdict()), tip);
     }

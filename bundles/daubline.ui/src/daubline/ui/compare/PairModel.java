@@ -1,8 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
 import daubline.analysis.Target;
 import daubline.analysis.TrialData;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.Verdict;
 import daubline.ui.Words;
@@ -85,6 +87,11 @@ final class PairModel implements MapModel {
   @Override
   public int linesPerRow() {
     return 2;
+  }
+
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    return pair(column, row).map(Origins::agreement);
   }
 
   @Override

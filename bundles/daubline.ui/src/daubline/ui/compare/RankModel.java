@@ -1,5 +1,7 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
+import daubline.base.Trail;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.CriterionResult;
 import daubline.engine.inference.Exclusion;
@@ -9,6 +11,7 @@ import daubline.ui.grid.GridCell;
 import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.ListModel;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The trials ranked against one target: agreement with its interval as a bar, coverage beside it, what a faithful repeat scores, what rules them out. */
@@ -65,9 +68,14 @@ public final class RankModel extends ListModel<Comparison> {
     };
   }
 
+  @Override
+  protected Optional<Trail> origin(int column, int row, Comparison c) {
+    return Optional.of(Origins.agreement(c));
+  }
+
   private GridCell ruledOut(Comparison c) {
     Exclusion exclusion = Exclusion.of(c, alpha);
-    String names = exclusion.criteria().stream().map(CriterionResult::name).collect(Collectors.joining(", "));
+    String names = exclusion.criteria().stream().map(CriterionResult::name).map(Words::said).collect(Collectors.joining(", "));
     return exclusion.isRuledOut() ? new GridCell(names, Look.PLAIN, GridCell.Mark.NOT_CONSISTENT, Words.of("rank.ruledout.by", names))
         : GridCell.of(Words.of("rank.notruledout"), Look.QUIET);
   }

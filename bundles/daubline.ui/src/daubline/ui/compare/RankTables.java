@@ -102,7 +102,7 @@ final class RankTables {
   }
 
   private static String heavier(StudyRanking.Heavier h) {
-    return Words.of("ranks.heavier", h.criterion(), Preferred.sign(Printed.fixed(100 * h.weight(), 1)), Preferred.sign(Printed.fixed(100 * h.usual(), 1)));
+    return Words.of("ranks.heavier", Words.said(h.criterion()), Preferred.sign(Printed.fixed(100 * h.weight(), 1)), Preferred.sign(Printed.fixed(100 * h.usual(), 1)));
   }
 
   static List<Heading> criterionHeadings() {
@@ -113,7 +113,7 @@ final class RankTables {
   static List<List<GridCell>> criteria(Ranking ranking) {
     return ranking.criteria().stream().filter(c -> !Double.isNaN(c.share()) && (c.share() != 0 || c.influence() != 0))
         .sorted(Comparator.comparingDouble((Ranking.Discrimination c) -> -Math.abs(c.share())).thenComparing(Ranking.Discrimination::criterion))
-        .map(c -> List.of(GridCell.of(c.name(), Look.NAME), shaded(c.share()), GridCell.of(PairModel.whole(c.influence()), Look.NUMBER),
+        .map(c -> List.of(GridCell.of(Words.said(c.name()), Look.NAME), shaded(c.share()), GridCell.of(PairModel.whole(c.influence()), Look.NUMBER),
             GridCell.of(name(ranking, c.firstWithout())), c.tellsApart() ? GridCell.of(Words.of("ranks.tells.yes"))
                 : new GridCell(Words.of("ranks.tells.not"), Look.QUIET, Mark.NOT_TESTED, Words.of("ranks.tells.not.tip")))).toList();
   }
@@ -145,7 +145,7 @@ final class RankTables {
     List<List<GridCell>> rows = new ArrayList<>();
     for (Comparison c : ranked) {
       Exclusion exclusion = Exclusion.of(c, alpha);
-      String list = exclusion.criteria().stream().map(r -> r.name() + " (p " + ReasonsModel.probability(r.compatibility()) + ")").collect(Collectors.joining(", "));
+      String list = exclusion.criteria().stream().map(r -> Words.said(r.name()) + " (p " + ReasonsModel.probability(r.compatibility()) + ")").collect(Collectors.joining(", "));
       String tip = exclusion.criteria().stream().map(RankTables::both).collect(Collectors.joining("\n"));
       GridCell verdict = !c.isTested() ? new GridCell(Words.of("verdict.NOT_TESTED"), Look.QUIET, Mark.NOT_TESTED, Words.of("pair.nothing.tip"))
           : exclusion.isRuledOut() ? new GridCell(Words.of("ranks.ruledout"), Look.PLAIN, Mark.NOT_CONSISTENT, tip) : GridCell.of(Words.of("rank.notruledout"));
@@ -156,6 +156,6 @@ final class RankTables {
   }
 
   private static String both(CriterionResult r) {
-    return Words.of("ranks.both", r.name(), r.evidence(), r.found());
+    return Words.of("ranks.both", Words.said(r.name()), Words.said(r.evidence()), Words.said(r.found()));
   }
 }

@@ -1,7 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
 import daubline.analysis.StudyRanking;
 import daubline.analysis.Target;
+import daubline.base.Trail;
+import daubline.engine.inference.Comparison;
 import daubline.engine.inference.Ranking;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
@@ -16,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
@@ -172,15 +177,19 @@ public final class RanksView extends StudyPart {
     String about = ranking.places().isEmpty() ? Words.of("ranks.nothing") : Words.orElse(key + ".about", "");
     double alpha = shown.settings().alpha();
     TablePane pane = panes.get(key);
+    List<Comparison> ranked = shown.results().ranked(ranking.sheet());
+    List<Trail> compared = ranked.stream().filter(Comparison::isTested).map(Origins::agreement).toList();
+    IntFunction<List<Trail>> places = row -> compared.isEmpty() ? List.of() : Stream.concat(ranked.stream().filter(c -> c.trial().equals(ranking.places().get(row).trial()))
+        .map(Origins::agreement), Stream.of(new Trail(Words.of("ranks.beside"), "", "", compared))).toList();
     switch (key) {
-      case "ranks.ranks" -> pane.show(about, RankTables.rankHeadings(ranking), RankTables.ranks(ranking));
-      case "ranks.pairs" -> pane.show(about, RankTables.pairHeadings(ranking), RankTables.pairs(ranking));
-      case "ranks.weights" -> pane.show(about, RankTables.weightHeadings(), RankTables.weights(ranking, StudyRanking.usualWeights(shown.settings())));
-      case "ranks.criteria" -> pane.show(about, RankTables.criterionHeadings(), RankTables.criteria(ranking));
+      case "ranks.ranks" -> pane.show(about, RankTables.rankHeadings(ranking), RankTables.ranks(ranking), places);
+      case "ranks.pairs" -> pane.show(about, RankTables.pairHeadings(ranking), RankTables.pairs(ranking), places);
+      case "ranks.weights" -> pane.show(about, RankTables.weightHeadings(), RankTables.weights(ranking, StudyRanking.usualWeights(shown.settings())), places);
+      case "ranks.criteria" -> pane.show(about, RankTables.criterionHeadings(), RankTables.criteria(ranking), row -> compared);
       case "ranks.equal" -> pane.show(equallyGood(outcome.equal().groups().size()), RankTables.equalHeadings(),
-          RankTables.equal(outcome.equal(), shown.results().snapshot()));
+          RankTables.equal(outcome.equal(), shown.results().snapshot()), row -> compared);
       case "ranks.ruled" -> pane.show(Words.of("ranks.ruled.about", ReasonsModel.probability(alpha)), RankTables.excludedHeadings(),
-          RankTables.excluded(shown.results().ranked(outcome.ranking().sheet()), alpha));
+          RankTables.excluded(shown.results().ranked(outcome.ranking().sheet()), alpha), row -> List.of(Origins.agreement(ranked.get(row))));
       default -> repeats.show(study().orElse(null), shown, outcome.repeats(), outcome.among());
     }
     book.layout(true, true);

@@ -1,7 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.criteria.Criteria;
+import daubline.engine.inference.Comparison;
 import daubline.engine.inference.ComparisonSettings;
 import daubline.engine.inference.Criterion;
 import daubline.engine.inference.CriterionResult;
@@ -27,6 +30,7 @@ final class ReasonsModel extends ListModel<CriterionResult> {
   private static final double[] SHARES = {1.3, 1.5, 1.1, 1.1, 1, 0.9, 1.4, 1.3, 0.9, 2};
   private static final double LEAST_P = 1e-3;
 
+  private Comparison pair;
   private ComparisonSettings settings = ComparisonSettings.standard();
 
   ReasonsModel() {
@@ -34,9 +38,10 @@ final class ReasonsModel extends ListModel<CriterionResult> {
   }
 
   /** Shows other reasons, with the settings they were judged by. */
-  void show(List<CriterionResult> now, ComparisonSettings by) {
+  void show(Comparison now, ComparisonSettings by) {
     settings = by;
-    show(now);
+    pair = now;
+    show(now == null ? List.of() : now.criteria());
   }
 
   @Override
@@ -60,17 +65,22 @@ final class ReasonsModel extends ListModel<CriterionResult> {
   @Override
   protected GridCell cell(int column, int row, CriterionResult r) {
     return switch (column) {
-      case 0 -> new GridCell(Words.of(r.verdict()), Look.PLAIN, MarkShape.of(r.verdict()), r.reason());
-      case 1 -> GridCell.of(r.name());
-      case 2 -> GridCell.of(r.evidence());
-      case 3 -> GridCell.of(r.found());
+      case 0 -> new GridCell(Words.of(r.verdict()), Look.PLAIN, MarkShape.of(r.verdict()), Words.said(r.reason()));
+      case 1 -> GridCell.of(Words.said(r.name()));
+      case 2 -> GridCell.of(Words.said(r.evidence()));
+      case 3 -> GridCell.of(Words.said(r.found()));
       case 4 -> GridCell.of(number(r.sigmas(), 1), Look.NUMBER);
       case 5 -> GridCell.of(probability(r.compatibility()), Look.NUMBER);
       case 6 -> GridCell.of(r.isTested() ? Words.of("rank.interval", number(r.agreement(), 2), number(r.low(), 2), number(r.high(), 2)) : "–", Look.NUMBER);
       case 7 -> tolerance(r);
       case 8 -> GridCell.of(number(r.weight() * 100, 1), Look.NUMBER);
-      default -> new GridCell(r.reason(), Look.PLAIN, GridCell.Mark.NONE, r.reason());
+      default -> new GridCell(Words.said(r.reason()), Look.PLAIN, GridCell.Mark.NONE, Words.said(r.reason()));
     };
+  }
+
+  @Override
+  protected Optional<Trail> origin(int column, int row, CriterionResult r) {
+    return Optional.of(Origins.criterion(pair, r));
   }
 
   /** The numbers among the settings of the criterion, and in the tip where they come from. */
@@ -78,7 +88,7 @@ final class ReasonsModel extends ListModel<CriterionResult> {
     Optional<Criterion> criterion = Criteria.find(r.criterion());
     List<Setting> numbers = criterion.stream().flatMap(c -> c.settings().stream()).filter(Setting::isNumber).toList();
     String text = numbers.stream().map(s -> Preferred.sign(s.printed(settings.of(criterion.get()).text(s.key())))).collect(Collectors.joining("; "));
-    String tip = numbers.stream().map(s -> s.name() + ": " + settings.sourceOf(criterion.get(), s)).collect(Collectors.joining("\n"));
+    String tip = numbers.stream().map(s -> Words.said(s.name()) + ": " + Words.said(settings.sourceOf(criterion.get(), s))).collect(Collectors.joining("\n"));
     return new GridCell(text, Look.NUMBER, GridCell.Mark.NONE, tip);
   }
 

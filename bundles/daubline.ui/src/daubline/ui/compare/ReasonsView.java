@@ -68,7 +68,7 @@ public final class ReasonsView extends ViewPart {
     }
     Comparison c = Selection.get().orElse(null);
     ComparisonSettings settings = Studies.get().current().flatMap(OpenStudy::compared).map(Compared::settings).orElse(ComparisonSettings.standard());
-    model.show(c == null ? List.of() : c.criteria(), settings);
+    model.show(c, settings);
     grid.rebuild();
     described.say(c == null ? Words.of("reasons.none") : c.trialName() + " – " + c.sheetName() + ": "
         + (c.isTested() ? PairModel.said(c) : Words.of("pair.nothing")));
@@ -81,7 +81,7 @@ public final class ReasonsView extends ViewPart {
 
   private void chosen() {
     grid.selected().ifPresent(p -> {
-      Chosen.set(model.item(p.y).trail());
+      Chosen.set(model.origin(p.x, p.y).orElse(null));
       bringWhereFrom();
     });
   }

@@ -1,8 +1,11 @@
 package daubline.ui.compare;
 
+import daubline.analysis.Origins;
 import daubline.analysis.SettingEditor;
 import daubline.analysis.StudyRepeats;
+import daubline.analysis.StudySnapshot;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.Unit;
 import daubline.criteria.Criteria;
 import daubline.criteria.Repeats;
@@ -18,6 +21,7 @@ import daubline.ui.study.Compared;
 import daubline.ui.study.OpenStudy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
@@ -48,11 +52,23 @@ final class RepeatsPane {
   void show(OpenStudy open, Compared compared, StudyRepeats repeats, List<List<Comparison>> among) {
     study = open;
     spreads = repeats.spreads();
+    List<Comparison> all = among.stream().flatMap(List::stream).toList();
     List<List<GridCell>> rows = new ArrayList<>();
     spreads.forEach(r -> rows.add(row(compared, r)));
     among.forEach(pairs -> pairs.forEach(c -> rows.add(row(c))));
-    pane.show(Words.of(repeats.recipes().isEmpty() ? "repeats.none" : "repeats.about"), Heading.of("reasons.criterion", "repeats.spread", "repeats.interval", "repeats.freedom", "repeats.as", "repeats.now"), rows);
+    pane.show(Words.of(repeats.recipes().isEmpty() ? "repeats.none" : "repeats.about"), Heading.of("reasons.criterion", "repeats.spread", "repeats.interval", "repeats.freedom", "repeats.as", "repeats.now"), rows, row -> from(compared, all, row));
     enable();
+  }
+
+  /** A pair of repeats leads to its agreement, a spread to what all repeats left. */
+  private List<Trail> from(Compared compared, List<Comparison> pairs, int row) {
+    if (row >= spreads.size()) {
+      return List.of(Origins.agreement(pairs.get(row - spreads.size())));
+    }
+    StudySnapshot study = compared.results().snapshot();
+    Repeats spread = spreads.get(row);
+    List<String> repeated = pairs.stream().flatMap(c -> Stream.of(c.trial(), c.sheet())).distinct().toList();
+    return study.trials().stream().filter(t -> repeated.contains(t.id())).map(t -> new Trail(spread.criterion() + ", " + t.name(), "", t.id(), Origins.of(t.found()))).toList();
   }
 
   /** Shows nothing, for what is looked at now is still being reckoned. */
@@ -85,7 +101,7 @@ final class RepeatsPane {
     Setting tolerance = StudyRepeats.toleranceOf(criterion);
     Unit unit = tolerance.unit().orElseThrow();
     String now = tolerance.printed(compared.results().snapshot().settings().of(criterion).text(Repeats.SETTING));
-    return List.of(GridCell.of(criterion.name(), Look.NAME), number(unit, r.spread()), GridCell.of(text(unit, r.low()) + "–" + text(unit, r.high()) + symbol(unit), Look.NUMBER),
+    return List.of(GridCell.of(Words.said(criterion.name()), Look.NAME), number(unit, r.spread()), GridCell.of(text(unit, r.low()) + "–" + text(unit, r.high()) + symbol(unit), Look.NUMBER),
         GridCell.of(Integer.toString(r.freedom()), Look.NUMBER), r.spread() > 0 ? number(unit, r.tolerance()) : GridCell.of(Words.of("repeats.zero"), Look.QUIET),
         GridCell.of(Preferred.sign(now), Look.NUMBER));
   }

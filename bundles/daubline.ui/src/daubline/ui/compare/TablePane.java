@@ -1,5 +1,6 @@
 package daubline.ui.compare;
 
+import daubline.base.Trail;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.grid.GridCell;
@@ -7,6 +8,7 @@ import daubline.ui.look.Described;
 import daubline.ui.look.Pages;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
@@ -29,10 +31,10 @@ final class TablePane {
     described.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
   }
 
-  /** Shows a sentence and a table. */
-  void show(String about, List<Heading> headings, List<List<GridCell>> rows) {
+  /** Shows a sentence, which says how the table is made, and the table, with what each row was worked out of. */
+  void show(String about, List<Heading> headings, List<List<GridCell>> rows, IntFunction<List<Trail>> from) {
     boolean fits = grid != null && headings.size() == table.columns();
-    table.show(headings, rows);
+    table.show(headings, rows, from, about);
     described.say(about);
     if (fits) {
       grid.rebuild();

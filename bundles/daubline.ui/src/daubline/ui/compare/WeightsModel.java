@@ -1,8 +1,10 @@
 package daubline.ui.compare;
 
+import daubline.analysis.EntryOrigins;
 import daubline.analysis.SettingEditor;
 import daubline.base.DecimalSign;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.criteria.Criteria;
 import daubline.engine.inference.Criterion;
 import daubline.engine.inference.Group;
@@ -56,14 +58,14 @@ final class WeightsModel implements GridModel {
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("", Words.of("weights.comparison")));
     Map<String, Setting> known = SettingEditor.known();
-    known.keySet().stream().filter(k -> k.startsWith("comparison.")).forEach(k -> rows.add(new Row(k, known.get(k).name())));
+    known.keySet().stream().filter(k -> k.startsWith("comparison.")).forEach(k -> rows.add(new Row(k, Words.said(known.get(k).name()))));
     for (Group group : Group.values()) {
       rows.add(new Row("", Words.of(group)));
       String weight = "weight.group." + group.name().toLowerCase(Locale.ROOT);
       rows.add(new Row(weight, Words.of("weights.group", Words.of(group))));
       for (Criterion criterion : Criteria.all().stream().filter(c -> c.group() == group).toList()) {
-        rows.add(new Row("weight." + criterion.id(), criterion.name() + ": " + Words.of("weights.weight")));
-        criterion.settings().forEach(s -> rows.add(new Row("criterion." + criterion.id() + "." + s.key(), criterion.name() + ": " + s.name())));
+        rows.add(new Row("weight." + criterion.id(), Words.said(criterion.name()) + ": " + Words.of("weights.weight")));
+        criterion.settings().forEach(s -> rows.add(new Row("criterion." + criterion.id() + "." + s.key(), Words.said(criterion.name()) + ": " + Words.said(s.name()))));
       }
     }
     return rows;
@@ -127,7 +129,7 @@ final class WeightsModel implements GridModel {
   public List<Explanation> explain(int column, int row) {
     Explanation about = Explanations.column(key(column), heading(column));
     Setting setting = SettingEditor.known().get(setting(row));
-    return Stream.of(criterion(setting(row)).map(Explanations::criterion), Optional.ofNullable(setting).map(s -> Explanations.said(s.name(), s.meaning() + " " + s.source().text())), Optional.of(about))
+    return Stream.of(criterion(setting(row)).map(Explanations::criterion), Optional.ofNullable(setting).map(s -> Explanations.said(Words.said(s.name()), Words.said(s.meaning()) + " " + Words.said(s.source().text()))), Optional.of(about))
         .flatMap(Optional::stream).toList();
   }
 
@@ -155,12 +157,27 @@ final class WeightsModel implements GridModel {
     Setting setting = setting(r);
     Optional<SettingEditor.Kept> kept = kept(r);
     return switch (column) {
-      case 0 -> new GridCell(r.name(), Look.NAME, Mark.NONE, setting.meaning());
+      case 0 -> new GridCell(r.name(), Look.NAME, Mark.NONE, Words.said(setting.meaning()));
       case VALUE -> value(setting, kept);
       case 2 -> GridCell.of(text(setting, setting.standard()).orElse(""), setting.isNumber() ? Look.NUMBER : Look.PLAIN);
       case 3 -> GridCell.of(setting.unit().map(u -> u.symbol()).orElse(""), Look.QUIET);
       default -> source(setting, kept);
     };
+  }
+
+  /** The kept setting with who says so, or the source of the standard. */
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    Row r = rows.get(row);
+    if (r.key().isEmpty()) {
+      return Optional.empty();
+    }
+    Trail standard = Trail.of("standard value", text(setting(r), setting(r).standard()).orElse("") + setting(r).unit().map(u -> " " + u.symbol()).orElse(""),
+        Trail.of("source", setting(r).source().toString()));
+    List<Trail> from = new ArrayList<>(study.session().study().getSettings().stream().filter(s -> r.key().equals(s.getKey()))
+        .map(s -> new EntryOrigins(study.session()).of(s, "kept in the study", cell(VALUE, row).text())).toList());
+    from.add(standard);
+    return Optional.of(new Trail(r.name(), cell(VALUE, row).text(), "", from));
   }
 
   private static GridCell value(Setting setting, Optional<SettingEditor.Kept> kept) {
@@ -173,7 +190,7 @@ final class WeightsModel implements GridModel {
   }
 
   private static GridCell source(Setting setting, Optional<SettingEditor.Kept> kept) {
-    String text = kept.map(k -> k.source().isEmpty() ? Words.of("weights.nosource") : k.source()).orElse(setting.source().toString());
+    String text = kept.map(k -> k.source().isEmpty() ? Words.of("weights.nosource") : k.source()).orElse(Words.said(setting.source().toString()));
     return new GridCell(text, kept.isPresent() && !kept.get().source().isEmpty() ? Look.PLAIN : Look.QUIET, Mark.NONE, text);
   }
 

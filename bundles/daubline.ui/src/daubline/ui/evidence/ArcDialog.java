@@ -78,7 +78,7 @@ public final class ArcDialog extends TitledDialog {
     Composite page = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
     page.setLayout(new GridLayout(2, false));
     page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-    property = combo(page, "arc.property", "arcProperty", diameters.stream().map(Variable::name).toList());
+    property = combo(page, "arc.property", "arcProperty", diameters.stream().map(Words::told).map(Variable::name).toList());
     way = combo(page, "arc.way", "arcWay", Arrays.stream(ArcDiameter.Way.values()).map(w -> Words.of(w)).toList());
     firstLabel = new Label(page, SWT.NONE);
     first = text(page, "arcFirst");
@@ -165,7 +165,7 @@ public final class ArcDialog extends TitledDialog {
   @Override
   protected void okPressed() {
     Variable variable = diameters.get(property.getSelectionIndex());
-    entered = read().measurement().orElseThrow().enter(study.session(), sheet, variable, Words.of("change.arc", variable.name()));
+    entered = read().measurement().orElseThrow().enter(study.session(), sheet, variable, Words.of("change.arc", Words.told(variable).name()));
     super.okPressed();
   }
 }

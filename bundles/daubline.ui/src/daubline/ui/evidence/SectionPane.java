@@ -45,7 +45,7 @@ public final class SectionPane {
   public void refresh() {
     Optional<Figure> figure = ReconstructionSection.of(Hypotheses.of(study.session(), reconstruction), StudyVariables.of(study.session().study()));
     canvas.show(figure.orElse(null));
-    String text = figure.map(Figure::caption).orElseGet(() -> Words.of("section.none"));
+    String text = figure.map(Figure::caption).map(Words::said).orElseGet(() -> Words.of("section.none"));
     caption.setText(text.replace("&", "&&"));
     caption.setToolTipText(text);
   }

@@ -1,6 +1,5 @@
 package daubline.ui.explain;
 
-import daubline.base.CatalogueWords;
 import daubline.base.Printed;
 import daubline.base.Unit;
 import daubline.base.Units;
@@ -18,7 +17,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
-import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 
@@ -32,20 +30,30 @@ public final class Explanations {
 
   /** A variable: its definition, unit, words, usual range, how remains show it, when it is asked, what uses it, and where that is from. */
   public static Explanation variable(Variable v) {
-    Optional<CatalogueWords.Text> own = CatalogueWords.of(Locale.getDefault().getLanguage()).find(v.id());
+    Variable told = Words.told(v);
     List<Line> lines = new ArrayList<>();
-    lines.add(new Line("", own.map(CatalogueWords.Text::meaning).orElse(v.meaning())));
+    lines.add(new Line("", told.meaning()));
     lines.add(line("unit", unit(v)));
-    lines.add(line("words", String.join(", ", v.words())));
+    lines.add(line("words", v.words().stream().map(w -> Words.word(v, w)).collect(Collectors.joining(", "))));
     lines.add(line("range", range(v)));
-    lines.add(line("evidenced", own.map(CatalogueWords.Text::evidencedBy).orElse(v.evidencedBy())));
+    lines.add(line("evidenced", told.evidencedBy()));
     lines.add(line("asked", v.places().stream().sorted().map(p -> word("what.place." + p.name())).collect(Collectors.joining(", "))));
     lines.add(line("criteria", criteria(v)));
     boolean added = Variables.standard().find(v.id()).isEmpty();
-    lines.add(line("source", v.source().isBlank() && added ? word("what.added") : v.source()));
+    lines.add(line("source", v.source().isBlank() && added ? word("what.added") : Words.said(v.source())));
     lines.add(line("id", v.id()));
-    String name = own.map(t -> t.name().equals(v.name()) ? v.name() : t.name() + " (" + v.name() + ")").orElse(v.name());
+    String name = named(v);
     return new Explanation(name, lines);
+  }
+
+  /** The name, with the English one after it when the window speaks another language: commands and files use that. */
+  private static String named(Variable v) {
+    String name = Words.told(v).name();
+    return name.equals(v.name()) ? name : name + " (" + standardName(v) + ")";
+  }
+
+  private static String standardName(Variable v) {
+    return Variables.standard().find(v.id()).map(Variable::name).orElse(v.name());
   }
 
   private static Line line(String key, String text) {
@@ -79,7 +87,7 @@ public final class Explanations {
   }
 
   private static String criteria(Variable v) {
-    String names = Criteria.all().stream().filter(c -> c.inputs().contains(v.id())).map(Criterion::name).distinct().collect(Collectors.joining(", "));
+    String names = Criteria.all().stream().filter(c -> c.inputs().contains(v.id())).map(Criterion::name).map(Words::said).distinct().collect(Collectors.joining(", "));
     return names.isEmpty() ? word("what.nocriterion") : names;
   }
 
@@ -87,8 +95,8 @@ public final class Explanations {
   public static Explanation criterion(Criterion c) {
     Variables known = Variables.standard();
     String reads = c.inputs().stream().map(id -> known.find(id).map(v -> variable(v).term()).orElse(id)).collect(Collectors.joining(", "));
-    return new Explanation(c.name(), List.of(new Line("", c.meaning()), line("group", Words.of(c.group())), line("reads", reads),
-        line("source", c.sources().stream().map(s -> s.text()).distinct().collect(Collectors.joining("; ")))));
+    return new Explanation(Words.said(c.name()), List.of(new Line("", Words.said(c.meaning())), line("group", Words.of(c.group())), line("reads", reads),
+        line("source", c.sources().stream().map(s -> Words.said(s.text())).distinct().collect(Collectors.joining("; ")))));
   }
 
   /** A class of residue by its own definition. */

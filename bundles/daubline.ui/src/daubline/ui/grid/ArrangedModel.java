@@ -1,5 +1,6 @@
 package daubline.ui.grid;
 
+import daubline.base.Trail;
 import daubline.ui.explain.Explanation;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -211,6 +212,11 @@ final class ArrangedModel implements GridModel {
   @Override
   public boolean isSortable() {
     return base.isSortable();
+  }
+
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    return base.origin(column(column), row(row));
   }
 
   @Override

@@ -1,13 +1,16 @@
 package daubline.ui.grid;
 
+import daubline.base.Trail;
 import daubline.ui.Words;
 import daubline.ui.edit.EditTarget;
 import daubline.ui.explain.Explanation;
 import daubline.ui.explain.WhatIsThis;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.StatusLine;
+import daubline.ui.study.Chosen;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -136,6 +139,12 @@ public final class Grid {
         tellSelection();
       }
     });
+    selectionListeners.add(() -> {
+      if (table.isFocusControl()) {
+        Chosen.set(origin().orElse(null));
+      }
+    });
+    WhereFrom.byKey(table, this::origin);
     new GridTips(table).install();
     WhatIsThis.on(table, this::explain, c -> below());
     nameFor(name);
@@ -173,6 +182,11 @@ public final class Grid {
         e.result = place().map(p -> name + ", " + model.heading(p.x) + ", " + model.cell(0, p.y).words() + ": " + model.cell(p.x, p.y)).orElse(name);
       }
     });
+  }
+
+  /** Where the number in the selected cell comes from. */
+  private Optional<Trail> origin() {
+    return place().flatMap(p -> model.origin(p.x, p.y));
   }
 
   private List<Explanation> explain() {

@@ -10,7 +10,7 @@ import org.eclipse.nebula.widgets.nattable.config.IConfigRegistry;
 import org.eclipse.nebula.widgets.nattable.config.IEditableRule;
 import org.eclipse.nebula.widgets.nattable.data.convert.ContextualDisplayConverter;
 import org.eclipse.nebula.widgets.nattable.edit.EditConfigAttributes;
-import org.eclipse.nebula.widgets.nattable.edit.action.KeyEditAction;
+import org.eclipse.nebula.widgets.nattable.edit.command.EditSelectionCommand;
 import org.eclipse.nebula.widgets.nattable.edit.editor.ComboBoxCellEditor;
 import org.eclipse.nebula.widgets.nattable.edit.editor.IComboBoxDataProvider;
 import org.eclipse.nebula.widgets.nattable.edit.editor.TextCellEditor;
@@ -193,7 +193,9 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
       }
       // a cell out of sight cannot be opened, and the key would be lost
       grid.show();
-      new KeyEditAction().run(table, event);
+      // with the character whatever it is: the toolkit's own action drops those that are neither letter nor digit, such as "≥"
+      table.doCommand(event.keyCode == SWT.F2 ? new EditSelectionCommand(table, table.getConfigRegistry())
+          : new EditSelectionCommand(table, table.getConfigRegistry(), event.character));
     });
     deed(bindings, event -> event.keyCode == SWT.DEL && event.stateMask == 0, Deed.DELETE);
     deed(bindings, event -> event.keyCode == 'x' && event.stateMask == SWT.MOD1, Deed.CUT);

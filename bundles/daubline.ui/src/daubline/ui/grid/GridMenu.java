@@ -1,24 +1,19 @@
 package daubline.ui.grid;
 
-import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.edit.EditTarget;
 import daubline.ui.edit.EditTarget.Deed;
 import daubline.ui.edit.Edits;
 import daubline.ui.explain.WhatIsThis;
-import daubline.ui.study.Chosen;
+import daubline.ui.explain.WhereFrom;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
-import org.eclipse.ui.IWorkbenchWindow;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
 
 /** The context menu of a grid, the same in every part: what is done to the selected cells, and to their column. */
 final class GridMenu {
@@ -86,7 +81,7 @@ final class GridMenu {
     columns(menu);
     if (!onHeading) {
       new MenuItem(menu, SWT.SEPARATOR);
-      item(menu, "menu.grid.whereFrom", true, GridMenu::whereFrom).setEnabled(Chosen.trail().isPresent());
+      item(menu, "origin.menu", WhereFrom.of(table).isPresent(), () -> WhereFrom.ask(table));
       item(menu, "menu.grid.what", grid.place().isPresent(), () -> WhatIsThis.ask(table));
     }
     menu.addListener(SWT.Hide, e -> table.getDisplay().asyncExec(menu::dispose));
@@ -162,12 +157,4 @@ final class GridMenu {
     item.addListener(SWT.Selection, e -> action.run());
     return item;
   }
-
-  private static void whereFrom() {
-    IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
-    try {
-      window.getActivePage().showView(Parts.WHERE_FROM);
-    } catch (PartInitException e) {
-      Platform.getLog(GridMenu.class).error(e.getMessage(), e);
-    }
-  }}
+}

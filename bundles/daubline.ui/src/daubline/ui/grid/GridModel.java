@@ -1,8 +1,10 @@
 package daubline.ui.grid;
 
+import daubline.base.Trail;
 import daubline.ui.explain.Explanation;
 import daubline.ui.explain.Explanations;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 
 /** What a grid shows and what may be typed into it. Columns and rows count from 0. */
@@ -58,6 +60,11 @@ public interface GridModel {
   /** What is to be known about a cell and its column, that about the thing of the row first. */
   default List<Explanation> explain(int column, int row) {
     return key(column).isEmpty() ? List.of() : List.of(Explanations.column(key(column), heading(column)));
+  }
+
+  /** Where what stands in a cell comes from; every cell with a number has an origin, and a test walks over all. */
+  default Optional<Trail> origin(int column, int row) {
+    return Optional.empty();
   }
 
   /** Whether something may be typed into a cell. */

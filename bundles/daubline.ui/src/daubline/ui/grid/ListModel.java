@@ -1,7 +1,9 @@
 package daubline.ui.grid;
 
+import daubline.base.Trail;
 import daubline.ui.Words;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A grid that is only read and shows one thing a row; what is left to say is how a thing fills its cells.
@@ -37,6 +39,16 @@ public abstract class ListModel<T> implements GridModel {
 
   /** How the thing of a row fills a cell. */
   protected abstract GridCell cell(int column, int row, T item);
+
+  /** Where what the thing of a row shows in a column comes from. */
+  protected Optional<Trail> origin(int column, int row, T item) {
+    return Optional.empty();
+  }
+
+  @Override
+  public final Optional<Trail> origin(int column, int row) {
+    return origin(column, row, items.get(row));
+  }
 
   @Override
   public final int columns() {

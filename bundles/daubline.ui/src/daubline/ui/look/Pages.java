@@ -6,7 +6,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Combo;
@@ -68,6 +70,19 @@ public final class Pages {
     data.widthHint = wrap;
     label.setLayoutData(data);
     return label;
+  }
+
+  /**
+   * Makes a page as high as its content is at a width, and lays it out once: wrapped texts take long, and a page that becomes higher
+   * is laid out by its place already.
+   */
+  public static void fit(ScrolledComposite scroll, int width) {
+    Composite page = (Composite) scroll.getContent();
+    Point before = page.getSize();
+    scroll.setMinHeight(page.computeSize(width, SWT.DEFAULT, true).y);
+    if (before.equals(page.getSize())) {
+      page.layout(false);
+    }
   }
 
   /** A heading with space above it. */

@@ -1,5 +1,6 @@
 package daubline.ui.plan;
 
+import daubline.analysis.Origins;
 import daubline.analysis.Snapshots;
 import daubline.analysis.StudyResults;
 import daubline.analysis.StudySnapshot;
@@ -12,6 +13,7 @@ import daubline.analysis.design.SeriesEffects;
 import daubline.analysis.design.SeriesSetup;
 import daubline.analysis.record.SeriesData;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.charts.EffectFigures;
 import daubline.engine.design.Factor;
 import daubline.engine.design.Strata;
@@ -89,7 +91,7 @@ public final class EffectsPage implements Page {
     SashForm below = new SashForm(sash, SWT.HORIZONTAL);
     below.setBackground(Hue.ASH.color());
     said = new Prose(below, "effects-said");
-    figure = new FigurePane(below);
+    figure = new FigurePane(below).rest(new PlanOrigins(study, series)::all);
     below.setWeights(4, 5);
     sash.setWeights(3, 5);
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.effects");
@@ -130,7 +132,7 @@ public final class EffectsPage implements Page {
     all.removeIf(o -> o.known() < 3);
     all.addAll(Outcome.possible(now.snapshot(), brief, burnt.trials()));
     outcomes = List.copyOf(all);
-    outcome.setItems(outcomes.stream().map(Outcome::name).toArray(String[]::new));
+    outcome.setItems(outcomes.stream().map(Outcome::name).map(Words::said).toArray(String[]::new));
     int index = outcomes.stream().map(Outcome::id).toList().indexOf(before);
     outcome.select(outcomes.isEmpty() ? -1 : Math.max(0, index));
     next.setEnabled(!busy && brief.isReady());
@@ -151,7 +153,7 @@ public final class EffectsPage implements Page {
     Outcome asked = outcomes.get(outcome.getSelectionIndex());
     StudySnapshot snapshot = shown.snapshot();
     String id = series.getId();
-    new PlanJob<>(Words.of("effects.reckoning", asked.name()), study.session().image(), (copy, progress) -> {
+    new PlanJob<>(Words.of("effects.reckoning", Words.said(asked.name())), study.session().image(), (copy, progress) -> {
       DesignBrief brief = DesignBrief.of(snapshot, DesignBrief.find(snapshot, id));
       return SeriesEffects.of(snapshot, brief, BurntTrials.of(snapshot, brief, false), asked, SeriesEffects.Terms.USUAL, CONFIDENCE, SEED);
     }, effects -> show(asked, effects), said::show).schedule();
@@ -162,19 +164,20 @@ public final class EffectsPage implements Page {
     if (!current) {
       return;
     }
+    model.from(line -> Trail.reckoned(line.get(0), "", effects.report().map(r -> Words.of("effects.method", r.trials(), r.furnaces(), r.method().word())).orElse(""), measured(asked)));
     model.show(effects.report().map(r -> r.effects().stream().map(e -> line(e, asked.unit())).toList()).orElse(List.of()));
     grid.rebuild();
     List<String> lines = new ArrayList<>();
     effects.report().ifPresent(r -> {
-      lines.add(Words.of("effects.method", r.trials(), r.furnaces(), r.method().word()));
+      lines.add(Words.of("effects.method", r.trials(), r.furnaces(), Words.said(r.method().word())));
       if (Double.isFinite(r.trialDeviation())) {
         lines.add(Words.of("effects.scatter", Printed.number(r.trialDeviation(), 2), asked.unit(), scatter(r.furnaceDeviation()), scatter(r.dayDeviation())));
       }
-      r.effects().forEach(e -> lines.add(e.sentence()));
+      r.effects().forEach(e -> lines.add(Words.said(e.sentence())));
       r.activity().ifPresent(a -> lines.add(Words.of("effects.active", IntStream.range(0, a.active().length)
-          .mapToObj(j -> effects.burnt().design().factors().get(j).name() + " " + Printed.fixed(100 * a.active()[j], 0) + " %").collect(Collectors.joining(", ")))));
+          .mapToObj(j -> Words.said(effects.burnt().design().factors().get(j).name()) + " " + Printed.fixed(100 * a.active()[j], 0) + " %").collect(Collectors.joining(", ")))));
     });
-    effects.findings().forEach(f -> lines.add("△ " + f.where() + ": " + Words.said(f)));
+    effects.findings().forEach(f -> lines.add("△ " + Words.said(f.where()) + ": " + Words.said(f)));
     said.show(String.join("\n", lines));
     String before = plot.getText();
     figures = EffectFigures.of(effects);
@@ -183,12 +186,26 @@ public final class EffectsPage implements Page {
     draw();
   }
 
+  /** What was measured of each trial, and what the series was planned with. */
+  private List<Trail> measured(Outcome asked) {
+    List<Trail> from = new ArrayList<>();
+    data(shown.snapshot()).ifPresent(d -> shown.snapshot().trials().stream().filter(t -> t.series().equals(d.name())).forEach(t -> {
+      if (asked.isAgreement()) {
+        shown.comparisons().stream().filter(c -> c.trial().equals(t.id()) && asked.id().endsWith(":" + c.sheet())).map(Origins::agreement).forEach(from::add);
+      } else {
+        from.addAll(Origins.of(shown.snapshot(), t, asked.id()));
+      }
+    }));
+    from.addAll(new PlanOrigins(study, series).all());
+    return from;
+  }
+
   private static String scatter(double deviation) {
     return Double.isNaN(deviation) ? "–" : Printed.number(deviation, 2);
   }
 
   private static List<String> line(Effect e, String unit) {
-    return List.of(e.name(), Printed.number(e.estimate(), 3) + (unit.isEmpty() ? "" : " " + unit), Double.isNaN(e.low()) || e.freedom() <= 0 ? "–"
+    return List.of(Words.said(e.name()), Printed.number(e.estimate(), 3) + (unit.isEmpty() ? "" : " " + unit), Double.isNaN(e.low()) || e.freedom() <= 0 ? "–"
         : Printed.number(e.low(), 3) + " – " + Printed.number(e.high(), 3), Double.isInfinite(e.smallest()) ? "–" : Printed.number(e.smallest(), 3), Printed.number(e.permutation().p(), 2)
             + " (≥ " + Printed.number(e.permutation().floor(), 2) + ")");
   }
@@ -232,14 +249,14 @@ public final class EffectsPage implements Page {
     ended();
     List<String> lines = new ArrayList<>();
     for (NextTrial.Suggestion s : steps.next().suggestions()) {
-      lines.add(Words.of("effects.suggestion", s.text(), s.aim().word(), s.separates(), s.certainty(), s.cost().isBlank() ? "–" : s.cost(), s.ties().isEmpty() ? "–" : s.ties().stream().map(t -> text(steps.factors(), t)).collect(Collectors.joining("; "))));
+      lines.add(Words.of("effects.suggestion", Words.said(s.text()), Words.said(s.aim().word()), Words.said(s.separates()), Words.said(s.certainty()), s.cost().isBlank() ? "–" : Words.said(s.cost()), s.ties().isEmpty() ? "–" : s.ties().stream().map(t -> text(steps.factors(), t)).collect(Collectors.joining("; "))));
     }
     steps.findings().forEach(f -> lines.add("△ " + Words.said(f)));
     said.show(String.join("\n\n", lines));
   }
 
   private static String text(List<Factor> factors, double[] setting) {
-    return IntStream.range(0, setting.length).mapToObj(j -> factors.get(j).name() + " " + factors.get(j).show(setting[j])).collect(Collectors.joining(", "));
+    return IntStream.range(0, setting.length).mapToObj(j -> Words.said(factors.get(j).name()) + " " + factors.get(j).show(setting[j])).collect(Collectors.joining(", "));
   }
 
   @Override

@@ -1,6 +1,8 @@
 package daubline.ui.plan;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Finding;
+import daubline.base.Trail;
 import daubline.model.Series;
 import daubline.ui.Words;
 import daubline.ui.explain.Explanation;
@@ -10,6 +12,7 @@ import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridModel;
 import daubline.ui.study.OpenStudy;
 import java.util.List;
+import java.util.Optional;
 
 /** What a series is planned with, as a grid. */
 final class PlanModel implements GridModel {
@@ -84,6 +87,13 @@ final class PlanModel implements GridModel {
 
   PlanRow row(int row) {
     return rows.get(row);
+  }
+
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    PlanRow r = rows.get(row);
+    return r.group().isEmpty() && !r.text().isEmpty() ? Optional.of(new EntryOrigins(study.session()).of(r.entry() == null ? series : r.entry(), r.name(), cell(column, row).text()))
+        : Optional.empty();
   }
 
   @Override

@@ -81,7 +81,7 @@ public final class PlanPage implements Page {
     model = new PlanModel(study, series);
     grid = new Grid(sash, Words.of("plan.grid", OpenStudy.nameOf(series)), model);
     grid.control().setData("id", "plan");
-    panes = new PlanPanes(sash);
+    panes = new PlanPanes(sash, new PlanOrigins(study, series));
     panes.onMark(this::enable);
     sash.setWeights(1, 1);
     // narrow windows and large letters: one below the other, so that words stay readable

@@ -54,18 +54,19 @@ final class PlanPanes {
   private final Prose seed;
   private final Prose seen;
 
-  PlanPanes(Composite parent) {
+  PlanPanes(Composite parent, PlanOrigins origins) {
+    List.of(limits, designs, order, review, deviations).forEach(m -> m.from(origins::row));
     book = new PageBook(parent, SWT.TOP);
     SashForm allows = new SashForm(book.body(), SWT.VERTICAL);
     grid(allows, "plan.allows", limits);
-    timetable = new FigurePane(allows);
+    timetable = new FigurePane(allows).rest(origins::all);
     allows.setWeights(4, 5);
     tab("plan.allows", allows);
     reasons = labelled("plan.proposal", designs);
     choice = grids.get(grids.size() - 1);
     seed = labelled("plan.order", order);
     seen = labelled("plan.review", review);
-    map = new FigurePane(book.body());
+    map = new FigurePane(book.body()).rest(origins::all);
     tab("plan.map", map.control());
     Composite otherwise = Pages.tight(book.body(), 1);
     grid(otherwise, "plan.otherwise", deviations);

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -72,7 +73,7 @@ final class PlanRows {
           .and(when(factor), text -> study.edit("change.field", name, () -> {
             factor.setHardToChange(text.equals(Words.of("plan.furnace")));
             factor.setDaily(text.equals(Words.of("plan.day")));
-          }), List.of(Words.of("plan.trial"), Words.of("plan.furnace"), Words.of("plan.day"))).about(variables.find(text(factor.getVariable())).orElse(null)));
+          }), List.of(Words.of("plan.trial"), Words.of("plan.furnace"), Words.of("plan.day"))).about(variables.find(text(factor.getVariable())).orElse(null)).heldBy(factor));
     }
     rows.add(PlanRow.of(Words.of("plan.add.factor"), "", Words.of("plan.add.factor.tip"), this::addFactor, offered()));
   }
@@ -97,7 +98,7 @@ final class PlanRows {
 
   private List<String> offered() {
     List<String> names = new ArrayList<>(variables.all().stream().filter(v -> v.isAt(Variable.Place.PLANNED) && v.type() != ValueType.TEXT)
-        .filter(v -> series.getFactors().stream().noneMatch(f -> v.id().equals(f.getVariable()))).map(Variable::name).toList());
+        .filter(v -> series.getFactors().stream().noneMatch(f -> v.id().equals(f.getVariable()))).map(Words::told).map(Variable::name).toList());
     if (study.session().study().getReconstructions().size() > 1) {
       names.add(0, Words.of("plan.reconstruction"));
     }
@@ -117,9 +118,14 @@ final class PlanRows {
   private Optional<Variable> meant(String typed) {
     String wanted = typed.toLowerCase(Locale.ROOT);
     List<Variable> varied = variables.all().stream().filter(v -> v.isAt(Variable.Place.PLANNED) && v.type() != ValueType.TEXT).toList();
-    return wanted.isEmpty() ? Optional.empty() : varied.stream().filter(v -> v.name().equalsIgnoreCase(typed) || v.id().equals(typed)).findFirst()
-        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).startsWith(wanted)).findFirst())
-        .or(() -> varied.stream().filter(v -> v.name().toLowerCase(Locale.ROOT).contains(wanted)).findFirst());
+    return wanted.isEmpty() ? Optional.empty() : varied.stream().filter(v -> names(v).contains(wanted) || v.id().equals(typed)).findFirst()
+        .or(() -> varied.stream().filter(v -> names(v).stream().anyMatch(n -> n.startsWith(wanted))).findFirst())
+        .or(() -> varied.stream().filter(v -> names(v).stream().anyMatch(n -> n.contains(wanted))).findFirst());
+  }
+
+  /** The name of a variable in the language of the person and in English, in lower case. */
+  private static List<String> names(Variable v) {
+    return Stream.of(Words.told(v).name(), v.name()).map(n -> n.toLowerCase(Locale.ROOT)).toList();
   }
 
   /** The middle half of the plausible range as a start to be typed over; every word of a category. */
@@ -133,11 +139,11 @@ final class PlanRows {
   }
 
   private String name(String variable) {
-    return FactorReader.RECONSTRUCTION.equals(variable) ? Words.of("plan.reconstruction") : variables.find(text(variable)).map(Variable::name).orElse(text(variable));
+    return FactorReader.RECONSTRUCTION.equals(variable) ? Words.of("plan.reconstruction") : variables.find(text(variable)).map(Words::told).map(Variable::name).orElse(text(variable));
   }
 
   private String about(String variable) {
-    return Words.of("plan.levels.tip") + variables.find(text(variable)).map(v -> "\n" + v.meaning()).orElse("");
+    return Words.of("plan.levels.tip") + variables.find(text(variable)).map(v -> "\n" + Words.told(v).meaning()).orElse("");
   }
 
   private void forbidden() {
@@ -150,7 +156,7 @@ final class PlanRows {
             } else {
               f.setConditions(text.strip());
             }
-          }), List.of()).and(text(f.getBecause()), text -> study.edit("change.value", Words.of("plan.never"), () -> f.setBecause(text.strip())), List.of()));
+          }), List.of()).and(text(f.getBecause()), text -> study.edit("change.value", Words.of("plan.never"), () -> f.setBecause(text.strip())), List.of()).heldBy(f));
     }
     rows.add(PlanRow.of(Words.of("plan.add.never"), "", Words.of("plan.never.tip"), text -> {
       if (!text.isBlank()) {
@@ -170,7 +176,7 @@ final class PlanRows {
     for (Provision provision : series.getProvisions()) {
       rows.add(PlanRow.heading(Words.of("plan.stock", OpenStudy.nameOf(provision))));
       if (!provision.getLots().isEmpty()) {
-        rows.add(PlanRow.of(Words.of("plan.lots"), String.join(", ", provision.getLots().stream().map(OpenStudy::nameOf).toList()), Words.of("plan.lots.tip"), null, List.of()));
+        rows.add(PlanRow.of(Words.of("plan.lots"), String.join(", ", provision.getLots().stream().map(OpenStudy::nameOf).toList()), Words.of("plan.lots.tip"), null, List.of()).heldBy(provision));
       }
       for (String feature : STOCK) {
         field(provision, feature, OpenStudy.nameOf(provision), () -> provision);
@@ -194,7 +200,7 @@ final class PlanRows {
       if (words.contains(typed)) {
         study.edit("change.value", OpenStudy.nameOf(provision) + ", " + Words.of("plan.basis"), () -> provision.setDryBasis(words.indexOf(typed) == 1));
       }
-    }, words));
+    }, words).heldBy(provision));
   }
 
   private void labour() {
@@ -215,7 +221,7 @@ final class PlanRows {
     String text = print(shown.eGet(f), SHARES.contains(feature));
     Consumer<String> put = typed -> parse(f, typed.strip()).ifPresent(value -> study.edit("change.value", part + ", " + Words.of("plan.field." + feature),
         () -> owner.get().eSet(f, value.orElse(null))));
-    rows.add(PlanRow.of(Words.of("plan.field." + feature), text, Words.orElse("plan.field." + feature + ".tip", ""), put, List.of()));
+    rows.add(PlanRow.of(Words.of("plan.field." + feature), text, Words.orElse("plan.field." + feature + ".tip", ""), put, List.of()).heldBy(shown));
   }
 
   private static String print(Object value, boolean share) {

@@ -1,8 +1,10 @@
 package daubline.ui.plan;
 
+import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
@@ -34,7 +36,7 @@ final class Prose {
 
   /** Shows a text. */
   void show(String text) {
-    label.setText(text.replace("&", "&&"));
+    label.setText(text.lines().map(Words::said).collect(Collectors.joining("\n")).replace("&", "&&"));
     height();
   }
 

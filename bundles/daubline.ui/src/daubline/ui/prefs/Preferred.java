@@ -7,7 +7,9 @@ import daubline.base.Printed;
 import daubline.base.Quantity;
 import daubline.base.Unit;
 import daubline.base.Units;
+import daubline.base.ValueKind;
 import daubline.base.Variable;
+import daubline.ui.Words;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -81,6 +83,9 @@ public final class Preferred {
 
   /** An amount with its unit: in the preferred unit, otherwise in the usual unit of the variable. */
   public static String amount(Amount amount, Variable variable) {
+    if (amount.kind() == ValueKind.CATEGORY) {
+      return Words.word(variable, amount.category());
+    }
     String text = Printed.withUnit(amount, unit(variable.quantity()).orElse(variable.unit()));
     return amount.isNumber() ? sign(text) : text;
   }

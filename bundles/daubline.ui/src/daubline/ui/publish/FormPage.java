@@ -35,6 +35,7 @@ final class FormPage extends WizardPage {
 
   private final OpenStudy study;
   private Text folder;
+  private Combo language;
   private Combo style;
   private Button comma;
   private final Button[] formats = new Button[FORMATS.size()];
@@ -58,6 +59,12 @@ final class FormPage extends WizardPage {
     Button browse = new Button(page, SWT.PUSH);
     browse.setText(Words.of("publish.browse"));
     browse.addListener(SWT.Selection, e -> browse());
+    label(page, "publish.language");
+    language = new Combo(page, SWT.READ_ONLY);
+    language.setItems(PublicationOptions.LANGUAGES.stream().map(code -> Words.of("publish.language." + code)).toArray(String[]::new));
+    // what the person reads is what most likely is printed
+    language.select(PublicationOptions.LANGUAGES.indexOf(Words.wording().language()));
+    identify(language, "publish.language", 2);
     label(page, "publish.style");
     style = new Combo(page, SWT.READ_ONLY);
     style.setItems(List.of(Style.Preset.values()).stream().map(Words::of).toArray(String[]::new));
@@ -199,6 +206,11 @@ final class FormPage extends WizardPage {
     return new TableOptions(List.of(oxides.getText().split("[,;\\s]+")), TableOptions.Iron.values()[iron.getSelectionIndex()]);
   }
 
+  /** The language of what is written. */
+  String language() {
+    return PublicationOptions.LANGUAGES.get(language.getSelectionIndex());
+  }
+
   private double widthMm() {
     String typed = width.getText().strip().replace(',', '.');
     return typed.isEmpty() ? Double.NaN : Double.parseDouble(typed);
@@ -217,7 +229,7 @@ final class FormPage extends WizardPage {
       }
     }
     PublicationOptions options = PublicationOptions.standard(Version.NUMBER, PublicationOptions.settings(comparison)).at(Provenance.when(System.getenv("SOURCE_DATE_EPOCH")))
-        .in(new Style(Style.Preset.values()[style.getSelectionIndex()], comma.getSelection())).with(new FigureOptions(chosen, dpi.getSelection(), widthMm()))
+        .in(new Style(Style.Preset.values()[style.getSelectionIndex()], comma.getSelection())).told(language()).with(new FigureOptions(chosen, dpi.getSelection(), widthMm()))
         .with(tables());
     return template.getText().isBlank() ? options : options.filling(Path.of(template.getText().strip()).toAbsolutePath());
   }

@@ -3,7 +3,9 @@ package daubline.ui.publish;
 import daubline.analysis.StudyResults;
 import daubline.analysis.deposit.DepositData;
 import daubline.charts.Figures;
+import daubline.base.Wording;
 import daubline.charts.NamedFigure;
+import daubline.charts.WordedFigure;
 import daubline.export.Discretion;
 import daubline.export.Style;
 import daubline.export.Table;
@@ -81,10 +83,11 @@ final class PreviewPage extends WizardPage {
       List<String> withheld = DepositData.of(study.session(), deposit.disclosure()).withheld();
       add(Words.of("publish.preview.withheld", withheld.size()), withheld.isEmpty() ? Words.of("publish.preview.nothing") : String.join("\n", withheld));
     }
-    Style style = form.options(daubline.analysis.ComparisonOptions.standard()).style();
+    Wording wording = Wording.of(form.language()).keeping(results.get().snapshot().names());
+    Style style = form.options(daubline.analysis.ComparisonOptions.standard()).style().in(wording);
     Discretion discretion = new Discretion(results.get().snapshot().record().people());
-    Tables.all().forEach(spec -> table(discretion.table(spec.build(results.get(), form.tables())), style));
-    Figures.all().forEach(spec -> figures(spec.title(), spec.all(results.get()).stream().map(f -> f.reading(discretion::text)).toList()));
+    Tables.all().forEach(spec -> table(discretion.table(spec.build(results.get(), form.tables()).in(wording)), style));
+    Figures.all().forEach(spec -> figures(wording.apply(spec.title()), spec.all(results.get()).stream().map(f -> WordedFigure.of(f, wording)).map(f -> f.reading(discretion::text)).toList()));
     list.select(0);
     list.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
   }

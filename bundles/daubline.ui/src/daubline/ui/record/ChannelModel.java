@@ -35,7 +35,7 @@ final class ChannelModel implements GridModel {
 
   void show(LoggerPreview preview, Study study) {
     channels = preview.series().map(s -> List.copyOf(s.channels())).orElse(List.of());
-    variables = StudyVariables.of(study).at(Place.LOG);
+    variables = StudyVariables.of(study).at(Place.LOG).stream().map(Words::told).toList();
   }
 
   /** What was put right, as settings of the intake. */

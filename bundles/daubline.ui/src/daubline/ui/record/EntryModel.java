@@ -1,6 +1,8 @@
 package daubline.ui.record;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Finding;
+import daubline.base.Trail;
 import daubline.model.LogEntry;
 import daubline.model.ResidueMass;
 import daubline.model.SpreadSquare;
@@ -14,6 +16,7 @@ import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridCell.Mark;
 import daubline.ui.grid.GridModel;
 import daubline.ui.prefs.Preferred;
+import daubline.ui.sheet.Sheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -95,6 +98,16 @@ public final class EntryModel implements GridModel {
       case SpreadSquare square -> Optional.ofNullable(square.getResidueClass()).map(Explanations::residue);
       default -> Optional.empty();
     };
+  }
+
+  /** The entry of the row, with what the column is worked out of where nobody types it. */
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    String what = heading(column);
+    return table.object(row).flatMap(o -> Sheets.studyOf(o).map(study -> {
+      Trail entry = new EntryOrigins(study.session()).of(o, what, cell(column, row).text().strip());
+      return table.isTyped(column) ? entry : Trail.reckoned(what, entry.value(), table.about(column), List.of(new Trail(Words.of("origin.entry"), "", entry.subject(), entry.from())));
+    }));
   }
 
   @Override

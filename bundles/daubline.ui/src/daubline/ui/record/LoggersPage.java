@@ -1,8 +1,11 @@
 package daubline.ui.record;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.base.Variables;
 import daubline.intake.IntakeException;
+import daubline.intake.logger.ChannelSeries;
 import daubline.intake.logger.LoggerSeries;
 import daubline.model.Charge;
 import daubline.model.LogEntry;
@@ -11,13 +14,16 @@ import daubline.model.Trial;
 import daubline.record.Alignment;
 import daubline.session.StudyVariables;
 import daubline.ui.Words;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
 import daubline.ui.study.OpenStudy;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -71,6 +77,7 @@ public final class LoggersPage implements Page {
     canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     canvas.setData("id", "loggers");
     Pages.named(canvas, Words.of("loggers.chart"), Words.of("loggers.chart.tip"));
+    WhereFrom.on(canvas, this::origin);
     hint = new Hint(page, "loggersMessage");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_loggers");
   }
@@ -118,7 +125,7 @@ public final class LoggersPage implements Page {
     known = files.size();
     Pages.offer(file, files.stream().map(OpenStudy::nameOf), selected >= 0 ? selected : known - 1);
     int chosen = entry.getSelectionIndex();
-    Pages.offer(entry, timed().stream().map(e -> TraceCanvas.clock(e.getElapsed()) + "  " + Words.of("loggers.at", String.valueOf(e.getKind()),
+    Pages.offer(entry, timed().stream().map(e -> TraceCanvas.clock(e.getElapsed()) + "  " + Words.of("loggers.at", Words.said(String.valueOf(e.getKind())),
         e.getText() == null ? "" : shorten(e.getText()))), Math.min(chosen, timed().size() - 1));
     bar.layout();
     load();
@@ -188,6 +195,22 @@ public final class LoggersPage implements Page {
     String at = Double.isNaN(trace.cursor()) ? Words.of("loggers.keys") : Words.of("loggers.cursor", TraceCanvas.clock(trace.cursor() + trace.lit().orElse(0)));
     say(offset + " " + at);
     enable();
+  }
+
+  /** What each channel says at the cursor: its column and row in the file, its unit, and the entry of the file with checksum and clock. */
+  private Optional<Trail> origin() {
+    int row = trace == null ? -1 : trace.cursorRow();
+    if (row < 0) {
+      return Optional.empty();
+    }
+    EntryOrigins entries = new EntryOrigins(study.session());
+    Trail file = entries.of(shown, Words.of("loggers.file"), String.valueOf(shown.getPath()));
+    List<Trail> from = new ArrayList<>();
+    for (ChannelSeries channel : trace.strips().values().stream().flatMap(List::stream).toList()) {
+      from.add(new Trail(channel.layout().name(), Trace.text(channel, row), "", List.of(Trail.of("column " + channel.layout().column() + ", row " + (row + 1) + " of the data", ""))));
+    }
+    from.add(file);
+    return Optional.of(new Trail(OpenStudy.nameOf(shown) + ", " + TraceCanvas.clock(trace.cursor() + trace.lit().orElse(0)), "", "", from));
   }
 
   private void sync() {

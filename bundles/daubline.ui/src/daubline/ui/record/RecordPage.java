@@ -1,15 +1,19 @@
 package daubline.ui.record;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Finding;
+import daubline.base.Trail;
 import daubline.model.Reading;
 import daubline.record.EntryTable;
 import daubline.ui.Words;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hint;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.sheet.Page;
+import daubline.ui.sheet.Sheets;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
@@ -58,6 +62,7 @@ public class RecordPage implements Page {
     bar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
     summary = Pages.text(page, "", Fonts.PLAIN.font(), SUMMARY);
     summary.setData("id", table.id() + ".summary");
+    WhereFrom.on(summary, this::summed);
     ((GridData) summary.getLayoutData()).horizontalIndent = 6;
     summarise();
     grid = new Grid(page, Words.of("record." + table.id()), new EntryModel(table));
@@ -73,6 +78,13 @@ public class RecordPage implements Page {
       }
     });
     PlatformUI.getWorkbench().getHelpSystem().setHelp(page, "daubline.help.record_" + table.id());
+  }
+
+  /** What the table says as a whole leads to its rows. */
+  private Optional<Trail> summed() {
+    String said = table.summary();
+    return said.isEmpty() ? Optional.empty() : Optional.of(Trail.reckoned(Words.of("record." + table.id()), said, "", java.util.stream.IntStream.range(0, table.rows()).boxed()
+        .flatMap(row -> table.object(row).stream()).flatMap(o -> Sheets.studyOf(o).stream().map(s -> new EntryOrigins(s.session()).of(o, Words.of("origin.entry"), ""))).toList()));
   }
 
   /** What the table says as a whole stands above it, and takes no room when there is nothing to say. */

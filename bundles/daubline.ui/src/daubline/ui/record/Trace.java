@@ -1,5 +1,6 @@
 package daubline.ui.record;
 
+import daubline.base.Printed;
 import daubline.intake.logger.ChannelSeries;
 import daubline.intake.logger.Envelope;
 import daubline.intake.logger.Gap;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** What of a logger's file is in view: the stretch of time, the place of the cursor, and where the file stands beside the run log. */
 final class Trace {
@@ -158,11 +160,29 @@ final class Trace {
 
   /** The row nearest to the cursor; -1 when there is no cursor. */
   int cursorRow() {
-    if (Double.isNaN(cursor) || seconds.length == 0) {
+    return row(cursor);
+  }
+
+  /** The row nearest to a time; -1 when there is none. */
+  int row(double at) {
+    if (Double.isNaN(at) || seconds.length == 0) {
       return -1;
     }
-    int found = Arrays.binarySearch(seconds, cursor);
+    int found = Arrays.binarySearch(seconds, at);
     int after = found >= 0 ? found : Math.min(seconds.length - 1, -found - 1);
-    return after > 0 && cursor - seconds[after - 1] < seconds[after] - cursor ? after - 1 : after;
+    return after > 0 && at - seconds[after - 1] < seconds[after] - at ? after - 1 : after;
+  }
+
+  /** What a channel says in a row, in its own unit, or the state of its sensor. */
+  static String text(ChannelSeries channel, int row) {
+    double value = channel.value(row);
+    return Double.isNaN(value) ? channel.state(row)
+        : Printed.number(channel.layout().unit().map(u -> u.fromCanonical(value)).orElse(value), 5) + " " + channel.layout().unit().map(u -> u.symbol()).orElse(channel.layout().unitText());
+  }
+
+  /** What all channels say at a time, a line each. */
+  String told(double at) {
+    int row = row(at);
+    return row < 0 ? null : series.channels().stream().map(c -> number(c) + " " + c.layout().name() + ": " + text(c, row)).collect(Collectors.joining("\n"));
   }
 }

@@ -99,6 +99,9 @@ final class TraceCanvas extends Canvas {
   }
 
   private void drag(Event e) {
+    if (trace != null && dragged < 0) {
+      setToolTipText(TraceCanvas.clock(time(e.x) + trace.lit().orElse(0)) + "\n" + trace.told(time(e.x)));
+    }
     if (dragged >= 0 && trace != null && e.x != dragged) {
       int by = dragged - e.x;
       dragged = e.x;

@@ -1,5 +1,7 @@
 package daubline.ui.runday;
 
+import daubline.analysis.EntryOrigins;
+import daubline.base.Trail;
 import daubline.model.Trial;
 import daubline.record.Desk;
 import daubline.record.runday.Draft;
@@ -7,6 +9,7 @@ import daubline.record.runday.Prompt;
 import daubline.record.runday.RunClock;
 import daubline.record.runday.RunDay;
 import daubline.ui.Words;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
@@ -76,6 +79,8 @@ public final class RunDayView extends StudyPart {
     logArea.addListener(SWT.Resize, e -> logArea.getDisplay().asyncExec(this::showLast));
     totals = Pages.text(page, "", Fonts.LARGER.font(), 200);
     totals.setData("id", "runTotals");
+    WhereFrom.on(totals, () -> summed(totals.getText()));
+    WhereFrom.on(clock, () -> summed(totals.getText()));
     bar = new EntryBar(page, this::rest);
     bar.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
     page.addListener(SWT.Resize, e -> {
@@ -84,6 +89,12 @@ public final class RunDayView extends StudyPart {
       }
     });
     tick();
+  }
+
+  /** Totals and times of the day lead to the lines of the log that they are worked out of. */
+  private Optional<Trail> summed(String said) {
+    return trial == null || study == null || said.isEmpty() ? Optional.empty() : Optional.of(Trail.reckoned(OpenStudy.nameOf(trial), said, Words.of("run.summed"), trial.getLog().stream()
+        .map(e -> new EntryOrigins(study.session()).of(e, String.valueOf(e.getKind()), e.getText() == null ? "" : e.getText())).toList()));
   }
 
   private void tools() {

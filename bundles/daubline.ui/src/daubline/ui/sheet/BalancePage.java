@@ -1,15 +1,16 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.Origins;
 import daubline.analysis.balance.BalanceInputs;
 import daubline.analysis.balance.TrialBalance;
 import daubline.analysis.forecast.TrialPlans;
-import daubline.base.Finding;
 import daubline.base.Printed;
-import daubline.base.Severity;
+import daubline.base.Trail;
 import daubline.base.Units;
 import daubline.engine.process.slag.SlagBehaviour;
 import daubline.model.Trial;
 import daubline.ui.Words;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.grid.Grid;
 import daubline.ui.grid.GridModel;
 import daubline.ui.look.Fonts;
@@ -18,6 +19,7 @@ import daubline.ui.look.Pages;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.Behind;
 import daubline.ui.study.OpenStudy;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -47,7 +49,7 @@ final class BalancePage implements Page {
   private final Label slag;
   private final Label fit;
   private final Label heat;
-  private final Composite findings;
+  private final FindingLines findings;
   private final Behind<Optional<TrialBalance>> behind = new Behind<>(Words.of("job.balance"), this::show);
   private Optional<BalanceInputs> balanced;
 
@@ -72,8 +74,8 @@ final class BalancePage implements Page {
     heat.setData("id", "balance-heat");
     grids = List.of(one, two, grid("balance.ratios", ratios));
     Pages.heading(content, Words.of("balance.findings"));
-    findings = Pages.tight(content, 1);
-    findings.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    findings = new FindingLines(content, "balance-finding", NARROW);
+    List.of(charged, slag, fit, heat).forEach(l -> WhereFrom.on(l, () -> told(l)));
     scroll.setContent(content);
     scroll.setData("id", "balance");
     scroll.addListener(SWT.Resize, e -> size());
@@ -114,16 +116,28 @@ final class BalancePage implements Page {
     fit.setText(balance.flatMap(TrialBalance::sources).map(s -> Words.of("balance.fit", percent(s.recovery()), number(s.fit().reducedChi2(), 2),
         number(s.fit().condition(), 2))).orElse(""));
     heat.setText(balance.flatMap(TrialBalance::slag).map(BalancePage::heatWords).orElse(Words.of("balance.heat.none")));
-    elements.show(balance.map(TrialBalance::elements).orElse(List.of()));
-    sources.show(balance.flatMap(TrialBalance::sources).map(BalanceModels.Share::of).orElse(List.of()));
-    ratios.show(balance.map(BalanceModels.Ratio::of).orElse(List.of()));
+    List<Trail> rests = rests();
+    elements.show(balance.map(TrialBalance::elements).orElse(List.of()), rests);
+    sources.show(balance.flatMap(TrialBalance::sources).map(BalanceModels.Share::of).orElse(List.of()), rests);
+    ratios.show(balance.map(BalanceModels.Ratio::of).orElse(List.of()), rests);
     grids.forEach(Grid::rebuild);
-    findings(balance.map(TrialBalance::findings).orElse(List.of()));
+    findings.show(balance.map(TrialBalance::findings).orElse(List.of()));
     size();
   }
 
+  /** What all numbers of the page rest on: masses, analyses, pieces and residues of the trial. */
+  private List<Trail> rests() {
+    List<Trail> all = new ArrayList<>(balanced.map(b -> Origins.used(b.plan())).orElse(List.of()));
+    study.results().flatMap(r -> r.snapshot().trial(trial.getId()).map(t -> Origins.of(r.snapshot(), t))).ifPresent(all::addAll);
+    return all;
+  }
+
+  private Optional<Trail> told(Label label) {
+    return label.getText().isEmpty() ? Optional.empty() : Optional.of(Trail.reckoned(Words.of("page.balance"), label.getText(), "", rests()));
+  }
+
   private static String chargedWords(TrialBalance balance) {
-    String in = balance.charged().stream().map(p -> Words.of("balance.portion", p.name(), fixed(p.mass(), 2), fixed(p.mass() * p.analysis().iron(), 2)))
+    String in = balance.charged().stream().map(p -> Words.of("balance.portion", Words.said(p.name()), fixed(p.mass(), 2), fixed(p.mass() * p.analysis().iron(), 2)))
         .collect(Collectors.joining("; "));
     return balance.charged().isEmpty() ? Words.of("balance.nothing") : Words.of("balance.charged", in);
   }
@@ -140,7 +154,7 @@ final class BalancePage implements Page {
     SlagBehaviour b = s.behaviour();
     return Words.of("balance.heat.words", fixed(s.celsius(), 0), fixed(b.liquidus().temperature() - Units.ZERO_CELSIUS, 0), fixed(b.liquidus().sigma(), 0), fixed(100 * b.solids(), 0),
         Double.isInfinite(b.effective()) ? Words.of("balance.heat.stiff") : number(b.effective(), 2)) + " " + Words.of("balance.heat.more", number(b.lowest(), 2), number(b.highest(), 2),
-        fixed(b.density(), 0), s.phases());
+        fixed(b.density(), 0), Words.said(s.phases()));
   }
 
   private static String percent(double share) {
@@ -155,24 +169,12 @@ final class BalancePage implements Page {
     return Preferred.sign(Printed.number(value, digits));
   }
 
-  private void findings(List<Finding> all) {
-    for (Control old : findings.getChildren()) {
-      old.dispose();
-    }
-    for (Finding f : all) {
-      boolean note = f.severity() == Severity.NOTE;
-      Label label = Pages.text(findings, (note ? "○ " : "△ ") + Words.said(f), Fonts.PLAIN.font(), NARROW);
-      label.setForeground(note ? Hue.QUIET.color() : Hue.LINING.color());
-    }
-  }
-
   private void size() {
     for (Grid grid : grids) {
       ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
     }
     int width = Math.max(NARROW, scroll.getClientArea().width);
-    content.layout(true, true);
-    scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
+    Pages.fit(scroll, width);
   }
 
   @Override

@@ -1,18 +1,19 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.Origins;
 import daubline.analysis.forecast.Figures;
 import daubline.analysis.forecast.InletRace;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.analysis.forecast.TrialPlan;
 import daubline.analysis.forecast.TrialPlans;
-import daubline.base.Finding;
 import daubline.base.Printed;
-import daubline.base.Severity;
+import daubline.base.Trail;
 import daubline.engine.process.BurnForecast;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.NextMeasurement;
 import daubline.model.Trial;
 import daubline.ui.Words;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
@@ -22,6 +23,7 @@ import daubline.ui.study.OpenStudy;
 import daubline.ui.views.FigureCanvas;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -45,7 +47,7 @@ final class BeforeFirePage implements Page {
   private final Label status;
   private final Button log;
   private final Label race;
-  private final Composite warnings;
+  private final FindingLines warnings;
   private final FigureCanvas section;
   private final FigureCanvas rise;
   private final FigureCanvas order;
@@ -75,8 +77,8 @@ final class BeforeFirePage implements Page {
     log = check();
     race = wide(Pages.text(content, "", Fonts.STRONG.font(), NARROW));
     race.setData("id", "before-race");
-    warnings = Pages.tight(content, 1);
-    warnings.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
+    warnings = new FindingLines(content, "before-finding", NARROW);
+    ((GridData) warnings.control().getLayoutData()).horizontalSpan = 2;
     section = canvas(content, "before-section", 1);
     Composite right = Pages.tight(content, 1);
     right.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
@@ -89,10 +91,7 @@ final class BeforeFirePage implements Page {
     about = wide(Pages.text(content, Words.of("before.choose"), Fonts.PLAIN.font(), NARROW));
     about.setForeground(Hue.QUIET.color());
     about.setData("id", "before-about");
-    grid.onSelect(() -> grid.selected().filter(p -> p.y < model.rows()).ifPresent(p -> {
-      about.setText(model.about(p.y).replace("&", "&&"));
-      size();
-    }));
+    grid.onSelect(() -> grid.selected().filter(p -> p.y < model.rows()).ifPresent(p -> explain(model.about(p.y).replace("&", "&&"))));
     classes = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
     classes.setData("id", "before-classes");
     next = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
@@ -103,6 +102,7 @@ final class BeforeFirePage implements Page {
     ofStudy = canvas(content, "before-study", 2);
     wide(Pages.heading(content, Words.of("before.cautions")));
     cautions = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    List.of(status, race, classes, next).forEach(l -> WhereFrom.on(l, () -> told(l)));
     scroll.setContent(content);
     scroll.addListener(SWT.Resize, e -> size());
     scroll.addListener(SWT.Dispose, e -> job.cancel());
@@ -133,6 +133,13 @@ final class BeforeFirePage implements Page {
     canvas.setData("id", id);
     canvas.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, span, 1));
     return canvas;
+  }
+
+  private void explain(String text) {
+    if (!text.equals(about.getText())) {
+      about.setText(text);
+      size();
+    }
   }
 
   @Override
@@ -180,7 +187,7 @@ final class BeforeFirePage implements Page {
     if (!result.series().isEmpty()) {
       race.setText(race(result.series()));
     }
-    warnings(forecast.findings());
+    warnings.show(forecast.findings());
     ForecastJob.Drawings drawings = result.drawings();
     section.show(drawings.section().orElse(null));
     rise.show(drawings.rise().orElse(null));
@@ -195,7 +202,7 @@ final class BeforeFirePage implements Page {
     ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
     classes.setText(forecast.forecast().map(BeforeFirePage::classWords).orElse(""));
     next.setText(forecast.forecast().map(BeforeFirePage::nextWords).orElse(""));
-    cautions.setText(forecast.forecast().map(f -> String.join("\n", f.cautions())).orElse(""));
+    cautions.setText(forecast.forecast().map(f -> f.cautions().stream().map(Words::said).collect(Collectors.joining("\n"))).orElse(""));
     size();
   }
 
@@ -212,7 +219,7 @@ final class BeforeFirePage implements Page {
   private static String nextWords(BurnForecast forecast) {
     List<String> lines = new ArrayList<>();
     for (NextMeasurement n : forecast.next()) {
-      lines.add(Words.of("before.next", Words.of(n.about()), n.what(), Printed.fixed(100 * n.share(), 0)));
+      lines.add(Words.of("before.next", Words.of(n.about()), Words.said(n.what()), Printed.fixed(100 * n.share(), 0)));
     }
     lines.add(Words.of("before.own", Printed.fixed(100 * forecast.recovery().priorWeight(), 0), Printed.fixed(100 * (1 - forecast.recovery().priorWeight()), 0)));
     return String.join("\n", lines);
@@ -237,21 +244,10 @@ final class BeforeFirePage implements Page {
     return Double.isNaN(r.low()) ? "" : " (" + hours(r.low()) + "–" + hours(r.high()) + ")";
   }
 
-  private void warnings(List<Finding> findings) {
-    for (Control old : warnings.getChildren()) {
-      old.dispose();
-    }
-    for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
-      for (Finding f : findings) {
-        if (f.severity() == severity) {
-          Label label = Pages.text(warnings, (severity == Severity.NOTE ? "○ " : "△ ") + Words.said(f),
-              Fonts.PLAIN.font(), NARROW);
-          label.setForeground(severity == Severity.NOTE ? Hue.QUIET.color() : Hue.LINING.color());
-          label.setData("id", "before-finding");
-        }
-      }
-    }
-    warnings.layout();
+  /** A sentence with numbers leads to what the forecast rests on. */
+  private Optional<Trail> told(Label label) {
+    return label.getText().isEmpty() || reckoned.isEmpty() ? Optional.empty() : reckoned.stream().filter(p -> p.trial().equals(trial.getId())).findFirst()
+        .map(p -> Trail.reckoned(Words.of("page.before"), label.getText(), "", Origins.used(p)));
   }
 
   /** Figures take the width there is and the height that suits them; the page scrolls. */
@@ -263,8 +259,7 @@ final class BeforeFirePage implements Page {
       data.widthHint = width / 2;
       data.minimumWidth = 1;
     }
-    content.layout(true, true);
-    scroll.setMinHeight(content.computeSize(width + 20, SWT.DEFAULT).y);
+    Pages.fit(scroll, width + 20);
   }
 
   @Override

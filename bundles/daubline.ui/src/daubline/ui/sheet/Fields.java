@@ -1,5 +1,6 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Quantity;
 import daubline.base.ValueType;
 import daubline.model.Identified;
@@ -7,6 +8,7 @@ import daubline.model.ModelPackage.Literals;
 import daubline.ui.Words;
 import daubline.ui.explain.Explanations;
 import daubline.ui.explain.WhatIsThis;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
 import daubline.ui.study.OpenStudy;
@@ -15,6 +17,7 @@ import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
@@ -35,6 +38,7 @@ final class Fields {
   private final OpenStudy study;
   private final Composite parent;
   private final List<Field> fields = new ArrayList<>();
+  private EObject shown;
 
   Fields(OpenStudy study, Composite parent) {
     this.study = study;
@@ -62,6 +66,7 @@ final class Fields {
     Pages.named(field.control(), label(feature), Words.orElse("tip." + feature.getName(), ""));
     field.control().setData("id", feature.getName());
     WhatIsThis.on(field.control(), () -> List.of(Explanations.field(example.eClass().getName(), feature.getName(), label(feature))));
+    WhereFrom.byKey(field.control(), () -> Optional.ofNullable(shown).map(o -> new EntryOrigins(study.session()).of(o, label(feature), said(o, feature))));
     fields.add(field);
   }
 
@@ -114,7 +119,13 @@ final class Fields {
 
   /** Shows the values of an object in the fields; null clears and disables them. */
   void show(EObject object) {
+    shown = object;
     fields.forEach(f -> f.show(object));
+  }
+
+  private static String said(EObject object, EStructuralFeature feature) {
+    Object value = object.eClass().getEAllStructuralFeatures().contains(feature) ? object.eGet(feature) : null;
+    return value instanceof Number n ? n.toString() : print(value);
   }
 
   /** Shows what several things of one kind share. */

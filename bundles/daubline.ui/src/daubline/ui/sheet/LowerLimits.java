@@ -1,5 +1,6 @@
 package daubline.ui.sheet;
 
+import daubline.base.Confidence;
 import daubline.base.RecoveredTotal;
 import daubline.base.ValueKind;
 import daubline.base.Variable;
@@ -9,7 +10,7 @@ import daubline.model.Sheet;
 import daubline.session.Readings;
 import daubline.ui.Words;
 
-/** Totals that are shown as at least, since only a share of the whole was recovered. */
+/** Totals that are shown as at least, since only a share of the whole was recovered, or the reading is doubtful. */
 final class LowerLimits {
 
   private LowerLimits() {
@@ -21,8 +22,14 @@ final class LowerLimits {
       return text;
     }
     Double own = reading.getSamplingFraction() == null ? sheet.getSamplingFraction() : reading.getSamplingFraction();
-    RecoveredTotal total = RecoveredTotal.stated(Readings.amount(reading), own == null ? Double.NaN : own, !(sheet instanceof EvidenceSheet));
+    RecoveredTotal total = RecoveredTotal.stated(Readings.amount(reading), own == null ? Double.NaN : own, !(sheet instanceof EvidenceSheet), reading.getConfidence() == Confidence.LOW);
     boolean says = reading.getKind() == ValueKind.AT_LEAST;
-    return !total.isLeast() || says ? text : Words.of("total.least", text, own == null ? Words.of("total.unstated") : Words.of("total.share", total.percent()));
+    return !total.isLeast() || says ? text : Words.of("total.least", text, why(total));
+  }
+
+  private static String why(RecoveredTotal total) {
+    String share = total.share() < 1 ? Words.of("total.share", total.percent()) : "";
+    String doubt = total.doubtful() ? Words.of("total.doubtful") : "";
+    return share.isEmpty() && doubt.isEmpty() ? Words.of("total.unstated") : share + (share.isEmpty() || doubt.isEmpty() ? "" : "; ") + doubt;
   }
 }

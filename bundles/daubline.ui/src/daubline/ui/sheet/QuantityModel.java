@@ -1,9 +1,11 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.Origins;
 import daubline.analysis.forecast.Figures;
 import daubline.analysis.forecast.Outcome;
 import daubline.analysis.forecast.TrialForecast;
 import daubline.base.Printed;
+import daubline.base.Trail;
 import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.Forecast;
 import daubline.ui.Words;
@@ -46,8 +48,15 @@ final class QuantityModel extends ListModel<Forecast> {
       case 1 -> GridCell.of(Figures.text(q, Double.isNaN(f.median()) ? f.central() : f.median()), Look.NUMBER);
       case 2 -> GridCell.of(Double.isNaN(f.low()) ? "…" : Figures.text(q, f.low()) + "–" + Figures.text(q, f.high()), Look.NUMBER);
       case 3 -> GridCell.of(observed(q).map(o -> Figures.text(q, o.value())).orElse(""), Look.NUMBER);
-      default -> told(q.source().text(), Look.QUIET);
+      default -> told(Words.said(q.source().text()), Look.QUIET);
     };
+  }
+
+  @Override
+  protected Optional<Trail> origin(int column, int row, Forecast f) {
+    BurnQuantity q = f.quantity();
+    String said = cell(1, row).text() + " (" + cell(2, row).text() + ")";
+    return column == 3 ? observed(q).map(o -> Origins.observed(trial, q, Figures.text(q, o.value()))) : Optional.of(Origins.forecast(trial, q, said));
   }
 
   private static String name(BurnQuantity q) {
@@ -59,8 +68,8 @@ final class QuantityModel extends ListModel<Forecast> {
   String about(int row) {
     Forecast f = item(row);
     String depends = depends(f);
-    return Words.of("before.about", Words.of(f.quantity()), Words.of(f.quantity().standing()), f.quantity().source().text())
-        + (depends.isEmpty() ? "" : " " + Words.of("before.depends", depends)) + observed(f.quantity()).map(o -> " " + Words.of("before.from", o.where())).orElse("");
+    return Words.of("before.about", Words.of(f.quantity()), Words.of(f.quantity().standing()), Words.said(f.quantity().source().text()))
+        + (depends.isEmpty() ? "" : " " + Words.of("before.depends", depends)) + observed(f.quantity()).map(o -> " " + Words.of("before.from", Words.said(o.where()))).orElse("");
   }
 
   /** A text that may be longer than its cell: the tip has it whole. */
@@ -73,6 +82,6 @@ final class QuantityModel extends ListModel<Forecast> {
   }
 
   private static String depends(Forecast f) {
-    return f.shares().entrySet().stream().limit(MOST).map(e -> e.getKey() + " " + Printed.fixed(100 * e.getValue(), 0) + " %").collect(Collectors.joining(", "));
+    return f.shares().entrySet().stream().limit(MOST).map(e -> Words.said(e.getKey()) + " " + Printed.fixed(100 * e.getValue(), 0) + " %").collect(Collectors.joining(", "));
   }
 }

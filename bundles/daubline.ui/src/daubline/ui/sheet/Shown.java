@@ -22,6 +22,9 @@ final class Shown {
     if (amount.isMissing() || amount.kind().isYesNo()) {
       return Words.of(amount.kind());
     }
+    if (amount.kind() == ValueKind.CATEGORY) {
+      return Words.word(variable, text(reading.getTyped()).isEmpty() ? amount.category() : reading.getTyped());
+    }
     boolean asTyped = Preferred.unit(variable.quantity()).isEmpty() && reading.getTyped() != null;
     return asTyped ? typed(reading) : Preferred.amount(amount, variable);
   }
@@ -33,6 +36,9 @@ final class Shown {
 
   /** The text with which editing a value begins. */
   static String editable(Reading reading, Variable variable) {
+    if (Readings.amount(reading).kind() == ValueKind.CATEGORY) {
+      return amount(reading, variable);
+    }
     if (reading.getTyped() != null) {
       return typed(reading).replace('\u00A0', ' ');
     }

@@ -1,9 +1,11 @@
 package daubline.ui.sheet;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Amount;
 import daubline.base.EnteredText;
 import daubline.base.Finding;
 import daubline.base.Plausibility;
+import daubline.base.Trail;
 import daubline.base.Units;
 import daubline.base.ValueType;
 import daubline.base.Variable;
@@ -73,10 +75,11 @@ final class ValueModel implements GridModel {
   /** Reads the lines from the model again. */
   void rebuild() {
     Map<String, List<Line>> groups = new LinkedHashMap<>();
-    for (Variable variable : StudyVariables.of(study.session().study()).all()) {
+    for (Variable kept : StudyVariables.of(study.session().study()).all()) {
+      Variable variable = Words.told(kept);
       int most = columns.stream().mapToInt(c -> c.readings().apply(variable).size()).max().orElse(0);
       boolean shown = (most > 0 || !onlyFilled && columns.stream().anyMatch(c -> c.isWritten() && c.isAsked().test(variable)))
-          && (variable.name() + " " + variable.group()).toLowerCase(Locale.ROOT).contains(wanted);
+          && (variable.name() + " " + variable.group() + " " + kept.name() + " " + kept.group()).toLowerCase(Locale.ROOT).contains(wanted);
       for (int i = 0; shown && i < Math.max(1, most); i++) {
         groups.computeIfAbsent(variable.group(), g -> new ArrayList<>()).add(new Line(variable.group(), variable, i));
       }
@@ -184,6 +187,11 @@ final class ValueModel implements GridModel {
   }
 
   @Override
+  public Optional<Trail> origin(int column, int row) {
+    return reading(column, row).map(r -> new EntryOrigins(study.session()).of(r));
+  }
+
+  @Override
   public double share(int column) {
     return column == 0 ? Forms.nameShare() : columns.get(column - 1).share();
   }
@@ -207,7 +215,7 @@ final class ValueModel implements GridModel {
 
   private static String about(Variable variable) {
     String unit = variable.unit().symbol().isEmpty() ? "" : Words.of("tip.unit", variable.unit().symbol());
-    return String.join("\n", java.util.stream.Stream.of(variable.meaning(), unit, variable.source()).filter(s -> s != null && !s.isBlank()).toList());
+    return String.join("\n", java.util.stream.Stream.of(variable.meaning(), unit, Words.said(variable.source())).filter(s -> s != null && !s.isBlank()).toList());
   }
 
   private GridCell value(int column, int row, Line line) {
@@ -224,7 +232,7 @@ final class ValueModel implements GridModel {
     Look look = Readings.amount(reading.get()).isMissing() ? Look.QUIET : isGuess(reading.get()) ? Look.GUESS : Look.PLAIN;
     GridCell cell = new GridCell(text, look, Mark.NONE, Shown.origin(reading.get()));
     if (source.key().equals(Forms.EVIDENCE)) {
-      return verdicts.apply(line.variable()).map(r -> cell.marked(MarkShape.of(r.verdict()), Words.of(r.verdict()) + ": " + r.reason())).orElse(cell);
+      return verdicts.apply(line.variable()).map(r -> cell.marked(MarkShape.of(r.verdict()), Words.of(r.verdict()) + ": " + Words.said(r.reason()))).orElse(cell);
     }
     return source.isWritten() ? odd(reading.get(), line.variable()).map(f -> cell.marked(Mark.CHECK_NEEDED, Words.said(f))).orElse(cell) : cell;
   }
@@ -254,7 +262,7 @@ final class ValueModel implements GridModel {
       return List.of();
     }
     return switch (variable.type()) {
-      case CATEGORY -> variable.words();
+      case CATEGORY -> variable.words().stream().map(w -> Words.word(variable, w)).toList();
       case YES_NO -> List.of("present", "absent", "not preserved", "not looked for", "not recorded");
       default -> List.of();
     };
@@ -275,7 +283,8 @@ final class ValueModel implements GridModel {
 
   private Optional<Finding> set(int column, int row, Line line, String text) {
     Variable variable = line.variable();
-    EnteredText parts = variable.type() == ValueType.NUMBER ? EnteredText.split(Shown.plainWord(text), variable.quantity()) : new EnteredText(Shown.plainWord(text), "");
+    EnteredText parts = variable.type() == ValueType.NUMBER ? EnteredText.split(Shown.plainWord(text), variable.quantity())
+        : new EnteredText(Words.kept(variable, Shown.plainWord(text)), "");
     Optional<Reading> old = reading(column, row);
     Optional<Finding> complaint = Readings.put(daubline.model.ModelFactory.eINSTANCE.createReading(), variable, parts.value(), parts.unit(), Preferred.decimal());
     if (complaint.isEmpty()) {

@@ -1,6 +1,5 @@
 package daubline.ui.sheet;
 
-import daubline.analysis.Snapshots;
 import daubline.base.Finding;
 import daubline.base.ValueKind;
 import daubline.engine.inference.Comparison;
@@ -52,6 +51,8 @@ final class ValuesPage implements Page {
   private Combo beside;
   /** Whether something changed while a cell was open; shown when it is closed, so as not to disturb the typing. */
   private boolean postponed;
+  /** Whether the grid is being built anew and has no selection for a moment, which must not shut a field below that is being typed into. */
+  private boolean rebuilding;
   private List<EvidenceSheet> sheets = List.of();
 
   ValuesPage(Composite parent, OpenStudy study, EObject object) {
@@ -181,6 +182,9 @@ final class ValuesPage implements Page {
   }
 
   private void selected() {
+    if (rebuilding) {
+      return;
+    }
     if (postponed && !grid.isOpen()) {
       refresh();
       return;
@@ -189,7 +193,7 @@ final class ValuesPage implements Page {
     Optional<Reading> reading = cell.flatMap(p -> model.reading(p.x, p.y));
     boolean own = cell.filter(p -> p.x > 0 && p.x - 1 < model.columns()).map(p -> model.isEditable(p.x, p.y)).orElse(false);
     detail.show(own ? reading.orElse(null) : null);
-    Chosen.set(reading.map(r -> Snapshots.trailOf(study.session(), r)).orElse(null));
+    Chosen.set(cell.flatMap(p -> model.origin(p.x, p.y)).orElse(null));
     Optional<Finding> finding = cell.flatMap(p -> model.finding(p.x, p.y));
     String said = finding.map(f -> "△ " + Words.said(f)).orElseGet(() -> cell.flatMap(p -> model.line(p.y))
         .map(l -> l.variable() == null ? "" : l.variable().meaning()).orElse(""));
@@ -225,7 +229,9 @@ final class ValuesPage implements Page {
       fillBeside();
     }
     model.rebuild();
+    rebuilding = true;
     grid.rebuild();
+    rebuilding = false;
     selected();
   }
 

@@ -1,7 +1,10 @@
 package daubline.ui.views;
 
+import daubline.base.Trail;
 import daubline.charts.Figure;
 import daubline.charts.Palette;
+import daubline.charts.Spots;
+import daubline.charts.WordedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.FocusFrame;
 import daubline.ui.look.Fonts;
@@ -13,8 +16,10 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
-import org.eclipse.core.runtime.jobs.Job;
+import java.util.List;
+import java.util.function.Supplier;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -35,6 +40,7 @@ public final class FigureCanvas extends Canvas {
   /** Points of a line of a figure's usual lettering. */
   private static final double POINTS_OF_A_LINE = 13;
 
+  private final FigureMarks marks = new FigureMarks(this);
   private Figure figure;
   private ImageData drawn;
   private int request;
@@ -58,6 +64,7 @@ public final class FigureCanvas extends Canvas {
         e.gc.drawImage(image, (area.width - now.width * 100 / FINE) / 2, (area.height - now.height * 100 / FINE) / 2);
         image.dispose();
       }
+      marks.paint(e.gc);
       if (isFocusControl()) {
         FocusFrame.paint(e.gc, area);
       }
@@ -67,17 +74,38 @@ public final class FigureCanvas extends Canvas {
     getAccessible().addAccessibleListener(new AccessibleAdapter() {
       @Override
       public void getName(AccessibleEvent e) {
-        e.result = figure == null ? Words.of("figures.nothing") : figure.caption();
+        e.result = figure == null ? Words.of("figures.nothing") : marks.told().isEmpty() ? figure.caption() : marks.told();
       }
     });
   }
 
   /** Shows a figure; null clears. */
   public void show(Figure now) {
-    figure = now;
+    figure = now == null ? null : WordedFigure.of(now, Words.wording());
     drawn = null;
+    marks.show(List.of(), 1, 0, 0);
     redraw();
     draw();
+  }
+
+  /** Whether the figure was drawn as it is shown now. */
+  public boolean isDrawn() {
+    return figure == null || drawn != null;
+  }
+
+  /** Adds what the whole figure rests on to the origin of each of its marks. */
+  public void rest(Supplier<List<Trail>> on) {
+    marks.rest(on);
+  }
+
+  /** The marks of the figure as drawn, in their order; empty until it is drawn. */
+  public List<Spots.Spot> marks() {
+    return marks.all();
+  }
+
+  /** The middle of a mark in pixels of the canvas. */
+  public org.eclipse.swt.graphics.Point middle(int mark) {
+    return marks.middle(mark);
   }
 
   /** Says what the figure is called and where its numbers stand. */
@@ -138,9 +166,11 @@ public final class FigureCanvas extends Canvas {
     int number = ++request;
     Job.createSystem("figure", monitor -> {
       ImageData image = render(wanted, width, height, unit, palette);
+      List<Spots.Spot> spots = Spots.of(wanted, new Rectangle2D.Double(0, 0, width, height));
       getDisplayIfAlive().ifPresent(d -> d.asyncExec(() -> {
         if (!isDisposed() && number == request) {
           drawn = image;
+          marks.show(spots, unit, (area.width - image.width * 100 / FINE) / 2, (area.height - image.height * 100 / FINE) / 2);
           redraw();
         }
       }));

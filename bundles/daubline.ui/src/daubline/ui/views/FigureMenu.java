@@ -7,6 +7,7 @@ import daubline.charts.PngWriter;
 import daubline.charts.SvgWriter;
 import daubline.ui.Words;
 import daubline.ui.edit.EditTarget;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.look.StatusLine;
 import daubline.ui.study.Notices;
 import java.io.IOException;
@@ -61,6 +62,7 @@ final class FigureMenu implements EditTarget {
       return;
     }
     Menu menu = new Menu(canvas.getShell(), SWT.POP_UP);
+    item(menu, "origin.menu", WhereFrom.of(canvas).isPresent(), () -> WhereFrom.ask(canvas));
     item(menu, "figure.copy", canvas.drawn() != null, this::copy);
     item(menu, "figure.save", true, this::save);
     item(menu, "figure.data", canvas.source().isShown(), () -> canvas.source().show());

@@ -1,9 +1,13 @@
 package daubline.ui.views;
 
+import daubline.base.Trail;
 import daubline.charts.Figure;
+import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import java.util.List;
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
@@ -40,6 +44,12 @@ public final class FigurePane {
     return scroll;
   }
 
+  /** Adds what all figures here rest on to the origin of each of their marks. */
+  public FigurePane rest(Supplier<List<Trail>> on) {
+    canvas.rest(on);
+    return this;
+  }
+
   /** Says what the figure is called and where its numbers stand. */
   public void from(FigureSource source) {
     canvas.from(source);
@@ -48,7 +58,7 @@ public final class FigurePane {
   /** Shows a figure, or words where there is none. */
   public void show(Figure figure, String otherwise) {
     canvas.show(figure);
-    caption.setText(figure == null ? otherwise : figure.caption());
+    caption.setText(figure == null ? otherwise : Words.said(figure.caption()));
     size();
   }
 

@@ -5,6 +5,7 @@ import daubline.charts.Figure;
 import daubline.charts.FigureSpec;
 import daubline.charts.Figures;
 import daubline.charts.NamedFigure;
+import daubline.charts.WordedFigure;
 import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Pages;
@@ -45,7 +46,7 @@ public final class FigureView extends StudyPart {
       List<String> tables = new ArrayList<>();
       for (FigureSpec spec : Figures.all()) {
         spec.all(now).forEach(figure -> {
-          figures.add(figure);
+          figures.add(WordedFigure.of(figure, Words.wording()));
           tables.add(spec.table());
         });
       }

@@ -1,7 +1,10 @@
 package daubline.ui.views;
 
+import daubline.analysis.StudyResults;
+import daubline.base.Trail;
 import daubline.base.Variables;
 import daubline.export.Cell;
+import daubline.export.CellOrigins;
 import daubline.export.Column;
 import daubline.export.Table;
 import daubline.ui.explain.Explanation;
@@ -11,6 +14,7 @@ import daubline.ui.grid.GridCell.Look;
 import daubline.ui.grid.GridModel;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A table of the publication as a grid. */
@@ -20,9 +24,16 @@ final class TableModel implements GridModel {
   private static final int LOOKED_AT = 100;
 
   private Table table;
+  private StudyResults results;
 
-  void show(Table now) {
+  void show(Table now, StudyResults of) {
     table = now;
+    results = of;
+  }
+
+  @Override
+  public Optional<Trail> origin(int column, int row) {
+    return CellOrigins.of(results, table, row, column);
   }
 
   Cell content(int column, int row) {

@@ -9,7 +9,6 @@ import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
-import daubline.ui.study.Chosen;
 import daubline.ui.study.OpenStudy;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -32,7 +31,7 @@ public final class TablesView extends StudyPart {
   protected void fill(Composite area) {
     Composite page = Pages.plain(area, 1);
     choice = new Combo(page, SWT.READ_ONLY);
-    choice.setItems(Tables.all().stream().map(TableSpec::title).toArray(String[]::new));
+    choice.setItems(Tables.all().stream().map(TableSpec::title).map(Words::said).toArray(String[]::new));
     choice.select(0);
     choice.setData("id", "table");
     Pages.named(choice, Words.of("tables.choose"), "");
@@ -62,8 +61,8 @@ public final class TablesView extends StudyPart {
   }
 
   private void rebuild() {
-    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown);
-    model.show(table);
+    Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording());
+    model.show(table, shown);
     caption.setText(table == null ? Words.of("none.open") : table.caption() + (table.notes().isEmpty() ? "" : "\n" + String.join("\n", table.notes())));
     if (grid != null) {
       grid.control().dispose();
@@ -72,7 +71,6 @@ public final class TablesView extends StudyPart {
     if (table != null) {
       grid = new Grid(holder, table.title(), model);
       grid.control().setData("id", "table-" + table.id());
-      grid.onSelect(() -> grid.selected().ifPresent(p -> Chosen.set(model.content(p.x, p.y).trail())));
     }
     holder.getParent().layout(true, true);
   }

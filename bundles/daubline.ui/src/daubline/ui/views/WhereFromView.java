@@ -1,7 +1,9 @@
 package daubline.ui.views;
 
+import daubline.analysis.EntryOrigins;
 import daubline.base.Trail;
 import daubline.model.Identified;
+import daubline.model.Reading;
 import daubline.ui.Words;
 import daubline.ui.look.Described;
 import daubline.ui.look.Hue;
@@ -10,6 +12,8 @@ import daubline.ui.look.Themes;
 import daubline.ui.sheet.Jump;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.Studies;
+import java.util.ArrayList;
+import java.util.List;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -23,6 +27,11 @@ import org.eclipse.ui.part.ViewPart;
 
 /** Where the selected number came from: what it is made of, down to typed texts, citations and people. */
 public final class WhereFromView extends ViewPart {
+
+  /** Levels that are open at first; of a number that rests on very many, what lies deeper is opened by hand. */
+  private static final int OPEN_LEVELS = 9;
+  private static final int FEW_LEVELS = 3;
+  private static final int MANY = 300;
 
   private final Runnable refresher = this::refresh;
   private final Runnable blindness = this::follow;
@@ -56,10 +65,14 @@ public final class WhereFromView extends ViewPart {
   private void refresh() {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
-      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t}).orElse(new Trail[0]));
-      tree.expandAll();
+      tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t.in(Words.wording())}).orElse(new Trail[0]));
+      tree.expandToLevel(Chosen.trail().filter(t -> steps(t) > MANY).isPresent() ? FEW_LEVELS : OPEN_LEVELS);
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
+  }
+
+  private static int steps(Trail trail) {
+    return 1 + trail.from().stream().mapToInt(WhereFromView::steps).sum();
   }
 
   /** Covers or shows the origin when somebody begins or ends to record blind. */
@@ -95,7 +108,18 @@ public final class WhereFromView extends ViewPart {
 
     @Override
     public Object[] getChildren(Object parent) {
-      return ((Trail) parent).from().toArray();
+      return from((Trail) parent).toArray();
+    }
+
+    /** What a step was made of, with what its entry says of itself: an entry alone goes on with that, a value adds what it is part of and what stood there before. */
+    private static List<Trail> from(Trail step) {
+      List<Trail> from = new ArrayList<>(step.from());
+      if (!step.subject().isEmpty()) {
+        Studies.get().current().ifPresent(study -> study.session().find(step.subject(), Identified.class).filter(o -> o instanceof Reading || from.isEmpty())
+            .ifPresent(o -> new EntryOrigins(study.session()).of(o, step.what(), step.value()).from().stream()
+                .filter(t -> !from.contains(t) && !t.subject().equals(step.subject())).forEach(from::add)));
+      }
+      return from;
     }
 
     @Override
@@ -105,7 +129,7 @@ public final class WhereFromView extends ViewPart {
 
     @Override
     public boolean hasChildren(Object element) {
-      return !((Trail) element).from().isEmpty();
+      return !from((Trail) element).isEmpty();
     }
   }
 

@@ -21,9 +21,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Findings in German: every sentence of the sources is there, and what stands in its places comes through. */
-class FindingWordsTest {
+class WordingTest {
 
-  private static final FindingWords GERMAN = FindingWords.of("de");
+  private static final Wording GERMAN = Wording.of("de");
   private static final Pattern PLACE = Pattern.compile("\\{\\d}");
 
   private static Path bundles() {
@@ -48,7 +48,7 @@ class FindingWordsTest {
     List<String> wrong = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     try (CsvReader<NamedCsvRecord> rows = CsvReader.builder()
-        .ofNamedCsvRecord(new InputStreamReader(FindingWords.class.getResourceAsStream("/daubline/shared/findings_de.csv"), StandardCharsets.UTF_8))) {
+        .ofNamedCsvRecord(new InputStreamReader(Wording.class.getResourceAsStream("/daubline/shared/findings_de.csv"), StandardCharsets.UTF_8))) {
       for (NamedCsvRecord row : rows) {
         String english = row.getField("english");
         String german = row.getField("german");
@@ -67,15 +67,15 @@ class FindingWordsTest {
   @Test
   void whatStandsInAPlaceComesThrough() {
     Finding odd = new AmountReader(DecimalSign.POINT).number("4,20 mm", Units.canonical(Quantity.LENGTH)).finding();
-    assertTrue(GERMAN.said(odd.what()).contains("4,20"), GERMAN.said(odd.what()));
-    assertEquals("„$1 {0}“ ist kein Datum", GERMAN.said("“$1 {0}” is no date"), "whatever was typed");
-    assertEquals("die Summe ist 90.1 %", GERMAN.said("the total is 90.1 %"));
-    assertEquals("er ist als bereit gekennzeichnet, aber keine Abbruchregeln wurden vereinbart", GERMAN.said("it is marked ready, but no stop criteria were agreed"),
+    assertTrue(GERMAN.apply(odd.what()).contains("4,20"), GERMAN.apply(odd.what()));
+    assertEquals("„$1 {0}“ ist kein Datum", GERMAN.apply("“$1 {0}” is no date"), "whatever was typed");
+    assertEquals("die Summe ist 90.1 %", GERMAN.apply("the total is 90.1 %"));
+    assertEquals("er ist als bereit gekennzeichnet, aber keine Abbruchregeln wurden vereinbart", GERMAN.apply("it is marked ready, but no stop criteria were agreed"),
         "a sentence in a sentence");
-    assertEquals("Ofen 3: Wind", GERMAN.said("Ofen 3: Wind"), "what is not known stays");
+    assertEquals("Ofen 3: Wind", GERMAN.apply("Ofen 3: Wind"), "what is not known stays");
     Finding f = Finding.warning("a.b", "Site › Sheet", "two are named “Ofen”", "rename one").about("x", "y");
     assertEquals(new Finding(Severity.WARNING, "a.b", "Site › Sheet", "zwei heißen „Ofen“", "eines umbenennen", "x", "y"), GERMAN.in(f));
-    assertEquals("rename one", FindingWords.of("en").said("rename one"));
-    assertSame(odd.what(), FindingWords.of("fr").said(odd.what()));
+    assertEquals("rename one", Wording.of("en").apply("rename one"));
+    assertSame(odd.what(), Wording.of("fr").apply(odd.what()));
   }
 }

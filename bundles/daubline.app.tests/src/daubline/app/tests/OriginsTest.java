@@ -1,0 +1,153 @@
+package daubline.app.tests;
+
+import daubline.base.Trail;
+import daubline.model.Reading;
+import daubline.model.Trial;
+import daubline.ui.Parts;
+import daubline.ui.Words;
+import daubline.ui.compare.ComparisonView;
+import daubline.ui.grid.Grid;
+import daubline.ui.study.Chosen;
+import daubline.ui.study.OpenStudy;
+import daubline.ui.views.FigureCanvas;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+
+/** Every number that the window shows leads to where it comes from. */
+class OriginsTest {
+
+  @AfterEach
+  void clear() {
+    Window.clear();
+  }
+
+  /** A new view, page, grid or figure is walked over too, so that it cannot forget. */
+  @Test
+  void everyNumberOfEveryGridAndEveryFigureLeadsOn() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Window.waitForResults(study);
+    OriginsWalk walk = new OriginsWalk(study);
+    walk.views();
+    walk.sheets();
+    assertTrue(walk.cells() > 5000, "cells with a number: " + walk.cells());
+    assertTrue(walk.marks() > 1000, "marks of figures: " + walk.marks());
+    assertEquals("", walk.complaints().stream().distinct().limit(80).collect(Collectors.joining("\n")));
+  }
+
+  private static void move(Control control, Point at) {
+    Point there = control.toDisplay(at);
+    Event event = new Event();
+    event.type = SWT.MouseMove;
+    event.x = there.x;
+    event.y = there.y;
+    Display.getCurrent().post(event);
+    Keys.rest(200);
+  }
+
+  /** The middle of a mark that is not scrolled out of sight. */
+  private static Point inSight(FigureCanvas canvas) {
+    ScrolledComposite scroll = (ScrolledComposite) canvas.getParent().getParent();
+    return IntStream.range(0, canvas.marks().size()).mapToObj(canvas::middle)
+        .filter(p -> scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, p)) && scroll.getClientArea().contains(Display.getCurrent().map(canvas, scroll, new Point(p.x, p.y + 40))))
+        .findFirst().orElseThrow();
+  }
+
+  private static FigureCanvas drawn() {
+    FigureCanvas canvas = Window.find("figure-canvas", FigureCanvas.class);
+    Window.waitFor("the figure", () -> !canvas.marks().isEmpty());
+    return canvas;
+  }
+
+  private static void choose(String id, int index) {
+    Combo combo = Window.find(id, Combo.class);
+    combo.select(index);
+    combo.notifyListeners(SWT.Selection, new Event());
+    Window.pump();
+  }
+
+  /** The pointer tells a mark, the arrow keys step from mark to mark, and Enter opens Where From down to what was typed. */
+  @Test
+  void aMarkIsToldByThePointerAndOpenedByKeys() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Window.waitForResults(study);
+    Window.view(Parts.COMPARISON, ComparisonView.class);
+    Window.view(Parts.BESIDE, Object.class);
+    choose("beside", 3);
+    Window.idle();
+    FigureCanvas canvas = drawn();
+    Point mark = inSight(canvas);
+    Window.waitFor("the pointer to be told what it rests on", () -> {
+      move(canvas, new Point(mark.x, mark.y + 40));
+      move(canvas, mark);
+      return canvas.getToolTipText() != null && canvas.getToolTipText().contains("FeO");
+    });
+    canvas.forceFocus();
+    Keys.plainly(() -> {
+      Keys.press(SWT.ARROW_RIGHT, (char) 0);
+      assertEquals(canvas.marks().get(0).from().get(), Chosen.trail().orElseThrow());
+      Keys.press(SWT.ARROW_RIGHT, (char) 0);
+      assertEquals(canvas.marks().get(1).from().get(), Chosen.trail().orElseThrow());
+      Keys.press(SWT.CR, SWT.CR);
+    });
+    Window.waitFor("Where From", () -> Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
+    List<String> shown = new ArrayList<>();
+    texts(Window.find("wherefrom", Tree.class).getItems(), shown);
+    assertTrue(shown.stream().anyMatch(t -> t.contains("citation") || t.contains("as typed") || t.contains("printed as")), shown.toString());
+  }
+
+  /** F8 on a cell opens Where From; a value changed in this session says what stood there before, by which change. */
+  @Test
+  void aChangedValueSaysWhatStoodThereBefore() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial trial = Window.firstTrial(study);
+    Reading value = trial.getValues().stream().filter(v -> v.getTyped() != null && v.getValue() != null).findFirst().orElseThrow();
+    String before = value.getTyped();
+    study.session().edit("Weighed again", () -> value.setTyped(before + "5"));
+    Window.sheet(trial).reveal(value, value.getVariable());
+    Window.pump();
+    NatTable table = Window.find("values", NatTable.class);
+    table.forceFocus();
+    Keys.plainly(() -> Keys.press(SWT.F8, (char) 0));
+    Window.waitFor("Where From", () -> Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
+    Trail trail = Chosen.trail().orElseThrow();
+    assertTrue(trail.asText().contains("before the change “Weighed again”") && trail.asText().contains(before + " → " + before + "5"), trail.asText());
+    assertTrue(trail.asText().contains("part of: trial " + trial.getName()), trail.asText());
+    study.session().undo();
+    assertTrue(value.getEarlier().isEmpty(), "undo takes it back");
+  }
+
+  private static void texts(TreeItem[] items, List<String> into) {
+    for (TreeItem item : items) {
+      into.add(item.getText());
+      texts(item.getItems(), into);
+    }
+  }
+
+  /** The menu of the other mouse button is there on every grid. */
+  @Test
+  void aGridOffersItInItsMenu() throws Exception {
+    Window.demonstration();
+    Window.view(Parts.WEIGHTS, Object.class);
+    NatTable table = (NatTable) Window.all(Window.shell()).stream().filter(c -> c instanceof NatTable && c.isVisible() && c.getData(Grid.GRID) != null).findFirst().orElseThrow();
+    ((Grid) table.getData(Grid.GRID)).select(1, 0);
+    ArrangeTest.menu(table, Words.of("origin.menu"));
+    assertTrue(Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
+  }
+}
