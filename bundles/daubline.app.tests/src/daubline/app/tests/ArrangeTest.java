@@ -122,7 +122,7 @@ class ArrangeTest {
     Window.waitForResults(study);
     TablesView tables = Window.view(Parts.TABLES, TablesView.class);
     tables.choose("trials");
-    Window.pump();
+    Window.idle();
     NatTable table = Window.find("table-trials", NatTable.class);
     table.forceFocus();
     Keys.rest(300);

@@ -67,6 +67,8 @@ public final class Grid {
   private final GridCopy copying;
   private final boolean fixed;
   private final FindBar finder;
+  /** What Enter does; null where it goes to the row below. */
+  private Runnable entering;
   /** What a person chose; null until it is known which grid this is. */
   private GridMemory memory;
   /** The selection of which the line at the bottom told last. */
@@ -377,6 +379,16 @@ public final class Grid {
     ICellEditor editor = table.getActiveCellEditor();
     Object typed = editor.getEditorValue();
     return !model.editText(editor.getColumnIndex(), editor.getRowIndex()).equals(typed == null ? "" : typed.toString());
+  }
+
+  /** Has Enter do something in a grid that is only read, in place of going to the row below. */
+  public void onEnter(Runnable action) {
+    entering = action;
+  }
+
+  /** What Enter does; null where it goes to the row below. */
+  Runnable entering() {
+    return entering;
   }
 
   /** Has a part put lines of its own before the others into the context menu, each time it opens. */

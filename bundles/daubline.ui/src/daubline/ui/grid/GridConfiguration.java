@@ -197,6 +197,8 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
       table.doCommand(event.keyCode == SWT.F2 ? new EditSelectionCommand(table, table.getConfigRegistry())
           : new EditSelectionCommand(table, table.getConfigRegistry(), event.character));
     });
+    IKeyEventMatcher opens = event -> (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) && event.stateMask == 0 && grid.entering() != null;
+    bindings.registerFirstKeyBinding(opens, (table, event) -> grid.entering().run());
     deed(bindings, event -> event.keyCode == SWT.DEL && event.stateMask == 0, Deed.DELETE);
     deed(bindings, event -> event.keyCode == 'x' && event.stateMask == SWT.MOD1, Deed.CUT);
     deed(bindings, event -> event.keyCode == 'v' && event.stateMask == SWT.MOD1, Deed.PASTE);

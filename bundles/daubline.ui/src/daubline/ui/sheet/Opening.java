@@ -42,11 +42,7 @@ public final class Opening {
         opening.first();
       }
     });
-    grid.control().addListener(SWT.KeyDown, e -> {
-      if (e.stateMask == 0 && (e.keyCode == SWT.CR || e.keyCode == SWT.KEYPAD_CR)) {
-        opening.first();
-      }
-    });
+    grid.onEnter(opening::first);
   }
 
   private List<Goal> goals() {
