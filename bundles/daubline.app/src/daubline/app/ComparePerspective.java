@@ -10,7 +10,7 @@ public final class ComparePerspective extends DaublinePerspective {
   @Override
   void place(IPageLayout layout) {
     layout.setEditorAreaVisible(false);
-    layout.addView(Parts.COMPARISON, IPageLayout.RIGHT, 0.2f, layout.getEditorArea());
+    layout.addView(Parts.COMPARISON, IPageLayout.TOP, WITH_SHEETS, layout.getEditorArea());
     IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, Parts.COMPARISON);
     below.addView(Parts.REASONS);
     below.addView(Parts.RANKS);

@@ -15,6 +15,8 @@ abstract class DaublinePerspective implements IPerspectiveFactory {
 
   private static final float STUDY = 0.22f;
   private static final float STUDY_NARROW = 0.27f;
+  /** What views leave to sheets below them as soon as one is opened from there; until then they have all of it. */
+  static final float WITH_SHEETS = 0.5f;
   private static final float SHEETS_NARROW = 0.8f;
   /** Letters across the window below which views find no room beside the middle, their titles whole. */
   private static final int WIDE = 150;

@@ -10,7 +10,7 @@ public final class PublishPerspective extends DaublinePerspective {
   @Override
   void place(IPageLayout layout) {
     layout.setEditorAreaVisible(false);
-    IFolderLayout tables = layout.createFolder("tables", IPageLayout.RIGHT, 0.22f, layout.getEditorArea());
+    IFolderLayout tables = layout.createFolder("tables", IPageLayout.TOP, WITH_SHEETS, layout.getEditorArea());
     tables.addView(Parts.TABLES);
     IFolderLayout figures = layout.createFolder("figures", IPageLayout.RIGHT, 0.55f, "tables");
     figures.addView(Parts.FIGURES);

@@ -9,7 +9,7 @@ public final class RunDayPerspective extends DaublinePerspective {
 
   @Override
   void place(IPageLayout layout) {
-    IFolderLayout day = layout.createFolder("day", IPageLayout.TOP, 0.9f, layout.getEditorArea());
+    IFolderLayout day = layout.createFolder("day", IPageLayout.TOP, WITH_SHEETS, layout.getEditorArea());
     day.addView(Parts.RUN_DAY);
     // what is safe stays in sight whatever the size of the writing
     IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, Parts.RUN_DAY);

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.nebula.widgets.nattable.resize.command.ColumnResizeCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
@@ -121,7 +122,7 @@ class ArrangeTest {
     Window.waitForResults(study);
     TablesView tables = Window.view(Parts.TABLES, TablesView.class);
     tables.choose("trials");
-    Window.pump();
+    Window.idle();
     NatTable table = Window.find("table-trials", NatTable.class);
     table.forceFocus();
     Keys.rest(300);
@@ -140,5 +141,24 @@ class ArrangeTest {
     assertEquals(2, table.getRowCount());
     Window.key(text, SWT.ESC, SWT.ESC);
     assertEquals(all, table.getRowCount());
+  }
+
+  @Test
+  void aWidthThatWasDrawnIsThereAgainInTheNextSheet() throws Exception {
+    OpenStudy study = Window.demonstration();
+    SheetEditor editor = Window.sheet(Window.firstTrial(study));
+    NatTable table = Window.find("values", NatTable.class);
+    table.doCommand(new ColumnResizeCommand(table, 2, 311));
+    Window.pump();
+    assertEquals(311, table.getColumnWidthByPosition(2), 2);
+    Window.page().closeEditor(editor, false);
+    Window.sheet(study.session().study().getSeries().get(0).getTrials().get(1));
+    Window.pump();
+    NatTable again = Window.find("values", NatTable.class);
+    assertEquals(311, again.getColumnWidthByPosition(2), 8);
+    again.forceFocus();
+    ((Grid) again.getData(Grid.GRID)).select(1, 1);
+    menu(again, Words.of("menu.grid.columns"), Words.of("menu.grid.widths"));
+    assertTrue(again.getColumnWidthByPosition(2) < 280, "the usual width: " + again.getColumnWidthByPosition(2));
   }
 }

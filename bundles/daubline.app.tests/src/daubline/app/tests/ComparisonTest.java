@@ -19,6 +19,7 @@ import daubline.ui.compare.ReasonsView;
 import daubline.ui.compare.Selection;
 import daubline.ui.compare.WeightsView;
 import daubline.ui.look.MarkShape;
+import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.Comparing;
 import daubline.ui.study.OpenStudy;
@@ -203,5 +204,21 @@ class ComparisonTest {
     } finally {
       Comparing.choose(Against.SHEET, false, false);
     }
+  }
+
+  @Test
+  void aTrialOfTheRankingIsOpenedByEnterAndTheClaimBehindAReasonToo() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Window.waitForResults(study);
+    ComparisonView view = Window.view(Parts.COMPARISON, ComparisonView.class);
+    Window.waitFor("the ranking", () -> view.ranking().model().rows() > 1);
+    view.ranking().select(1, 1);
+    String wanted = view.ranking().model().cell(1, 1).text().lines().findFirst().orElseThrow();
+    Window.key(view.ranking().control(), SWT.CR, SWT.CR);
+    assertEquals(wanted, OpenStudy.nameOf(((SheetEditor) Window.page().getActiveEditor()).object()));
+    ReasonsView reasons = Window.view(Parts.REASONS, ReasonsView.class);
+    reasons.grid().select(1, 0);
+    Window.key(reasons.grid().control(), SWT.CR, SWT.CR);
+    assertTrue(((SheetEditor) Window.page().getActiveEditor()).object() instanceof daubline.model.EvidenceSheet, "the sheet is opened");
   }
 }

@@ -120,6 +120,7 @@ class ImportTest {
       } else if (done.size() == 2 && all.isEnabled() && !pressed && !"mg/kg".equals(String.valueOf(grid.getDataValueByPosition(2, 1)))) {
         pressed = true;
         all.notifyListeners(SWT.Selection, new Event());
+        assertFalse(all.isEnabled(), "nothing more is confirmed while the file is read again");
       } else if (done.size() == 2 && take(shell).isEnabled()) {
         done.add("confirmed");
         take(shell).notifyListeners(SWT.Selection, new Event());

@@ -59,17 +59,9 @@ final class Keys {
     rest(REST_MILLIS);
   }
 
-  /** Presses a key while another, such as Ctrl, is held down. */
+  /** Presses a key while another, such as Ctrl, is held down, and waits until what it does is done. */
   static void chord(int held, char character) {
-    together(held, character, character);
-  }
-
-  /** Presses any key while another, such as Shift, is held down. */
-  static void together(int held, int keyCode, char character) {
-    send(SWT.KeyDown, held, (char) 0);
-    send(SWT.KeyDown, keyCode, character);
-    send(SWT.KeyUp, keyCode, character);
-    send(SWT.KeyUp, held, (char) 0);
+    chord(held, character, character);
     rest(REST_MILLIS);
   }
 

@@ -54,7 +54,7 @@ class PublishByHandTest {
 
   private static void table() {
     Hands.choose("table", "Furnace Dimensions");
-    NatTable dimensions = Hands.grid("table-grid");
+    NatTable dimensions = Hands.grid("table-dimensions");
     Person.await("the diameter of the first trial", () -> Hands.rowWith((Grid) dimensions.getData(Grid.GRID), "288") >= 0);
     Hands.choose("figure", "Furnace Sections");
   }

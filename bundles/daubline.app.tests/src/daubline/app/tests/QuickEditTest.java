@@ -10,22 +10,40 @@ import daubline.model.ModelFactory;
 import daubline.model.Series;
 import daubline.model.Trial;
 import daubline.ui.Parts;
+import daubline.ui.Words;
+import daubline.ui.study.FileDrop;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.PropertiesView;
 import daubline.ui.views.StudyView;
+import java.io.ByteArrayOutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.PaletteData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Quick changes beside the sheets, finding in the study, and the views of the platform that the work needs. */
 class QuickEditTest {
+
+  /** A picture of four points. */
+  private static byte[] png() {
+    ImageLoader loader = new ImageLoader();
+    loader.data = new ImageData[] {new ImageData(2, 2, 24, new PaletteData(0xFF0000, 0xFF00, 0xFF))};
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    loader.save(out, SWT.IMAGE_PNG);
+    return out.toByteArray();
+  }
 
   @AfterEach
   void clear() {
@@ -112,5 +130,24 @@ class QuickEditTest {
     TreeItem above = tree.tree().getSelection()[0].getParentItem();
     assertTrue(above.getItemCount() <= 200, above.getItemCount() + " in " + above.getText());
     assertTrue(above.getParentItem().getItemCount() < 40, above.getParentItem().getItemCount() + " spans");
+  }
+
+  @Test
+  void aPictureDroppedOnTheWindowGoesToTheSheetInFrontAndElsewhereSaysWhatToDo(@TempDir Path folder) throws Exception {
+    OpenStudy study = Window.demonstration();
+    Path picture = Files.write(folder.resolve("Ofen – früh.png"), png());
+    String before = study.session().digest();
+    Window.page().closeAllEditors(false);
+    Window.answer(Words.of("notice.title"), "OK");
+    FileDrop.take(List.of(picture));
+    assertEquals(before, study.session().digest());
+    Trial trial = Window.firstTrial(study);
+    int files = trial.getFiles().size();
+    Window.sheet(trial);
+    FileDrop.take(List.of(picture));
+    Window.pump();
+    assertEquals(files + 1, trial.getFiles().size());
+    study.session().undo();
+    assertEquals(before, study.session().digest());
   }
 }

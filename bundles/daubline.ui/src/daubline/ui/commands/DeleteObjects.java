@@ -28,9 +28,14 @@ public final class DeleteObjects extends AbstractHandler {
       List<EObject> objects = selection.stream().filter(EObject.class::isInstance).map(EObject.class::cast).toList();
       if (!objects.isEmpty()) {
         Sheets.studyOf(objects.get(0)).filter(s -> !s.session().isReadOnly())
-            .ifPresent(study -> study.session().delete(Words.of("change.remove", OpenStudy.nameOf(objects.get(0))), objects));
+            .ifPresent(study -> study.session().delete(label(objects), objects));
       }
     }
     return null;
+  }
+
+  private static String label(List<EObject> objects) {
+    String first = OpenStudy.nameOf(objects.get(0));
+    return objects.size() == 1 ? Words.of("change.remove", first) : Words.of("change.removeSeveral", first, objects.size() - 1);
   }
 }

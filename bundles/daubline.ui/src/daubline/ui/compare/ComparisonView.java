@@ -10,6 +10,8 @@ import daubline.ui.look.Described;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.sheet.Opening;
+import daubline.ui.sheet.Opening.Goal;
 import daubline.ui.study.Compared;
 import daubline.ui.study.Comparing;
 import daubline.ui.study.OpenStudy;
@@ -62,7 +64,13 @@ public final class ComparisonView extends StudyPart {
     ranking.control().setData("id", "ranking");
     ranking.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     sash.setWeights(3, 2);
+    Opening.on(ranking, p -> goals(ranks.item(p.y)));
     ranking.onSelect(() -> ranking.selected().filter(p -> !moving).ifPresent(p -> Selection.set(ranks.item(p.y))));
+  }
+
+  /** The trial, and the sheet or trial that it is compared with. */
+  static List<Goal> goals(Comparison c) {
+    return List.of(new Goal(c.trial(), ""), new Goal(c.sheet(), ""));
   }
 
   private void choose() {
@@ -129,6 +137,7 @@ public final class ComparisonView extends StudyPart {
     grid = map == null ? null : Grid.withFixedNames(holder, Words.of("pair.name"), map);
     if (grid != null) {
       grid.control().setData("id", "pairs");
+      Opening.on(grid, p -> map.pair(Math.max(1, p.x), p.y).map(ComparisonView::goals).orElse(List.of()));
       grid.onSelect(this::cellChosen);
     }
     holder.layout(true, true);

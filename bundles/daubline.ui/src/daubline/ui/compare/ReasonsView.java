@@ -1,17 +1,22 @@
 package daubline.ui.compare;
 
+import daubline.criteria.Criteria;
 import daubline.engine.inference.Comparison;
 import daubline.engine.inference.ComparisonSettings;
+import daubline.engine.inference.CriterionResult;
 import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.look.Described;
+import daubline.ui.sheet.Opening;
+import daubline.ui.sheet.Opening.Goal;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.Compared;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
 import daubline.ui.views.Veil;
 import java.util.Arrays;
+import java.util.List;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IViewPart;
@@ -37,11 +42,18 @@ public final class ReasonsView extends ViewPart {
     grid = new Grid(described.body(), Words.of("reasons.name"), model);
     grid.control().setData("id", "reasons");
     grid.onSelect(this::chosen);
+    Opening.on(grid, p -> Selection.get().map(c -> goals(c, model.item(p.y))).orElse(List.of()));
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.comparison");
     Selection.onChange(refresher);
     Studies.get().onChange(blindness);
     cover();
     refresh();
+  }
+
+  /** The property that a criterion reads, on the sheet and in the trial. */
+  private static List<Goal> goals(Comparison c, CriterionResult result) {
+    String variable = Criteria.all().stream().filter(k -> k.id().equals(result.criterion())).flatMap(k -> k.inputs().stream()).findFirst().orElse("");
+    return List.of(new Goal(c.sheet(), variable), new Goal(c.trial(), variable));
   }
 
   private void cover() {

@@ -67,6 +67,8 @@ public final class Grid {
   private final GridCopy copying;
   private final boolean fixed;
   private final FindBar finder;
+  /** What Enter does; null where it goes to the row below. */
+  private Runnable entering;
   /** What a person chose; null until it is known which grid this is. */
   private GridMemory memory;
   /** The selection of which the line at the bottom told last. */
@@ -297,6 +299,11 @@ public final class Grid {
     return inside ? Optional.of(new org.eclipse.swt.graphics.Point(column, row)) : Optional.empty();
   }
 
+  /** Whether a point of the control lies on a cell, not on a heading or beside. */
+  public boolean isCell(int x, int y) {
+    return placeAt(x, y).filter(p -> p.y >= 0).isPresent();
+  }
+
   /** Whether a place is among the selected cells. */
   boolean isSelected(int column, int row) {
     return selection.isCellPositionSelected(column, row);
@@ -372,6 +379,16 @@ public final class Grid {
     ICellEditor editor = table.getActiveCellEditor();
     Object typed = editor.getEditorValue();
     return !model.editText(editor.getColumnIndex(), editor.getRowIndex()).equals(typed == null ? "" : typed.toString());
+  }
+
+  /** Has Enter do something in a grid that is only read, in place of going to the row below. */
+  public void onEnter(Runnable action) {
+    entering = action;
+  }
+
+  /** What Enter does; null where it goes to the row below. */
+  Runnable entering() {
+    return entering;
   }
 
   /** Has a part put lines of its own before the others into the context menu, each time it opens. */

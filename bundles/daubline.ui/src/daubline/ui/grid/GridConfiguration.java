@@ -185,7 +185,7 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
   /** Any printable character begins to edit, also "≥" and "–", as F2 does; Delete takes away, and what is copied can be pasted in dialogs too. */
   @Override
   public void configureUiBindings(UiBindingRegistry bindings) {
-    IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT)) == 0 && (event.character >= ' ' && event.character != SWT.DEL || event.keyCode == SWT.F2);
+    IKeyEventMatcher printable = event -> (event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND)) == 0 && (event.character >= ' ' && event.character != SWT.DEL || event.keyCode == SWT.F2);
     bindings.registerFirstKeyBinding(printable, (table, event) -> {
       // of several cells the first is opened; the platform would ask for a text for all in a dialog of its own
       if (grid.places().size() > 1) {
@@ -194,8 +194,11 @@ final class GridConfiguration extends AbstractRegistryConfiguration {
       // a cell out of sight cannot be opened, and the key would be lost
       grid.show();
       // with the character whatever it is: the toolkit's own action drops those that are neither letter nor digit, such as "≥"
-      table.doCommand(new EditSelectionCommand(table, table.getConfigRegistry(), event.character));
+      table.doCommand(event.keyCode == SWT.F2 ? new EditSelectionCommand(table, table.getConfigRegistry())
+          : new EditSelectionCommand(table, table.getConfigRegistry(), event.character));
     });
+    IKeyEventMatcher opens = event -> (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) && event.stateMask == 0 && grid.entering() != null;
+    bindings.registerFirstKeyBinding(opens, (table, event) -> grid.entering().run());
     deed(bindings, event -> event.keyCode == SWT.DEL && event.stateMask == 0, Deed.DELETE);
     deed(bindings, event -> event.keyCode == 'x' && event.stateMask == SWT.MOD1, Deed.CUT);
     deed(bindings, event -> event.keyCode == 'v' && event.stateMask == SWT.MOD1, Deed.PASTE);

@@ -32,12 +32,11 @@ public final class ChecksView extends StudyPart {
     grid.control().setData("id", "checks");
     grid.control().addListener(SWT.MouseDoubleClick, e -> jump());
     grid.control().addListener(SWT.KeyDown, e -> {
-      if (e.keyCode == SWT.CR || e.keyCode == SWT.KEYPAD_CR) {
-        jump();
-      } else if (e.keyCode == '1' && e.stateMask == SWT.MOD1) {
+      if (e.keyCode == '1' && e.stateMask == SWT.MOD1) {
         offer();
       }
     });
+    grid.onEnter(this::jump);
     grid.offer(this::mends);
   }
 

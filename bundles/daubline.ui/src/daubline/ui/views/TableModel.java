@@ -73,10 +73,10 @@ final class TableModel implements GridModel {
     return table.columns().get(column).kind() == Column.Kind.NUMBER ? 0.7 : 1.3;
   }
 
-  /** Numbers and short texts of the first rows are shown whole. */
+  /** Numbers and short texts of the first rows are shown whole, of longer ones the beginning. */
   @Override
   public String widest(int column) {
-    return table.rows().stream().limit(LOOKED_AT).map(row -> row.get(column).text()).filter(t -> t.length() <= LONGEST)
+    return table.rows().stream().limit(LOOKED_AT).map(row -> row.get(column).text()).map(t -> t.length() <= LONGEST ? t : t.substring(0, LONGEST))
         .max(Comparator.comparingInt(String::length)).orElse("");
   }
 

@@ -64,13 +64,19 @@ public final class TablesView extends StudyPart {
     Table table = shown == null ? null : Tables.all().get(choice.getSelectionIndex()).build(shown).in(Words.wording(shown));
     model.show(table, shown);
     caption.setText(table == null ? Words.of("none.open") : table.caption() + (table.notes().isEmpty() ? "" : "\n" + String.join("\n", table.notes())));
+    String wanted = table == null ? "" : "table-" + table.id();
+    if (grid != null && wanted.equals(grid.control().getData("id"))) {
+      // the same table of newer results: what is selected and searched for stays
+      grid.rebuild();
+      return;
+    }
     if (grid != null) {
       grid.control().dispose();
       grid = null;
     }
     if (table != null) {
       grid = new Grid(holder, table.title(), model);
-      grid.control().setData("id", "table-" + table.id());
+      grid.control().setData("id", wanted);
     }
     holder.getParent().layout(true, true);
   }
