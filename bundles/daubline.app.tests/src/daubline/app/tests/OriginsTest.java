@@ -98,9 +98,11 @@ class OriginsTest {
       move(canvas, mark);
       return canvas.getToolTipText() != null && canvas.getToolTipText().contains("FeO");
     });
+    Window.shell().forceActive();
     canvas.forceFocus();
+    Window.waitFor("the keyboard on the drawing", canvas::isFocusControl);
     Keys.plainly(() -> {
-      Keys.press(SWT.ARROW_RIGHT, (char) 0);
+      Keys.press(SWT.HOME, (char) 0);
       assertEquals(canvas.marks().get(0).from().get(), Chosen.trail().orElseThrow());
       Keys.press(SWT.ARROW_RIGHT, (char) 0);
       assertEquals(canvas.marks().get(1).from().get(), Chosen.trail().orElseThrow());

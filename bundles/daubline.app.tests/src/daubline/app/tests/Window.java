@@ -95,6 +95,8 @@ final class Window {
     }
     shell().setMaximized(false);
     shell().setBounds(0, 0, WIDTH, HEIGHT);
+    // a menu or dialog of the test before may have taken the keyboard along
+    shell().forceActive();
     try {
       PlatformUI.getWorkbench().showPerspective("daubline.app.evidence", page().getWorkbenchWindow());
     } catch (WorkbenchException e) {
