@@ -32,6 +32,8 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
@@ -237,5 +239,40 @@ class StoreTest {
     assertEquals(TrialStatus.READY, trial.getStatus());
     assertEquals("no water is drawn", trial.getReadyBecause());
     undoTo(study, before);
+  }
+
+  /** The lots and people of a trial that somebody makes by hand; they are its own afterwards, as one change each. */
+  @Test
+  void aTrialNamesItsLotsAndItsPeople() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Trial trial = Window.firstTrial(study);
+    study.session().edit("Empty", () -> {
+      trial.getLots().clear();
+      trial.getPeople().clear();
+    });
+    Window.sheet(trial).show("page.facts");
+    Window.pump();
+    Table lots = Window.find("lots", Table.class);
+    List<Lot> all = study.session().study().getLots();
+    assertEquals(all.stream().map(OpenStudy::nameOf).toList(), Arrays.stream(lots.getItems()).map(TableItem::getText).toList());
+    set(lots, 1);
+    set(Window.find("people", Table.class), 0);
+    assertEquals(List.of(all.get(1)), trial.getLots());
+    assertEquals(1, trial.getPeople().size());
+    set(lots, 1);
+    assertTrue(trial.getLots().isEmpty(), "cleared again");
+    study.session().undo();
+    Window.pump();
+    assertTrue(lots.getItem(1).getChecked(), "undo is seen");
+  }
+
+  private static void set(Table table, int line) {
+    TableItem item = table.getItem(line);
+    item.setChecked(!item.getChecked());
+    Event event = new Event();
+    event.detail = SWT.CHECK;
+    event.item = item;
+    table.notifyListeners(SWT.Selection, event);
+    Window.pump();
   }
 }

@@ -30,11 +30,11 @@ final class Facts {
 
   static String[] of(EObject object) {
     return switch (object) {
-      case Trial trial -> new String[] {"name", "number", "kind", "status", "readyBecause", "on", "build", "reconstruction", "repeatOf", "leader", "excluded",
+      case Trial trial -> new String[] {"name", "number", "kind", "status", "readyBecause", "on", "build", "reconstruction", "repeatOf", "leader", "people", "lots", "excluded",
           "excludedBecause", "conclusion", "note"};
       case EvidenceSheet sheet -> new String[] {"name", "feature", "recordedBy", "recordedOn", "samplingFraction", "note"};
       case Reconstruction r -> new String[] {"name", "hypothesis", "variantOf", "retired", "retiredBecause", "note"};
-      case FurnaceBuild build -> new String[] {"name", "reconstruction", "builtOn", "note"};
+      case FurnaceBuild build -> new String[] {"name", "reconstruction", "builtOn", "lots", "note"};
       case Lot lot -> new String[] {"name", "material", "supplier", "origin", "deliveredOn", "note"};
       case Series series -> new String[] {"name", "question", "plan", "budget", "stopCriteria", "seed", "frozen", "note"};
       case Study study -> new String[] {"name", "question", "licence", "note"};

@@ -63,6 +63,9 @@ final class Fields {
     Field field = create(example, feature);
     field.control().setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
     ((GridData) field.control().getLayoutData()).widthHint = 160;
+    if (field instanceof ManyField many) {
+      ((GridData) many.control().getLayoutData()).heightHint = many.height();
+    }
     Pages.named(field.control(), label(feature), Words.orElse("tip." + feature.getName(), ""));
     field.control().setData("id", feature.getName());
     WhatIsThis.on(field.control(), () -> List.of(Explanations.field(example.eClass().getName(), feature.getName(), label(feature))));
@@ -72,7 +75,8 @@ final class Fields {
 
   private Field create(EObject example, EStructuralFeature feature) {
     if (feature instanceof EReference reference) {
-      return new ChoiceField(parent, study, feature, () -> candidates(reference));
+      return reference.isMany() ? new ManyField(parent, study, reference, () -> candidates(reference))
+          : new ChoiceField(parent, study, feature, () -> candidates(reference));
     }
     EAttribute attribute = (EAttribute) feature;
     Class<?> type = attribute.getEAttributeType().getInstanceClass();
