@@ -66,7 +66,8 @@ final class BalanceMaker {
   }
 
   private void charge(BurnInputs in) {
-    add("ore", in.oreMass().median() * (1 - in.spread(ShaftParameter.ORE_MOISTURE).median()), in.ore());
+    double ore = fired("ore_total").map(Amount::value).filter(v -> v > 0).orElse(in.oreMass().median());
+    add("ore", ore * (1 - in.spread(ShaftParameter.ORE_MOISTURE).median()), in.ore());
     Optional<Amount> lost = fired("lining_mass_lost");
     double duration = plan.outcomes().containsKey(BurnQuantity.DURATION) ? plan.outcomes().get(BurnQuantity.DURATION).value() : 5 * 3600;
     add("lining", lost.map(Amount::value).filter(v -> v >= 0).orElse(in.spread(ShaftParameter.LINING).median() * duration), in.lining());

@@ -56,6 +56,11 @@ final class Outcomes {
     return Stream.concat(fired, found).filter(v -> variable.equals(v.getVariable())).map(Readings::amount).filter(Amount::isEstimate).findFirst();
   }
 
+  /** The ore that was charged, stated or summed up from the log; a plan may have meant another mass. */
+  private Optional<Amount> charged() {
+    return value("ore_total").or(() -> LoggedCharges.of(trial).stream().filter(v -> "ore_total".equals(v.getVariable())).map(Readings::amount).findFirst());
+  }
+
   private void burnRate() {
     Optional<Spread> logged = ChargeRate.of(trial);
     if (logged.isPresent()) {
@@ -90,7 +95,8 @@ final class Outcomes {
     value("iron_made").or(() -> value("bloom_share_metal").map(s -> Amount.exact(s.value() * bloom.get().value())))
         .ifPresent(iron -> put(BurnQuantity.METAL, iron, "bloom and its share of metal"));
     inputs.ifPresent(in -> {
-      double iron = in.oreMass().median() * (1 - in.spread(ShaftParameter.ORE_MOISTURE).median()) * in.ore().iron();
+      double ore = charged().map(Amount::value).filter(v -> v > 0).orElse(in.oreMass().median());
+      double iron = ore * (1 - in.spread(ShaftParameter.ORE_MOISTURE).median()) * in.ore().iron();
       if (iron > 0 && bloom.get().value() >= 0 && bloom.get().value() / iron <= 1.5) {
         all.put(BurnQuantity.RECOVERY, new Outcome(bloom.get().value() / iron, bloom.get().sigmaOr(0) / iron, "bloom weighed, ore as charged"));
       }

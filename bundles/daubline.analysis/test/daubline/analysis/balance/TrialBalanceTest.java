@@ -3,11 +3,13 @@ package daubline.analysis.balance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.analysis.forecast.TrialForecast;
 import daubline.base.DecimalSign;
 import daubline.base.Material;
 import daubline.base.Stage;
 import daubline.base.TrialStatus;
 import daubline.base.Variables;
+import daubline.engine.process.BurnQuantity;
 import daubline.engine.process.balance.ElementBalance;
 import daubline.model.Analysis;
 import daubline.model.Charge;
@@ -133,6 +135,23 @@ class TrialBalanceTest {
     assertTrue(balance().elements().isEmpty(), "what was charged so far is no total before the fire is over");
   }
 
+  /** 130 kg were planned and 100 kg charged: the 100 kg are balanced, and the recovery is 36.72 kg of 56 kg. */
+  @Test
+  void whatWasChargedCountsNotWhatWasPlanned() {
+    smelt(40);
+    ElementBalance stated = element(balance(), "Fe");
+    session.edit("Plan", () -> {
+      StagedValue planned = NEW.createStagedValue();
+      planned.setStage(Stage.PLANNED);
+      planned.setVariable("ore_total");
+      Readings.put(planned, daubline.base.Amount.exact(130));
+      trial.getValues().add(planned);
+    });
+    assertEquals(stated.in(), element(balance(), "Fe").in(), 1e-9);
+    TrialForecast forecast = TrialForecast.of(session, List.of(), 0, 1).get(0);
+    assertEquals(0.656, forecast.outcome(BurnQuantity.RECOVERY).orElseThrow().value(), 0.001);
+  }
+
   @Test
   void theTextbookSmeltClosesAndItsTracerGivesTheSlag() {
     smelt(40);
@@ -148,7 +167,7 @@ class TrialBalanceTest {
   void theSlagAnalysedIsJudgedInTheHeat() {
     smelt(40);
     TrialBalance.HotSlag slag = balance().slag().orElseThrow();
-    double hottest = daubline.analysis.forecast.TrialForecast.of(session, List.of(), 0, 1).get(0).get(daubline.engine.process.BurnQuantity.HOTTEST).orElseThrow().central();
+    double hottest = TrialForecast.of(session, List.of(), 0, 1).get(0).get(BurnQuantity.HOTTEST).orElseThrow().central();
     assertEquals(hottest, slag.celsius(), 1e-9);
     assertEquals(daubline.engine.process.slag.ViscosityModel.SHAW.of(daubline.engine.process.balance.Analysis.ofPercent(daubline.engine.process.balance.Oxide.FEO, 62,
         daubline.engine.process.balance.Oxide.SIO2, 25), hottest + 273.15), slag.behaviour().viscosity().get(daubline.engine.process.slag.ViscosityModel.SHAW), 1e-9);
