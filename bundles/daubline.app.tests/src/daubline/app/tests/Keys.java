@@ -61,7 +61,15 @@ final class Keys {
 
   /** Presses a key while another, such as Ctrl, is held down, and waits until what it does is done. */
   static void chord(int held, char character) {
-    chord(held, character, character);
+    together(held, character, character);
+  }
+
+  /** Presses any key while another, such as Shift, is held down, and waits until what it does is done. */
+  static void together(int held, int keyCode, char character) {
+    send(SWT.KeyDown, held, (char) 0);
+    send(SWT.KeyDown, keyCode, character);
+    send(SWT.KeyUp, keyCode, character);
+    send(SWT.KeyUp, held, (char) 0);
     rest(REST_MILLIS);
   }
 

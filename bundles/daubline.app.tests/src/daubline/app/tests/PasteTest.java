@@ -112,8 +112,8 @@ class PasteTest {
     NatTable table = log(trial);
     grid(table).select(2, 1);
     Keys.plainly(() -> {
-      Keys.chord(SWT.SHIFT, SWT.ARROW_DOWN, (char) 0);
-      Keys.chord(SWT.SHIFT, SWT.ARROW_RIGHT, (char) 0);
+      Keys.together(SWT.SHIFT, SWT.ARROW_DOWN, (char) 0);
+      Keys.together(SWT.SHIFT, SWT.ARROW_RIGHT, (char) 0);
     });
     Keys.plainly(() -> Keys.chord(SWT.CTRL, 'c'));
     String[] lines = Edits.pasted().split("\n");

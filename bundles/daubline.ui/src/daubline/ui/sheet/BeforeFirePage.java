@@ -62,6 +62,7 @@ final class BeforeFirePage implements Page {
   private final Label cautions;
   private final ForecastJob job = new ForecastJob(this::show);
   private List<TrialPlan> reckoned = List.of();
+  private boolean isFilling;
 
   BeforeFirePage(Composite parent, OpenStudy study, Trial trial) {
     this.study = study;
@@ -138,7 +139,9 @@ final class BeforeFirePage implements Page {
   private void explain(String text) {
     if (!text.equals(about.getText())) {
       about.setText(text);
-      size();
+      if (!isFilling) {
+        size();
+      }
     }
   }
 
@@ -198,7 +201,9 @@ final class BeforeFirePage implements Page {
       ofStudy.show(drawings.study().orElse(null));
     }
     model.show(forecast);
+    isFilling = true; // what the grid selects anew is laid out with the rest
     grid.rebuild();
+    isFilling = false;
     ((GridData) grid.control().getLayoutData()).heightHint = grid.control().getPreferredHeight() + 4;
     classes.setText(forecast.forecast().map(BeforeFirePage::classWords).orElse(""));
     next.setText(forecast.forecast().map(BeforeFirePage::nextWords).orElse(""));

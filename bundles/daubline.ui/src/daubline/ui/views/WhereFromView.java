@@ -34,9 +34,10 @@ public final class WhereFromView extends ViewPart {
   private static final int FEW_LEVELS = 3;
   private static final int MANY = 300;
 
-  private final Runnable refresher = this::refresh;
-  private final Runnable blindness = this::follow;
+  private final Runnable refresher = this::follow;
+  private final Runnable blindness = this::cover;
   private boolean covered;
+  private boolean isBehind;
   private Described described;
   private Veil veil;
   private TreeViewer tree;
@@ -64,6 +65,17 @@ public final class WhereFromView extends ViewPart {
     refresh();
   }
 
+  /** Follows what is selected once that is done: a long trail takes a while to show, and a grid that is filled anew selects more than once. */
+  private void follow() {
+    if (!isBehind && !tree.getControl().isDisposed()) {
+      isBehind = true;
+      tree.getControl().getDisplay().asyncExec(() -> {
+        isBehind = false;
+        refresh();
+      });
+    }
+  }
+
   private void refresh() {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
@@ -78,7 +90,7 @@ public final class WhereFromView extends ViewPart {
   }
 
   /** Covers or shows the origin when somebody begins or ends to record blind. */
-  private void follow() {
+  private void cover() {
     if (!tree.getControl().isDisposed() && covered != Studies.get().current().flatMap(daubline.ui.study.OpenStudy::blind).isPresent()) {
       refresh();
     }
