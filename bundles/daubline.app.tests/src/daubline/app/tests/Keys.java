@@ -117,10 +117,17 @@ final class Keys {
     return field.getText();
   }
 
+  /** Which shell and control have the keyboard, and what lies under the pointer: without a window manager it may take the keys. */
+  private static String whereKeysGo() {
+    Display display = Display.getCurrent();
+    return "keyboard at " + display.getFocusControl() + " in " + display.getActiveShell() + ", pointer " + display.getCursorLocation() + " on " + display.getCursorControl() + ", shells "
+        + java.util.Arrays.stream(display.getShells()).map(s -> s + (s.isVisible() ? " seen " + s.getBounds() : " hidden")).toList();
+  }
+
   private static void until(String what, BooleanSupplier arrived) {
     long end = System.currentTimeMillis() + PATIENCE_MILLIS;
     while (!arrived.getAsBoolean()) {
-      assertTrue(System.currentTimeMillis() < end, "waited in vain for " + what);
+      assertTrue(System.currentTimeMillis() < end, () -> "waited in vain for " + what + "; " + whereKeysGo());
       if (!Display.getCurrent().readAndDispatch()) {
         Thread.onSpinWait();
       }

@@ -98,6 +98,7 @@ class OriginsTest {
       move(canvas, mark);
       return canvas.getToolTipText() != null && canvas.getToolTipText().contains("FeO");
     });
+    Window.away();
     Window.shell().forceActive();
     canvas.forceFocus();
     Window.waitFor("the keyboard on the drawing", canvas::isFocusControl);

@@ -103,7 +103,17 @@ final class Window {
       throw new IllegalStateException(e);
     }
     page().resetPerspective();
-    pump();
+    away();
+  }
+
+  /** Moves the pointer to where nothing is: a tip that still stands under it would take the keys. */
+  static void away() {
+    Event event = new Event();
+    event.type = SWT.MouseMove;
+    event.x = WIDTH - 4;
+    event.y = 4;
+    Display.getCurrent().post(event);
+    settle();
   }
 
   static Trial firstTrial(OpenStudy study) {

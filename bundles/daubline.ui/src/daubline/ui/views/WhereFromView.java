@@ -11,13 +11,19 @@ import daubline.ui.look.Pages;
 import daubline.ui.look.Themes;
 import daubline.ui.sheet.Jump;
 import daubline.ui.study.Chosen;
+import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
+import daubline.ui.study.WhenSeen;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
@@ -32,12 +38,13 @@ public final class WhereFromView extends ViewPart {
   /** Levels that are open at first; of a number that rests on very many, what lies deeper is opened by hand. */
   private static final int OPEN_LEVELS = 9;
   private static final int FEW_LEVELS = 3;
-  private static final int MANY = 300;
+  private static final int MANY = 150;
 
   private final Runnable refresher = this::follow;
   private final Runnable blindness = this::cover;
   private boolean covered;
   private boolean isBehind;
+  private WhenSeen whenSeen;
   private Described described;
   private Veil veil;
   private TreeViewer tree;
@@ -59,6 +66,7 @@ public final class WhereFromView extends ViewPart {
     new TreeFind(bar, tree, line -> ((Trail) line).value().isEmpty() ? ((Trail) line).what() : ((Trail) line).what() + ": " + ((Trail) line).value());
     Pages.named(tree.getControl(), Words.of("origin.name"), "");
     PlatformUI.getWorkbench().getHelpSystem().setHelp(parent, "daubline.help.whereFrom");
+    whenSeen = new WhenSeen(this, this::refresh);
     Chosen.onChange(refresher);
     Studies.get().onChange(blindness);
     Themes.onChange(tree.getControl(), tree::refresh);
@@ -71,7 +79,7 @@ public final class WhereFromView extends ViewPart {
       isBehind = true;
       tree.getControl().getDisplay().asyncExec(() -> {
         isBehind = false;
-        refresh();
+        whenSeen.ask();
       });
     }
   }
@@ -91,7 +99,7 @@ public final class WhereFromView extends ViewPart {
 
   /** Covers or shows the origin when somebody begins or ends to record blind. */
   private void cover() {
-    if (!tree.getControl().isDisposed() && covered != Studies.get().current().flatMap(daubline.ui.study.OpenStudy::blind).isPresent()) {
+    if (!tree.getControl().isDisposed() && covered != Studies.get().current().flatMap(OpenStudy::blind).isPresent()) {
       refresh();
     }
   }
@@ -111,10 +119,24 @@ public final class WhereFromView extends ViewPart {
   public void dispose() {
     Chosen.remove(refresher);
     Studies.get().remove(blindness);
+    whenSeen.dispose();
     super.dispose();
   }
 
   private static final class Content implements ITreeContentProvider {
+
+    /** What steps were made of, as long as the same number is shown: the tree asks for each more than once. */
+    private final Map<Trail, List<Trail>> known = new IdentityHashMap<>();
+    private Optional<OpenStudy> study = Optional.empty();
+    private Optional<EntryOrigins> origins = Optional.empty();
+
+    @Override
+    public void inputChanged(Viewer viewer, Object before, Object now) {
+      known.clear();
+      study = Studies.get().current();
+      origins = study.map(s -> new EntryOrigins(s.session()));
+    }
+
     @Override
     public Object[] getElements(Object input) {
       return (Object[]) input;
@@ -126,14 +148,18 @@ public final class WhereFromView extends ViewPart {
     }
 
     /** What a step was made of, with what its entry says of itself: an entry alone goes on with that, a value adds what it is part of and what stood there before. */
-    private static List<Trail> from(Trail step) {
-      List<Trail> from = new ArrayList<>(step.from());
-      if (!step.subject().isEmpty()) {
-        Studies.get().current().ifPresent(study -> study.session().find(step.subject(), Identified.class).filter(o -> o instanceof Reading || from.isEmpty())
-            .ifPresent(o -> new EntryOrigins(study.session()).of(o, step.what(), step.value()).from().stream().map(t -> t.in(Words.wording()))
-                .filter(t -> !from.contains(t) && !t.subject().equals(step.subject())).forEach(from::add)));
-      }
-      return from;
+    private List<Trail> from(Trail step) {
+      return known.computeIfAbsent(step, s -> {
+        List<Trail> from = new ArrayList<>(s.from());
+        entry(s).filter(o -> o instanceof Reading || from.isEmpty())
+            .ifPresent(o -> origins.orElseThrow().of(o, s.what(), s.value()).from().stream().map(t -> t.in(Words.wording()))
+                .filter(t -> !from.contains(t) && !t.subject().equals(s.subject())).forEach(from::add));
+        return from;
+      });
+    }
+
+    private Optional<Identified> entry(Trail step) {
+      return step.subject().isEmpty() ? Optional.empty() : study.flatMap(s -> s.session().find(step.subject(), Identified.class));
     }
 
     @Override
