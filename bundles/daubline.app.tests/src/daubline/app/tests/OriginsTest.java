@@ -4,8 +4,8 @@ import daubline.base.Trail;
 import daubline.model.Reading;
 import daubline.model.Trial;
 import daubline.ui.Parts;
-import daubline.ui.Words;
 import daubline.ui.compare.ComparisonView;
+import daubline.ui.explain.WhereFrom;
 import daubline.ui.grid.Grid;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.OpenStudy;
@@ -145,14 +145,15 @@ class OriginsTest {
     }
   }
 
-  /** The menu of the other mouse button is there on every grid. */
+  /** What the line Where From of every grid's menu does; the menu itself is opened in ArrangeTest. */
   @Test
-  void aGridOffersItInItsMenu() throws Exception {
+  void aGridLeadsToTheViewFromItsMenu() throws Exception {
     Window.demonstration();
     Window.view(Parts.WEIGHTS, Object.class);
     NatTable table = (NatTable) Window.all(Window.shell()).stream().filter(c -> c instanceof NatTable && c.isVisible() && c.getData(Grid.GRID) != null).findFirst().orElseThrow();
     ((Grid) table.getData(Grid.GRID)).select(1, 0);
-    ArrangeTest.menu(table, Words.of("origin.menu"));
+    WhereFrom.ask(table);
+    Window.pump();
     assertTrue(Window.page().isPartVisible(Window.page().findView(Parts.WHERE_FROM)));
   }
 }
