@@ -62,8 +62,13 @@ class RunDayTest {
   private static Trial lit(OpenStudy study) throws Exception {
     Trial trial = study.session().study().getSeries().get(0).getTrials().get(0);
     study.edit("change.field", "log", () -> trial.getLog().clear());
-    Window.view(Parts.RUN_DAY, RunDayView.class).begin(trial);
-    Window.pump();
+    RunDayView view = Window.view(Parts.RUN_DAY, RunDayView.class);
+    view.begin(trial);
+    Window.waitFor("the keyboard in Run Day", () -> {
+      Window.shell().forceActive();
+      view.setFocus();
+      return Display.getCurrent().getFocusControl() != null;
+    });
     press('H', 1);
     return trial;
   }
