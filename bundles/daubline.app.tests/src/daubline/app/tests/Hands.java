@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import daubline.model.Study;
 import daubline.session.StudySession;
 import daubline.ui.grid.Grid;
+import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Seeds;
 import daubline.ui.study.Studies;
@@ -110,10 +111,18 @@ final class Hands {
     return new Point(area.x + area.width / 2, area.y + area.height / 2);
   }
 
-  /** Clicks the title of a page of the sheet. */
+  /** Clicks the title of a page of the sheet; once more where the titles moved away under the pointer, as they do while a sheet is laid out. */
   static void page(String key) {
-    Control title = seen(key, Control.class);
-    Mouse.click(() -> title);
+    for (int tries = 0; tries < TRIES && !Person.see(() -> isShown(key)); tries++) {
+      Control title = seen(key, Control.class);
+      Mouse.click(() -> title);
+      Person.rest(LIST_MILLIS);
+    }
+    Person.await("the page " + key, () -> isShown(key));
+  }
+
+  private static boolean isShown(String key) {
+    return Window.page().getActiveEditor() instanceof SheetEditor editor && editor.shownKey().equals(key);
   }
 
   /** Clicks a button with an id of its own, as soon as it can be. */
