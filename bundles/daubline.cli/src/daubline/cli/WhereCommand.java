@@ -72,6 +72,7 @@ final class WhereCommand implements Callable<Integer> {
       lines.forEach(Out::line);
       if (lines.isEmpty()) {
         Out.line("no value, variable, entry, table or figure “%s” in this study%s", what, row > 0 || !column.isEmpty() || !holding.isEmpty() ? ", or nothing of it is as asked" : "");
+        Out.line("names are listed by “variables”, “table” and “publish”; ids stand in the files of the study");
       }
       return lines.isEmpty() ? Out.WRONG : Out.DONE;
     }

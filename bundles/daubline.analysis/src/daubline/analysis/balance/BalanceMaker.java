@@ -66,7 +66,7 @@ final class BalanceMaker {
   }
 
   private void charge(BurnInputs in) {
-    double ore = fired("ore_total").map(Amount::value).filter(v -> v > 0).orElse(in.oreMass().median());
+    double ore = charged("ore_total", in.oreMass().median());
     add("ore", ore * (1 - in.spread(ShaftParameter.ORE_MOISTURE).median()), in.ore());
     Optional<Amount> lost = fired("lining_mass_lost");
     double duration = plan.outcomes().containsKey(BurnQuantity.DURATION) ? plan.outcomes().get(BurnQuantity.DURATION).value() : 5 * 3600;
@@ -77,7 +77,7 @@ final class BalanceMaker {
     if (in.lining().equals(BurnInputs.USUAL_LINING)) {
       note("lining-analysis", "the lining was not analysed; a usual clay is taken", "have the clay analysed");
     }
-    double charcoal = fired("charcoal_total").map(Amount::value).filter(v -> v > 0).orElse(in.charcoalMass().median());
+    double charcoal = charged("charcoal_total", in.charcoalMass().median());
     add("charcoal ash", charcoal * (1 - in.spread(ShaftParameter.CHARCOAL_MOISTURE).median()) * in.spread(ShaftParameter.ASH).median(), in.ash());
     if (in.ash().equals(BurnInputs.USUAL_ASH)) {
       note("ash-analysis", "the charcoal ash was not analysed; a usual hardwood ash is taken", "burn a kilogram of charcoal to ash and have it analysed");
@@ -90,6 +90,11 @@ final class BalanceMaker {
   private void add(String name, double mass, Analysis analysis) {
     charged.add(new Portion(name, Math.max(0, mass), analysis));
     sources.add(new ApportionmentProblem.Source(name, analysis, SlagSources.BETWEEN_PIECES));
+  }
+
+  /** What was charged by the log or the sheet; what was planned where neither tells. */
+  private double charged(String total, double planned) {
+    return fired(total).map(Amount::value).filter(v -> v > 0).orElse(planned);
   }
 
   private Optional<Amount> fired(String variable) {

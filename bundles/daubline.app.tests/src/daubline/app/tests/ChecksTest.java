@@ -4,14 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.session.StudySession;
 import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.sheet.SheetEditor;
 import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Studies;
 import daubline.ui.views.ChecksView;
+import java.nio.file.Path;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Checks are listed, follow each change, and lead to the place. */
 class ChecksTest {
@@ -31,6 +36,22 @@ class ChecksTest {
     checks.grid().select(0, 0);
     Window.key(checks.grid().control(), SWT.CR, SWT.CR);
     assertTrue(Window.page().getActiveEditor() instanceof SheetEditor, "Enter opened the sheet");
+  }
+
+  @Test
+  void aStudyOfWhichNothingIsToBeSaidIsToldFromNone(@TempDir Path folder) throws Exception {
+    ChecksView checks = Window.view(Parts.CHECKS, ChecksView.class);
+    Path at = folder.resolve("study");
+    StudySession.create(at, "Brackenfold").close();
+    OpenStudy study = Window.open(at);
+    Window.waitForResults(study);
+    Window.waitFor("the counts", () -> says(checks, Words.of("checks.count", 0L, 0L, 0L)));
+    Studies.get().close(study);
+    Window.waitFor("that none is open", () -> says(checks, Words.of("none.open")));
+  }
+
+  private static boolean says(ChecksView view, String text) {
+    return Window.all(view.grid().control().getShell()).stream().anyMatch(c -> c instanceof Label label && label.isVisible() && label.getText().equals(text));
   }
 
   @Test

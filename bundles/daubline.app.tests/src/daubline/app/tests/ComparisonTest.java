@@ -29,7 +29,6 @@ import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
@@ -92,13 +91,6 @@ class ComparisonTest {
     }
   }
 
-  private static void choose(String id, int index) {
-    Combo combo = Window.find(id, Combo.class);
-    combo.select(index);
-    combo.notifyListeners(SWT.Selection, new Event());
-    Window.pump();
-  }
-
   /** Presses a mouse button in the middle of a cell, counted with the heading row. */
   private static void click(NatTable table, int column, int row) {
     Rectangle cell = table.getBoundsByPosition(column, row);
@@ -155,7 +147,7 @@ class ComparisonTest {
     Window.waitForResults(study);
     ComparisonView view = Window.view(Parts.COMPARISON, ComparisonView.class);
     Window.view(Parts.REASONS, ReasonsView.class);
-    choose("compare.map", 1);
+    Window.choose("compare.map", 1);
     view.grid().select(1, 0);
     Window.pump();
     String first = Selection.criterion();
@@ -179,7 +171,7 @@ class ComparisonTest {
     int alone = view.grid().model().columns();
     try {
       for (Against against : Against.values()) {
-        choose("compare.against", against.ordinal());
+        Window.choose("compare.against", against.ordinal());
         Window.waitFor("the comparison against " + against, () -> study.isSettled() && study.compared().orElseThrow().options().against() == against);
         assertEquals(against, Comparing.options().against(), "remembered");
         StudyResults asked = StudyComparison.of(study.session(), ComparisonOptions.standard().against(against));

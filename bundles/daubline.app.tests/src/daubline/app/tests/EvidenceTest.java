@@ -203,7 +203,7 @@ class EvidenceTest {
     Window.waitForResults(study);
     assertTrue(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter") && f.where().contains(sheet.getName())), study.findings().toString());
     Window.sheet(sheet).reveal(both.get(1), "base_internal_diameter");
-    choose("picked", 1);
+    Window.choose("picked", 1);
     Text because = Window.find("pickedBecause", Text.class);
     because.setFocus();
     because.setText("seen on the plan itself");
@@ -211,7 +211,7 @@ class EvidenceTest {
     Window.pump();
     assertTrue(both.get(1).isPicked() && !both.get(0).isPicked());
     Window.sheet(sheet).reveal(both.get(0), "base_internal_diameter");
-    choose("picked", 1);
+    Window.choose("picked", 1);
     assertTrue(both.get(0).isPicked() && !both.get(1).isPicked(), "picking one takes the pick from the other");
     study.session().undo();
     Window.sheet(sheet).reveal(both.get(1), "base_internal_diameter");
@@ -219,13 +219,6 @@ class EvidenceTest {
     assertEquals("seen on the plan itself", both.get(1).getPickedBecause());
     Window.waitForResults(study);
     assertFalse(study.findings().stream().anyMatch(f -> f.code().startsWith("claims.") && f.variable().equals("base_internal_diameter") && f.where().contains(sheet.getName())), study.findings().toString());
-  }
-
-  private static void choose(String id, int index) {
-    Combo combo = Window.find(id, Combo.class);
-    combo.select(index);
-    combo.notifyListeners(SWT.Selection, new Event());
-    Window.pump();
   }
 
   @Test

@@ -1,8 +1,21 @@
 package daubline.app.tests;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import daubline.base.DecimalSign;
 import daubline.base.Trail;
+import daubline.base.ValueType;
+import daubline.base.Variables;
+import daubline.model.Claim;
+import daubline.model.Context;
+import daubline.model.EvidenceSheet;
+import daubline.model.ModelFactory;
 import daubline.model.Reading;
+import daubline.model.Site;
 import daubline.model.Trial;
+import daubline.session.Readings;
+import daubline.session.StudySession;
 import daubline.ui.Parts;
 import daubline.ui.compare.ComparisonView;
 import daubline.ui.explain.WhereFrom;
@@ -10,6 +23,7 @@ import daubline.ui.grid.Grid;
 import daubline.ui.study.Chosen;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.FigureCanvas;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -17,7 +31,6 @@ import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -25,12 +38,12 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
+import org.junit.jupiter.api.io.TempDir;
 
 /** Every number that the window shows leads to where it comes from. */
 class OriginsTest {
+
+  private static final int MANY = 40;
 
   @AfterEach
   void clear() {
@@ -48,6 +61,36 @@ class OriginsTest {
     assertTrue(walk.cells() > 5000, "cells with a number: " + walk.cells());
     assertTrue(walk.marks() > 1000, "marks of figures: " + walk.marks());
     assertEquals("", walk.complaints().stream().distinct().limit(80).collect(Collectors.joining("\n")));
+  }
+
+  /** Claims of a sheet of which nothing is said lead to the sheet, it to its claims, and so on: at first only a page of that is open. */
+  @Test
+  void amongManyBareClaimsOneOpensFewLines(@TempDir Path folder) throws Exception {
+    Path at = folder.resolve("study");
+    StudySession.create(at, "Brackenfold").close();
+    OpenStudy study = Window.open(at);
+    EvidenceSheet sheet = ModelFactory.eINSTANCE.createEvidenceSheet();
+    study.session().edit("Many claims", () -> {
+      Site site = ModelFactory.eINSTANCE.createSite();
+      Context context = ModelFactory.eINSTANCE.createContext();
+      study.session().study().getSites().add(site);
+      site.getContexts().add(context);
+      context.getSheets().add(sheet);
+      sheet.setName("Furnace A");
+      Variables.standard().all().stream().filter(v -> v.type() == ValueType.NUMBER).limit(MANY).forEach(v -> {
+        Claim claim = ModelFactory.eINSTANCE.createClaim();
+        Readings.put(claim, v, "3", "", DecimalSign.POINT);
+        sheet.getClaims().add(claim);
+      });
+    });
+    Claim claim = sheet.getClaims().get(0);
+    Window.view(Parts.WHERE_FROM, Object.class);
+    Window.sheet(sheet).reveal(claim, claim.getVariable());
+    Tree tree = Window.find("wherefrom", Tree.class);
+    Window.waitFor("the origin", () -> tree.getItemCount() > 0 && tree.getItem(0).getText().contains(claim.getTyped()));
+    List<String> lines = new ArrayList<>();
+    texts(tree.getItems(), lines);
+    assertTrue(lines.size() > 3 && lines.size() < 400, lines.size() + " lines: " + lines.stream().limit(20).toList());
   }
 
   private static void move(Control control, Point at) {
@@ -75,13 +118,6 @@ class OriginsTest {
     return canvas;
   }
 
-  private static void choose(String id, int index) {
-    Combo combo = Window.find(id, Combo.class);
-    combo.select(index);
-    combo.notifyListeners(SWT.Selection, new Event());
-    Window.pump();
-  }
-
   /** The pointer tells a mark, the arrow keys step from mark to mark, and Enter opens Where From down to what was typed. */
   @Test
   void aMarkIsToldByThePointerAndOpenedByKeys() throws Exception {
@@ -89,7 +125,7 @@ class OriginsTest {
     Window.waitForResults(study);
     Window.view(Parts.COMPARISON, ComparisonView.class);
     Window.view(Parts.BESIDE, Object.class);
-    choose("beside", 3);
+    Window.choose("beside", 3);
     Window.idle();
     FigureCanvas canvas = drawn();
     Point mark = inSight(canvas);
@@ -113,7 +149,7 @@ class OriginsTest {
     List<String> shown = new ArrayList<>();
     texts(Window.find("wherefrom", Tree.class).getItems(), shown);
     Window.view(Parts.BESIDE, Object.class);
-    choose("beside", 0);
+    Window.choose("beside", 0);
     assertTrue(shown.stream().anyMatch(t -> t.contains("citation") || t.contains("as typed") || t.contains("printed as") || t.contains("method")), shown.toString());
   }
 

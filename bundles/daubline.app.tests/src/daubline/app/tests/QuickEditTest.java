@@ -1,6 +1,7 @@
 package daubline.app.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.charts.FigureSpec;
@@ -13,6 +14,8 @@ import daubline.ui.Parts;
 import daubline.ui.Words;
 import daubline.ui.study.FileDrop;
 import daubline.ui.study.OpenStudy;
+import daubline.ui.study.Studies;
+import daubline.ui.views.FigureView;
 import daubline.ui.views.PropertiesView;
 import daubline.ui.views.StudyView;
 import java.io.ByteArrayOutputStream;
@@ -87,6 +90,21 @@ class QuickEditTest {
     assertEquals(wanted, tree.tree().getSelection()[0].getText().split("  ")[0]);
     Window.key(text, SWT.ESC, SWT.ESC);
     assertTrue(tree.tree().isFocusControl(), "Esc goes back to the tree");
+  }
+
+  /** A list that had the keyboard and is emptied passes it on, or Ctrl+Z would go nowhere. */
+  @Test
+  void aChoiceThatBecomesEmptyLosesNoKeys() throws Exception {
+    OpenStudy study = Window.demonstration();
+    Window.waitForResults(study);
+    Window.view(Parts.FIGURES, FigureView.class);
+    Combo figures = Window.find("figure", Combo.class);
+    Window.waitFor("the figures", () -> figures.getItemCount() > 0);
+    Window.shell().forceActive();
+    Window.waitFor("the keyboard in the list", () -> figures.setFocus() && figures.isFocusControl());
+    Studies.get().close(study);
+    Window.waitFor("the list to be empty", () -> figures.getItemCount() == 0);
+    assertNotNull(figures.getDisplay().getFocusControl());
   }
 
   @Test

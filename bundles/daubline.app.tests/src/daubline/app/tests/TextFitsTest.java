@@ -2,7 +2,6 @@ package daubline.app.tests;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import daubline.ui.Parts;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 import java.util.ArrayList;
@@ -50,15 +49,8 @@ class TextFitsTest {
           .forEach(text -> complaints.add(perspective + ": title shortened or out of sight: " + text));
       Start.hearthside();
       inspect(perspective + ", start page", complaints);
-      Window.sheet(Window.firstTrial(study));
-      inspect(perspective + ", trial", complaints);
-      Window.sheet(study.session().study().getReconstructions().get(0));
-      inspect(perspective + ", reconstruction", complaints);
     }
-    for (String view : Parts.VIEWS) {
-      Window.page().showView(view);
-      inspect(view, complaints);
-    }
+    new WindowWalk(study, 1, where -> inspect(where, complaints));
     assertTrue(complaints.isEmpty(), String.join("\n", complaints));
   }
 

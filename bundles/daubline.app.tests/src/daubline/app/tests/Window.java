@@ -17,6 +17,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -152,6 +153,14 @@ final class Window {
   static <C extends Control> C find(String id, Class<C> type) {
     return all(shell()).stream().filter(type::isInstance).filter(c -> id.equals(c.getData("id")) && c.isVisible()).map(type::cast).findFirst()
         .orElseThrow(() -> new AssertionError("no visible " + type.getSimpleName() + " " + id));
+  }
+
+  /** Chooses in a list with an id of its own. */
+  static void choose(String id, int index) {
+    Combo combo = find(id, Combo.class);
+    combo.select(index);
+    combo.notifyListeners(SWT.Selection, new Event());
+    pump();
   }
 
   /** Presses and lets go a key on a control. */

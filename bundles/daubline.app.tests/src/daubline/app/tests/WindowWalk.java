@@ -22,6 +22,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IPerspectiveDescriptor;
@@ -32,6 +33,7 @@ import org.eclipse.ui.views.IViewDescriptor;
 final class WindowWalk {
 
   private final Map<String, List<String>> texts = new LinkedHashMap<>();
+  private final Consumer<String> arrived;
 
   /**
    * Walks.
@@ -39,9 +41,24 @@ final class WindowWalk {
    * @param each how many objects of each kind are opened
    */
   WindowWalk(OpenStudy study, int each) throws Exception {
+    this(study, each, where -> {
+      // the texts are enough
+    });
+  }
+
+  /**
+   * Walks.
+   *
+   * @param each how many objects of each kind are opened
+   * @param arrived is told where the walk has come to
+   */
+  WindowWalk(OpenStudy study, int each, Consumer<String> arrived) throws Exception {
+    this.arrived = arrived;
     for (IPerspectiveDescriptor perspective : PlatformUI.getWorkbench().getPerspectiveRegistry().getPerspectives()) {
-      PlatformUI.getWorkbench().showPerspective(perspective.getId(), Window.page().getWorkbenchWindow());
-      look(study, "perspective " + perspective.getLabel());
+      if (perspective.getId().startsWith("daubline.")) {
+        PlatformUI.getWorkbench().showPerspective(perspective.getId(), Window.page().getWorkbenchWindow());
+        look(study, "perspective " + perspective.getLabel());
+      }
     }
     for (IViewDescriptor view : PlatformUI.getWorkbench().getViewRegistry().getViews()) {
       if (view.getId().startsWith("daubline.ui.")) {
@@ -87,6 +104,7 @@ final class WindowWalk {
     List<String> all = new ArrayList<>(List.of(study.session().undoLabel().orElse(""), study.session().redoLabel().orElse("")));
     Arrays.stream(Display.getCurrent().getShells()).filter(org.eclipse.swt.widgets.Shell::isVisible).forEach(s -> all.addAll(WindowTexts.of(s)));
     texts.put(where, all);
+    arrived.accept(where);
   }
 
   /** What was read, by place. */

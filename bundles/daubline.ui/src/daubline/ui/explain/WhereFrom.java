@@ -29,7 +29,7 @@ public final class WhereFrom {
     byKey(control, origin);
     Menu menu = new Menu(control);
     MenuItem item = new MenuItem(menu, SWT.PUSH);
-    item.setText(Words.of("origin.menu") + "\tF8");
+    item.setText(Words.of("origin.menu"));
     item.addListener(SWT.Selection, e -> origin.get().ifPresent(WhereFrom::show));
     menu.addListener(SWT.Show, e -> item.setEnabled(origin.get().isPresent()));
     control.setMenu(menu);

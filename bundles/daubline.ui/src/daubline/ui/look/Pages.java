@@ -106,7 +106,8 @@ public final class Pages {
     }
     // a list built anew loses the keyboard, and an empty one cannot have it; then keys would go nowhere
     if (hadKeyboard && (items.length == 0 || !combo.setFocus())) {
-      combo.traverse(SWT.TRAVERSE_TAB_NEXT);
+      // to the next control would not do: it may be about to go as well
+      combo.getParent().forceFocus();
     }
     if (selected < 0) {
       combo.deselectAll();

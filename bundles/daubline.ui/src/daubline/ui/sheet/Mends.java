@@ -1,5 +1,6 @@
 package daubline.ui.sheet;
 
+import daubline.base.DecimalSign;
 import daubline.base.Finding;
 import daubline.base.Plausibility;
 import daubline.base.Unit;
@@ -99,19 +100,25 @@ public final class Mends {
     variable().ifPresent(v -> {
       Unit typedIn = Units.find(v.quantity(), Shown.text(reading.getUnit())).orElse(v.unit());
       Plausibility.meant(v, Readings.amount(reading), typedIn).stream().filter(u -> !u.symbol().isEmpty() && reading.getTyped() != null).limit(MOST)
-          .forEach(u -> add(Words.of("mend.unit", reading.getTyped(), u.symbol()), () -> put(reading, v, u.symbol())));
+          .forEach(u -> read(reading, v, u.symbol(), Words.of("mend.unit", reading.getTyped(), u.symbol())));
     });
   }
 
   private void again(Reading reading) {
-    variable().filter(v -> reading.getTyped() != null).ifPresent(v -> add(Words.of("mend.again", reading.getTyped(), Shown.text(reading.getUnit())),
-        () -> put(reading, v, Shown.text(reading.getUnit()))));
+    variable().filter(v -> reading.getTyped() != null)
+        .ifPresent(v -> read(reading, v, Shown.text(reading.getUnit()), Words.of("mend.again", reading.getTyped(), Shown.text(reading.getUnit()))));
   }
 
-  private void put(Reading reading, Variable variable, String unit) {
-    study.edit("change.value", variable.name(), () -> Readings.put(reading, variable, reading.getTyped(), unit, Preferred.decimal()).ifPresent(f -> {
-      throw new IllegalStateException(f.toString());
-    }));
+  /** Offers to read the typed text again in a unit; with the other decimal sign where it cannot be read with the preferred one. */
+  private void read(Reading reading, Variable variable, String unit, String label) {
+    String typed = reading.getTyped();
+    Stream.concat(Stream.of(Preferred.decimal()), Stream.of(DecimalSign.values())).filter(sign -> isRead(variable, typed, unit, sign)).findFirst()
+        .ifPresent(sign -> add(label, () -> study.edit("change.value", variable.name(), () -> Readings.put(reading, variable, typed, unit, sign))));
+  }
+
+  private static boolean isRead(Variable variable, String typed, String unit, DecimalSign sign) {
+    Optional<Unit> known = unit.isBlank() ? Optional.of(variable.unit()) : Units.find(variable.quantity(), unit);
+    return known.map(u -> variable.read(typed, u, sign).isRead()).orElse(false);
   }
 
   private void picks(Claim first) {

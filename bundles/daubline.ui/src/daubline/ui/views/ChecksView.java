@@ -23,6 +23,7 @@ public final class ChecksView extends StudyPart {
   private Described described;
   private Grid grid;
   private List<Finding> shown = List.of();
+  private Optional<OpenStudy> of = Optional.empty();
   private int hidden;
 
   @Override
@@ -44,9 +45,10 @@ public final class ChecksView extends StudyPart {
   protected void show(Optional<OpenStudy> study) {
     List<Finding> now = study.map(OpenStudy::findings).orElse(List.of());
     int covered = study.map(OpenStudy::hiddenFindings).orElse(0);
-    if (now.equals(shown) && covered == hidden && grid.model().rows() == now.size()) {
+    if (study.equals(of) && now.equals(shown) && covered == hidden && grid.model().rows() == now.size()) {
       return;
     }
+    of = study;
     shown = now;
     hidden = covered;
     model.show(now);

@@ -110,8 +110,7 @@ public final class FigureView extends StudyPart {
     int width = scroll.getClientArea().width;
     if (width > 0) {
       ((GridData) canvas.getLayoutData()).heightHint = canvas.heightFor(width);
-      scroll.setMinHeight(scroll.getContent().computeSize(width, SWT.DEFAULT).y);
-      ((Composite) scroll.getContent()).layout(true);
+      Pages.fit(scroll, width);
     }
   }
 

@@ -14,14 +14,19 @@ import daubline.ui.study.Chosen;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Studies;
 import daubline.ui.study.WhenSeen;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
+import org.eclipse.jface.viewers.IElementComparer;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
+import org.eclipse.jface.viewers.TreePath;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerCell;
@@ -35,9 +40,7 @@ import org.eclipse.ui.part.ViewPart;
 /** Where the selected number came from: what it is made of, down to typed texts, citations and people. */
 public final class WhereFromView extends ViewPart {
 
-  /** Levels that are open at first; of a number that rests on very many, what lies deeper is opened by hand. */
-  private static final int OPEN_LEVELS = 9;
-  private static final int FEW_LEVELS = 3;
+  /** Lines that are open at first; what lies deeper is opened by hand. */
   private static final int MANY = 150;
 
   private final Runnable refresher = this::follow;
@@ -47,6 +50,7 @@ public final class WhereFromView extends ViewPart {
   private WhenSeen whenSeen;
   private Described described;
   private Veil veil;
+  private final Content content = new Content();
   private TreeViewer tree;
 
   @Override
@@ -57,7 +61,8 @@ public final class WhereFromView extends ViewPart {
     Composite bar = new Composite(page, SWT.NONE);
     bar.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
     tree = new TreeViewer(page, SWT.V_SCROLL | SWT.H_SCROLL | SWT.FULL_SELECTION);
-    tree.setContentProvider(new Content());
+    tree.setContentProvider(content);
+    tree.setComparer(new Itself());
     tree.setLabelProvider(new Labels());
     ColumnViewerToolTipSupport.enableFor(tree);
     tree.addOpenListener(e -> open());
@@ -88,13 +93,9 @@ public final class WhereFromView extends ViewPart {
     if (!tree.getControl().isDisposed()) {
       covered = veil.fall(Studies.get().current());
       tree.setInput(Chosen.trail().filter(t -> !covered).map(t -> new Trail[] {t.in(Words.wording())}).orElse(new Trail[0]));
-      tree.expandToLevel(Chosen.trail().filter(t -> steps(t) > MANY).isPresent() ? FEW_LEVELS : OPEN_LEVELS);
+      tree.setExpandedTreePaths(content.opened(tree.getInput()).toArray(TreePath[]::new));
       described.say(Chosen.trail().isPresent() ? "" : Words.of("origin.none"));
     }
-  }
-
-  private static int steps(Trail trail) {
-    return 1 + trail.from().stream().mapToInt(WhereFromView::steps).sum();
   }
 
   /** Covers or shows the origin when somebody begins or ends to record blind. */
@@ -158,6 +159,25 @@ public final class WhereFromView extends ViewPart {
       });
     }
 
+    /** What is open at first, the nearest steps before those that lie deeper: the number, and below it what tells by itself what it was made of. */
+    List<TreePath> opened(Object input) {
+      List<TreePath> opened = new ArrayList<>();
+      Deque<TreePath> waiting = new ArrayDeque<>();
+      Arrays.stream(getElements(input)).forEach(root -> waiting.add(new TreePath(new Object[] {root})));
+      int lines = waiting.size();
+      while (!waiting.isEmpty() && lines < MANY) {
+        TreePath path = waiting.remove();
+        Trail step = (Trail) path.getLastSegment();
+        // an entry that is only named goes on to its like, and they to theirs, without end
+        if (path.getSegmentCount() == 1 || !step.from().isEmpty() || entry(step).filter(Reading.class::isInstance).isPresent()) {
+          opened.add(path);
+          from(step).forEach(s -> waiting.add(path.createChildPath(s)));
+          lines += from(step).size();
+        }
+      }
+      return opened;
+    }
+
     private Optional<Identified> entry(Trail step) {
       return step.subject().isEmpty() ? Optional.empty() : study.flatMap(s -> s.session().find(step.subject(), Identified.class));
     }
@@ -170,6 +190,20 @@ public final class WhereFromView extends ViewPart {
     @Override
     public boolean hasChildren(Object element) {
       return !from((Trail) element).isEmpty();
+    }
+  }
+
+  /** Steps alike at two places are two; to compare all that they rest on would take long. */
+  private static final class Itself implements IElementComparer {
+
+    @Override
+    public boolean equals(Object a, Object b) {
+      return a == b;
+    }
+
+    @Override
+    public int hashCode(Object element) {
+      return System.identityHashCode(element);
     }
   }
 
