@@ -1,13 +1,16 @@
 package daubline.cli;
 
+import daubline.base.Wording;
 import daubline.criteria.Criteria;
 import daubline.engine.inference.Criterion;
 import daubline.engine.inference.Setting;
+import daubline.publication.PublicationOptions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,8 +22,18 @@ final class CriteriaCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "ID", arity = "0..1", description = "id of a criterion")
   private String id;
 
-  @Option(names = "--pages", paramLabel = "FOLDER", description = "write the page of the guide about each criterion into a folder instead")
-  private Path pages;
+  @ArgGroup(exclusive = false)
+  private Pages pages;
+
+  /** Pages of the guide in place of a list. */
+  private static final class Pages {
+
+    @Option(names = "--pages", required = true, paramLabel = "FOLDER", description = "write the page of the guide about each criterion into a folder instead")
+    private Path folder;
+
+    @Option(names = "--language", paramLabel = "CODE", defaultValue = PublicationOptions.ENGLISH, description = "language of these pages: en or de (default: ${DEFAULT-VALUE})")
+    private String language;
+  }
 
   @Override
   public Integer call() throws IOException {
@@ -30,8 +43,7 @@ final class CriteriaCommand implements Callable<Integer> {
       return Out.WRONG;
     }
     if (pages != null) {
-      write(shown);
-      return Out.DONE;
+      return write(shown);
     }
     for (Criterion criterion : shown) {
       Out.line("%-32s %-40s %s", criterion.id(), criterion.name(), criterion.group().word());
@@ -42,12 +54,17 @@ final class CriteriaCommand implements Callable<Integer> {
     return Out.DONE;
   }
 
-  private void write(List<Criterion> criteria) throws IOException {
-    Files.createDirectories(pages);
-    for (Criterion criterion : criteria) {
-      Files.writeString(pages.resolve(CriterionPage.file(criterion)), CriterionPage.of(criterion));
+  private int write(List<Criterion> criteria) throws IOException {
+    if (!PublicationOptions.LANGUAGES.contains(pages.language)) {
+      Out.line("pages are written in %s, not in “%s”", String.join(", ", PublicationOptions.LANGUAGES), pages.language);
+      return Out.WRONG;
     }
-    Out.line("wrote %d pages into %s", criteria.size(), pages);
+    Files.createDirectories(pages.folder);
+    for (Criterion criterion : criteria) {
+      Files.writeString(pages.folder.resolve(CriterionPage.file(criterion)), CriterionPage.of(criterion, Wording.of(pages.language)));
+    }
+    Out.line("wrote %d pages into %s", criteria.size(), pages.folder);
+    return Out.DONE;
   }
 
   private static void explain(Criterion criterion) {

@@ -68,7 +68,7 @@ public final class BandTable extends ObjectTable<SizeBand> {
 
   private EntryColumn<SizeBand> mass() {
     Variable mass = Masses.of("band_mass", heading("mass"));
-    return EntryColumn.<SizeBand>typed("mass", 0.9, b -> b.getKind() == null ? "" : Columns.print(b, mass), typed -> Masses.read(desk(), mass, typed))
+    return EntryColumn.<SizeBand>typed("mass", 0.9, b -> b.getKind() == null ? "" : Columns.print(desk(), b, mass), typed -> Masses.read(desk(), mass, typed))
         .doubting(b -> LotFindings.of((Treatment) b.eContainer()).filter(f -> f.code().equals("mass.bands")));
   }
 

@@ -30,7 +30,7 @@ final class BlastText {
   }
 
   String print(LogEntry entry) {
-    return String.join("; ", variables().stream().flatMap(v -> reading(entry, v).map(r -> Columns.print(r, v)).stream()).toList());
+    return String.join("; ", variables().stream().flatMap(v -> reading(entry, v).map(r -> Columns.print(desk, r, v)).stream()).toList());
   }
 
   Optional<daubline.base.Finding> odd(LogEntry entry) {

@@ -54,7 +54,7 @@ final class ChargeText {
   String print(Charge charge) {
     return item(charge).map(i -> i.getCount() != null && i.getMeasure() != null ? i.getCount() + " × " + Columns.text(i.getMeasure().getName())
         : i.getCount() != null ? i.getCount() + " × " + Printed.number(i.getUnitMass() == null ? Double.NaN : i.getUnitMass()) + " kg"
-        : Columns.print(i, variable())).orElse("");
+        : Columns.print(desk, i, variable())).orElse("");
   }
 
   Optional<daubline.base.Finding> odd(Charge charge) {

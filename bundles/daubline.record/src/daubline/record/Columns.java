@@ -6,6 +6,7 @@ import daubline.base.Numbers;
 import daubline.base.Plausibility;
 import daubline.base.Unit;
 import daubline.base.Units;
+import daubline.base.ValueKind;
 import daubline.base.ValueType;
 import daubline.base.Variable;
 import daubline.model.ModelFactory;
@@ -19,6 +20,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -164,7 +166,7 @@ final class Columns {
   /** A value of a variable that is kept among others in a list of the object. */
   static <T extends EObject> EntryColumn<T> value(Desk desk, String id, double share, Variable variable, Function<T, List<Reading>> list) {
     Function<T, Optional<Reading>> find = t -> list.apply(t).stream().filter(r -> variable.id().equals(r.getVariable())).findFirst();
-    return EntryColumn.<T>typed(id, share, t -> find.apply(t).map(r -> desk.words().word(variable, print(r, variable))).orElse(""), typed -> value(desk, variable, typed, (t, change) -> {
+    return EntryColumn.<T>typed(id, share, t -> find.apply(t).map(r -> print(desk, r, variable)).orElse(""), typed -> value(desk, variable, typed, (t, change) -> {
       if (change == null) {
         find.apply(t).ifPresent(r -> EcoreUtil.delete(r, true));
       } else {
@@ -181,7 +183,7 @@ final class Columns {
   static List<String> offered(Desk desk, Variable variable) {
     return switch (variable.type()) {
       case CATEGORY -> variable.words().stream().map(w -> desk.words().word(variable, w)).toList();
-      case YES_NO -> List.of("present", "absent", "not recorded");
+      case YES_NO -> Stream.of(ValueKind.PRESENT, ValueKind.ABSENT, ValueKind.NOT_RECORDED).map(k -> desk.words().word(variable, k.word())).toList();
       default -> List.of();
     };
   }
@@ -196,17 +198,16 @@ final class Columns {
     if (typed.isBlank()) {
       return Entry.of(t -> receiver.accept(t, null));
     }
-    EnteredText parts = variable.type() == ValueType.NUMBER ? EnteredText.split(typed, variable.quantity()) : new EnteredText(desk.words().kept(variable, typed), "");
+    String kept = desk.words().kept(variable, typed);
+    EnteredText parts = variable.type() == ValueType.NUMBER ? EnteredText.split(kept, variable.quantity()) : new EnteredText(kept, "");
     Optional<Finding> complaint = Readings.put(ModelFactory.eINSTANCE.createReading(), variable, parts.value(), parts.unit(), desk.decimal().get());
     return complaint.<Entry<T>>map(Entry::wrong).orElseGet(() -> Entry.of(t -> receiver.accept(t,
         r -> Readings.put(r, variable, parts.value(), parts.unit(), desk.decimal().get()))));
   }
 
-  /** A value as typed with its unit; a word where it is missing. */
-  static String print(Reading reading, Variable variable) {
-    if (reading.getTyped() != null) {
-      return (reading.getTyped() + " " + text(reading.getUnit())).strip();
-    }
-    return daubline.base.Printed.withUnit(Readings.amount(reading), variable.unit());
+  /** A value as typed with its unit; a word where it is missing, in the language of the desk. */
+  static String print(Desk desk, Reading reading, Variable variable) {
+    return desk.words().word(variable, reading.getTyped() == null ? daubline.base.Printed.withUnit(Readings.amount(reading), variable.unit())
+        : (reading.getTyped() + " " + text(reading.getUnit())).strip());
   }
 }

@@ -50,7 +50,7 @@ public final class MeasureTable extends ObjectTable<Measure> {
     return List.of(Columns.<Measure>text("name", 1.2, Literals.NAMED__NAME),
         Columns.<Measure, Material>word(desk(), "material", 1, Literals.MEASURE__MATERIAL, new Material[] {Material.ORE, Material.CHARCOAL, Material.FLUX}, Material::word),
         Columns.<Measure, Lot>named("lot", 1.4, Literals.MEASURE__LOT, Lot.class, () -> desk().session().study().getLots()),
-        EntryColumn.typed("weighings", 2.4, m -> String.join("; ", m.getWeighings().stream().map(r -> Columns.print(r, mass())).toList()), this::readWeighings),
+        EntryColumn.typed("weighings", 2.4, m -> String.join("; ", m.getWeighings().stream().map(r -> Columns.print(desk(), r, mass())).toList()), this::readWeighings),
         EntryColumn.shown("unitMass", 1.3, m -> UnitMass.of(m).isKnown() ? Printed.withUnit(UnitMass.of(m).times(1), Units.canonical(Quantity.MASS)) : ""),
         EntryColumn.shown("spread", 1, m -> UnitMass.of(m).weighings() < 2 ? "" : Printed.number(UnitMass.of(m).spread(), 2) + " kg"),
         EntryColumn.shown("counted", 0.8, m -> String.valueOf(items(m).stream().mapToInt(i -> i.getCount() == null ? 0 : i.getCount()).sum())));

@@ -44,7 +44,7 @@ record OwnVariable(Desk desk, Predicate<Variable> asked) {
    * @param into the reading that a value is put into; may be another one than that of the row
    */
   <R extends Reading> EntryColumn<R> value(double share, UnaryOperator<R> into) {
-    return EntryColumn.<R>typed("value", share, r -> r.getKind() == null ? "" : of(r).map(v -> desk.words().word(v, Columns.print(r, v))).orElse(Columns.text(r.getTyped())),
+    return EntryColumn.<R>typed("value", share, r -> r.getKind() == null ? "" : of(r).map(v -> Columns.print(desk, r, v)).orElse(Columns.text(r.getTyped())),
         typed -> Entry.of(r -> of(r).ifPresent(v -> put(into.apply(r), v, typed))))
         .offering(r -> r == null ? List.of() : of(r).map(v -> Columns.offered(desk, v)).orElse(List.of())).doubting(r -> r.getKind() == null ? Optional.empty()
             : of(r).flatMap(v -> Columns.odd(r, v)));

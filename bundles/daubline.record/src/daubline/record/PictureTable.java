@@ -99,7 +99,7 @@ public final class PictureTable extends ObjectTable<Measurement> {
   }
 
   private String printLength(Measurement m) {
-    return m.isScale() ? m.getTyped() == null ? "" : Columns.print(m, KNOWN)
+    return m.isScale() ? m.getTyped() == null ? "" : Columns.print(desk(), m, KNOWN)
         : Readings.amount(m).isNumber() ? Columns.local(desk(), Printed.withUnit(Readings.amount(m), MM)) : "";
   }
 

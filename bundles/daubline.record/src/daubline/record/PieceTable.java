@@ -125,7 +125,7 @@ public final class PieceTable extends ObjectTable<Piece> {
   }
 
   private EntryColumn<Piece> mass() {
-    return EntryColumn.<Piece>typed("mass", 0.9, p -> massOf(p).map(r -> Columns.print(r, massVariable(p))).orElse(""),
+    return EntryColumn.<Piece>typed("mass", 0.9, p -> massOf(p).map(r -> Columns.print(desk(), r, massVariable(p))).orElse(""),
         typed -> typed.startsWith("-") && typed.length() > 1 ? Entry.wrong("mass.negative", "“" + typed + "” is less than nothing", "weigh again")
             : Columns.value(desk(), desk().variables().get("bloom_mass"), typed, (p, change) -> {
               if (change == null) {

@@ -49,11 +49,11 @@ public final class ProbeLine {
     return String.join("/", parts);
   }
 
-  private static String part(Reading reading, Variable variable) {
+  private String part(Reading reading, Variable variable) {
     if (reading.getKind() == null || reading.getKind().isMissing()) {
       return "–";
     }
-    return reading.getUnit() == null || reading.getUnit().equals(variable.unit().symbol()) ? Columns.text(reading.getTyped()) : Columns.print(reading, variable);
+    return reading.getUnit() == null || reading.getUnit().equals(variable.unit().symbol()) ? Columns.text(reading.getTyped()) : Columns.print(desk, reading, variable);
   }
 
   private static Optional<Reading> reading(LogEntry entry, Variable variable) {

@@ -30,11 +30,11 @@ record ResidueEntry(Desk desk) {
 
   /** The column of a mass that is the reading itself. */
   <R extends Reading> EntryColumn<R> mass(double share) {
-    return EntryColumn.<R>typed("mass", share, ResidueEntry::print, this::read).doubting(r -> Columns.odd(r, MASS));
+    return EntryColumn.<R>typed("mass", share, this::print, this::read).doubting(r -> Columns.odd(r, MASS));
   }
 
-  private static String print(Reading r) {
-    return r.getKind() == null || r.getKind() == ValueKind.NOT_RECORDED && r.getTyped() == null ? "" : Columns.print(r, MASS);
+  private String print(Reading r) {
+    return r.getKind() == null || r.getKind() == ValueKind.NOT_RECORDED && r.getTyped() == null ? "" : Columns.print(desk, r, MASS);
   }
 
   private <R extends Reading> Entry<R> read(String typed) {

@@ -87,7 +87,7 @@ public final class VisitTable extends ObjectTable<Visit> {
 
   /** A value is a claim of the remains sheet of the visit, as though the ruin were dug up that day. */
   private EntryColumn<Visit> value(Variable variable) {
-    return EntryColumn.<Visit>typed(variable.id(), 0.9, v -> claim(v, variable).map(c -> desk().words().word(variable, Columns.print(c, variable))).orElse(""),
+    return EntryColumn.<Visit>typed(variable.id(), 0.9, v -> claim(v, variable).map(c -> Columns.print(desk(), c, variable)).orElse(""),
         typed -> Columns.value(desk(), variable, typed, (v, change) -> {
           if (change == null) {
             claim(v, variable).ifPresent(c -> EcoreUtil.delete(c, true));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import daubline.base.Confidence;
+import daubline.base.DecimalSign;
 import daubline.base.HowGot;
 import daubline.base.ValueKind;
 import daubline.model.Citation;
@@ -13,6 +14,8 @@ import daubline.model.EvidenceSheet;
 import daubline.model.ModelFactory;
 import daubline.model.Site;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -69,5 +72,29 @@ class ReadingTableTest {
       desk.session().undo();
     }
     desk.session().close();
+  }
+
+  /** A reason for no number is typed and shown in the language of the window, and kept in one. */
+  @Test
+  void reasonsForNoNumberAreTypedInGerman() throws Exception {
+    Desk english = Desks.desk(folder);
+    Desk german = new Desk(english.session(), () -> DecimalSign.COMMA, new RecordWords(Locale.GERMAN));
+    Citation report = ModelFactory.eINSTANCE.createCitation();
+    Context context = ModelFactory.eINSTANCE.createContext();
+    german.session().edit("site", () -> {
+      german.session().study().getCitations().add(report);
+      Site site = ModelFactory.eINSTANCE.createSite();
+      site.getContexts().add(context);
+      german.session().study().getSites().add(site);
+      sheet(context, "F1");
+    });
+    ReadingTable table = new ReadingTable(german, report);
+    int depth = Desks.row(table, "property", "Pit depth", "value", "nicht erhalten");
+    int tap = Desks.row(table, "property", "Tap opening", "value", "nicht vorhanden");
+    Desks.row(table, "property", "Pit diameter", "value", "not looked for");
+    assertEquals(List.of(ValueKind.NOT_PRESERVED, ValueKind.ABSENT, ValueKind.NOT_LOOKED_FOR), context.getSheets().get(0).getClaims().stream().map(Claim::getKind).toList());
+    assertEquals(List.of("nicht erhalten", "nicht vorhanden"), List.of(Desks.cell(table, depth, "value"), Desks.cell(table, tap, "value")));
+    assertEquals("not preserved", Desks.cell(new ReadingTable(english, report), depth, "value"));
+    english.session().close();
   }
 }

@@ -128,7 +128,7 @@ class ArrangeTest {
     tables.choose("trials");
     Window.idle();
     NatTable table = Window.find("table-trials", NatTable.class);
-    Window.shell().forceActive();
+    Window.front();
     table.forceFocus();
     Keys.rest(300);
     int all = table.getRowCount();

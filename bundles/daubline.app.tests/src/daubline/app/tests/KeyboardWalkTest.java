@@ -54,7 +54,7 @@ class KeyboardWalkTest {
   void open() throws Exception {
     study = Window.demonstration();
     Window.waitForResults(study);
-    Window.shell().forceActive();
+    Window.front();
   }
 
   @AfterEach

@@ -90,7 +90,7 @@ class NewcomerPlanTest {
   void anEmptySeriesBecomesABudgetedRandomisedPrintablePlan() throws Exception {
     OpenStudy study = Window.demonstration();
     Window.waitForResults(study);
-    Window.shell().forceActive();
+    Window.front();
     List<Series> all = study.session().study().getSeries();
     int before = all.size();
     step("New Series", NewcomerPlanTest::newSeries);

@@ -34,6 +34,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.AfterEach;
@@ -91,6 +92,14 @@ class OriginsTest {
     List<String> lines = new ArrayList<>();
     texts(tree.getItems(), lines);
     assertTrue(lines.size() > 3 && lines.size() < 400, lines.size() + " lines: " + lines.stream().limit(20).toList());
+    String last = Variables.standard().get(sheet.getClaims().get(MANY - 1).getVariable()).name();
+    Window.front();
+    tree.forceFocus();
+    Keys.rest(300);
+    Keys.plainly(() -> Keys.chord(SWT.CTRL, 'f'));
+    Window.find("tree-find", Text.class).setText(last);
+    Window.pump();
+    assertTrue(tree.getSelection()[0].getText().startsWith(last), "found below what is closed");
   }
 
   private static void move(Control control, Point at) {
@@ -135,7 +144,7 @@ class OriginsTest {
       return canvas.getToolTipText() != null && canvas.getToolTipText().contains("FeO");
     });
     Window.away();
-    Window.shell().forceActive();
+    Window.front();
     canvas.forceFocus();
     Window.waitFor("the keyboard on the drawing", canvas::isFocusControl);
     Keys.plainly(() -> {

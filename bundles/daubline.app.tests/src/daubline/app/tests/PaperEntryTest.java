@@ -63,7 +63,7 @@ class PaperEntryTest {
     int rows = trial.getLog().size();
     String before = session.digest();
     Window.sheet(trial).show("record.log");
-    Window.shell().forceActive();
+    Window.front();
     NatTable grid = Window.find("log", NatTable.class);
     grid.forceFocus();
     Keys.rest(300);

@@ -55,7 +55,7 @@ final class Person {
       }
     };
     Window.clear();
-    Window.shell().forceActive();
+    Window.front();
     Thread person = new Thread(work, "person");
     Mouse.truly(() -> Keys.plainly(() -> {
       person.start();

@@ -100,7 +100,7 @@ class QuickEditTest {
     Window.view(Parts.FIGURES, FigureView.class);
     Combo figures = Window.find("figure", Combo.class);
     Window.waitFor("the figures", () -> figures.getItemCount() > 0);
-    Window.shell().forceActive();
+    Window.front();
     Window.waitFor("the keyboard in the list", () -> figures.setFocus() && figures.isFocusControl());
     Studies.get().close(study);
     Window.waitFor("the list to be empty", () -> figures.getItemCount() == 0);

@@ -65,7 +65,7 @@ class RunDayTest {
     RunDayView view = Window.view(Parts.RUN_DAY, RunDayView.class);
     view.begin(trial);
     Window.waitFor("the keyboard in Run Day", () -> {
-      Window.shell().forceActive();
+      Window.front();
       view.setFocus();
       return Display.getCurrent().getFocusControl() != null;
     });

@@ -47,7 +47,7 @@ class WhatIsThisTest {
   void open() throws Exception {
     study = Window.demonstration();
     Window.waitForResults(study);
-    Window.shell().forceActive();
+    Window.front();
   }
 
   @AfterEach

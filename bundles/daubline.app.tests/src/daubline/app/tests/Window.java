@@ -149,6 +149,14 @@ final class Window {
     return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
   }
 
+  /** Gives the window the keyboard, which a dialog or menu of before may have taken along; there is no window manager to do it. */
+  static void front() {
+    waitFor("the keyboard in the window", () -> {
+      shell().forceActive();
+      return Display.getCurrent().getActiveShell() == shell();
+    });
+  }
+
   /** The visible control with an id of its own. */
   static <C extends Control> C find(String id, Class<C> type) {
     return all(shell()).stream().filter(type::isInstance).filter(c -> id.equals(c.getData("id")) && c.isVisible()).map(type::cast).findFirst()
