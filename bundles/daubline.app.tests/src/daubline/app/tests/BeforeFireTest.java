@@ -12,6 +12,7 @@ import daubline.model.Series;
 import daubline.model.StagedValue;
 import daubline.model.Trial;
 import daubline.session.Readings;
+import daubline.ui.look.Passage;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.FigureCanvas;
 import org.eclipse.nebula.widgets.nattable.NatTable;
@@ -19,7 +20,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -37,7 +37,7 @@ class BeforeFireTest {
   }
 
   private static String text(String id) {
-    return Window.find(id, Label.class).getText();
+    return Window.find(id, Passage.class).getText();
   }
 
   private static void waitUntilSettled() {
@@ -51,7 +51,7 @@ class BeforeFireTest {
   private static String findings() {
     StringBuilder all = new StringBuilder();
     Window.all(Window.find("before-fire", Composite.class)).stream().filter(c -> "before-finding".equals(c.getData("id")))
-        .forEach(c -> all.append(((Label) c).getText()).append('\n'));
+        .forEach(c -> all.append(((Passage) c).getText()).append('\n'));
     return all.toString();
   }
 

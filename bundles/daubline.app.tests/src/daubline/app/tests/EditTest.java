@@ -140,7 +140,7 @@ class EditTest {
     assertEquals("Fe", iron.get(0), iron.toString());
     // what is left over is what came less what was found (conservation of mass)
     assertEquals(Double.parseDouble(iron.get(1)) - Double.parseDouble(iron.get(2)), Double.parseDouble(iron.get(3)), 0.0011);
-    assertTrue(Window.find("balance-charged", org.eclipse.swt.widgets.Label.class).getText().contains("kg of iron"));
+    assertTrue(Window.find("balance-charged", daubline.ui.look.Passage.class).getText().contains("kg of iron"));
   }
 
   @Test

@@ -82,7 +82,7 @@ class GuidePicturesTest {
       new Screen("effects", "plan", "What moved an outcome, and what could not have been seen.", s -> page(series(s), "page.effects")),
       new Screen("before-the-fire", "plan", "Before the fire: what physics and experience can say of a trial.", s -> {
         page(trial(s), "page.before");
-        Window.waitFor("the forecast", () -> Window.find("before-status", org.eclipse.swt.widgets.Label.class).getText().contains("300"));
+        Window.waitFor("the forecast", () -> Window.find("before-status", daubline.ui.look.Passage.class).getText().contains("300"));
       }),
       new Screen("predictions", "plan", "What a trial is to show, stated before the fire.", s -> page(trial(s), "record.predictions")),
       new Screen("run-day", "runday", "The day of the fire: one key for every event, the clock, what stops the run.", s -> Window.view(Parts.RUN_DAY, Object.class)),

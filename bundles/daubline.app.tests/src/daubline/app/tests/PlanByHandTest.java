@@ -10,6 +10,7 @@ import daubline.model.Series;
 import daubline.model.Study;
 import daubline.model.Trial;
 import daubline.ui.grid.Grid;
+import daubline.ui.look.Passage;
 import daubline.ui.study.OpenStudy;
 import java.util.HashSet;
 import org.eclipse.nebula.widgets.nattable.NatTable;
@@ -200,7 +201,7 @@ class PlanByHandTest {
     double burnt = figure(figures, "charcoal burnt [");
     assertEquals(air / (Math.PI * 15 * 15), figure(figures, "blast per hearth area"), 1e-3, "litres a minute on each cm² of a furnace of 30 cm");
     assertEquals(14 / burnt, figure(figures, "duration of charging"), 0.02, "14 kg of charcoal by the rate of burning");
-    Label status = Hands.seen("before-status", Label.class);
+    Passage status = Hands.seen("before-status", Passage.class);
     Person.sees(Person.see(status::getText), () -> status.getText().contains(" 1: "));
   }
 

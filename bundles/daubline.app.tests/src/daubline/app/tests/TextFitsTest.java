@@ -2,6 +2,7 @@ package daubline.app.tests;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import daubline.ui.look.Passage;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.study.Start;
 import java.util.ArrayList;
@@ -69,7 +70,7 @@ class TextFitsTest {
   /** The platform's own bars are not ours to measure. */
   private static boolean isOurs(Control control) {
     return control instanceof Label l && l.getData("id") == null || control instanceof Button || control instanceof Link || control instanceof Combo
-        || control instanceof Text || control instanceof NatTable || control instanceof Tree;
+        || control instanceof Text || control instanceof Passage || control instanceof NatTable || control instanceof Tree;
   }
 
   /** Titles of views that stand in sight without being whole; sheets are as many as a person opens, so theirs are not looked at. */
@@ -97,12 +98,13 @@ class TextFitsTest {
       case Label label -> label.getText();
       case Button button -> button.getText();
       case Link link -> link.getText();
+      case Passage passage -> passage.getText();
       default -> "";
     };
     if (text.isBlank() || control.getSize().x == 0) {
       return java.util.Optional.empty();
     }
-    boolean wraps = (control.getStyle() & SWT.WRAP) != 0 || control instanceof Link;
+    boolean wraps = (control.getStyle() & SWT.WRAP) != 0 || control instanceof Link || control instanceof Passage;
     Point wanted = control.computeSize(wraps ? control.getSize().x : SWT.DEFAULT, SWT.DEFAULT);
     boolean fits = wanted.y <= control.getSize().y + 1 && (wraps || wanted.x <= control.getSize().x + 1);
     return fits ? java.util.Optional.empty() : java.util.Optional.of("“" + text + "” wants " + wanted + " and has " + control.getSize());

@@ -1,6 +1,7 @@
 package daubline.app.tests;
 
 import daubline.ui.grid.GridCell;
+import daubline.ui.look.Passage;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -56,6 +57,7 @@ final class WindowTexts {
     switch (control) {
       case Label label -> add(label.getText());
       case CLabel label -> add(label.getText());
+      case Passage passage -> add(passage.getText());
       case Link link -> add(link.getText());
       case Button button -> add(button.getText());
       case Text text -> add(text.getText() + text.getMessage());

@@ -73,6 +73,29 @@ public final class Pages {
   }
 
   /**
+   * A page that scrolls. Its bar is always there: one that came with a longer text would make the page narrower, and all would be
+   * laid out twice.
+   */
+  public static ScrolledComposite scrolled(Composite parent) {
+    ScrolledComposite scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+    scroll.setAlwaysShowScrollBars(true);
+    scroll.setShowFocusedControl(true);
+    scroll.setBackground(Hue.ASH.color());
+    scroll.setExpandHorizontal(true);
+    scroll.setExpandVertical(true);
+    return scroll;
+  }
+
+  /** A text of some sentences that are told later, and wraps at a width. */
+  public static Passage passage(Composite parent, Fonts font, Hue hue, int wrap) {
+    Passage passage = new Passage(parent, font, hue);
+    GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+    data.widthHint = wrap;
+    passage.setLayoutData(data);
+    return passage;
+  }
+
+  /**
    * Makes a page as high as its content is at a width, and lays it out once: wrapped texts take long, and a page that becomes higher
    * is laid out by its place already.
    */

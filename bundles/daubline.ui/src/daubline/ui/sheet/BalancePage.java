@@ -16,6 +16,7 @@ import daubline.ui.grid.GridModel;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.look.Passage;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.Behind;
 import daubline.ui.study.OpenStudy;
@@ -28,7 +29,6 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PlatformUI;
 
 /** What went into a trial, what was found again and what is left over; where its slag came from; each yield by its own formula. */
@@ -41,14 +41,14 @@ final class BalancePage implements Page {
   private final Trial trial;
   private final ScrolledComposite scroll;
   private final Composite content;
-  private final Label charged;
+  private final Passage charged;
   private final BalanceModels.ElementsModel elements = new BalanceModels.ElementsModel();
   private final BalanceModels.SourcesModel sources = new BalanceModels.SourcesModel();
   private final BalanceModels.RatiosModel ratios = new BalanceModels.RatiosModel();
   private final List<Grid> grids;
-  private final Label slag;
-  private final Label fit;
-  private final Label heat;
+  private final Passage slag;
+  private final Passage fit;
+  private final Passage heat;
   private final FindingLines findings;
   private final Behind<Optional<TrialBalance>> behind = new Behind<>(Words.of("job.balance"), this::show);
   private Optional<BalanceInputs> balanced;
@@ -56,21 +56,17 @@ final class BalancePage implements Page {
   BalancePage(Composite parent, OpenStudy study, Trial trial) {
     this.study = study;
     this.trial = trial;
-    scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
-    scroll.setShowFocusedControl(true);
-    scroll.setBackground(Hue.ASH.color());
-    scroll.setExpandHorizontal(true);
-    scroll.setExpandVertical(true);
+    scroll = Pages.scrolled(parent);
     content = Pages.plain(scroll, 1);
-    charged = Pages.text(content, "", Fonts.STRONG.font(), NARROW);
+    charged = Pages.passage(content, Fonts.STRONG, Hue.INK, NARROW);
     charged.setData("id", "balance-charged");
     Grid one = grid("balance.elements", elements);
-    slag = Pages.text(content, "", Fonts.PLAIN.font(), NARROW);
+    slag = Pages.passage(content, Fonts.PLAIN, Hue.INK, NARROW);
     slag.setData("id", "balance-slag");
     Grid two = grid("balance.sources", sources);
-    fit = Pages.text(content, "", Fonts.PLAIN.font(), NARROW);
+    fit = Pages.passage(content, Fonts.PLAIN, Hue.INK, NARROW);
     Pages.heading(content, Words.of("balance.heat"));
-    heat = Pages.text(content, "", Fonts.PLAIN.font(), NARROW);
+    heat = Pages.passage(content, Fonts.PLAIN, Hue.INK, NARROW);
     heat.setData("id", "balance-heat");
     grids = List.of(one, two, grid("balance.ratios", ratios));
     Pages.heading(content, Words.of("balance.findings"));
@@ -111,8 +107,8 @@ final class BalancePage implements Page {
     if (scroll.isDisposed()) {
       return;
     }
-    charged.setText(balance.map(BalancePage::chargedWords).orElse(Words.of("balance.none")).replace("&", "&&"));
-    slag.setText(balance.map(BalancePage::slagWords).orElse("").replace("&", "&&"));
+    charged.setText(balance.map(BalancePage::chargedWords).orElse(Words.of("balance.none")));
+    slag.setText(balance.map(BalancePage::slagWords).orElse(""));
     fit.setText(balance.flatMap(TrialBalance::sources).map(s -> Words.of("balance.fit", percent(s.recovery()), number(s.fit().reducedChi2(), 2),
         number(s.fit().condition(), 2))).orElse(""));
     heat.setText(balance.flatMap(TrialBalance::slag).map(BalancePage::heatWords).orElse(Words.of("balance.heat.none")));
@@ -132,7 +128,7 @@ final class BalancePage implements Page {
     return all;
   }
 
-  private Optional<Trail> told(Label label) {
+  private Optional<Trail> told(Passage label) {
     return label.getText().isEmpty() ? Optional.empty() : Optional.of(Trail.reckoned(Words.of("page.balance"), label.getText(), "", rests()));
   }
 

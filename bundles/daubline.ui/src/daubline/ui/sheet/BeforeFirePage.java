@@ -18,6 +18,7 @@ import daubline.ui.grid.Grid;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.look.Passage;
 import daubline.ui.prefs.Preferred;
 import daubline.ui.study.OpenStudy;
 import daubline.ui.views.FigureCanvas;
@@ -31,7 +32,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PlatformUI;
 
 /** Before the fire: what is said of a trial while it is planned, and beside it what came of it once it is burnt. */
@@ -44,22 +44,22 @@ final class BeforeFirePage implements Page {
   private final Trial trial;
   private final ScrolledComposite scroll;
   private final Composite content;
-  private final Label status;
+  private final Passage status;
   private final Button log;
-  private final Label race;
+  private final Passage race;
   private final FindingLines warnings;
   private final FigureCanvas section;
   private final FigureCanvas rise;
   private final FigureCanvas order;
   private final QuantityModel model = new QuantityModel();
   private final Grid grid;
-  private final Label about;
-  private final Label next;
+  private final Passage about;
+  private final Passage next;
   private final FigureCanvas against;
   private final FigureCanvas residuals;
   private final FigureCanvas ofStudy;
-  private final Label classes;
-  private final Label cautions;
+  private final Passage classes;
+  private final Passage cautions;
   private final ForecastJob job = new ForecastJob(this::show);
   private List<TrialPlan> reckoned = List.of();
   private boolean isFilling;
@@ -67,16 +67,12 @@ final class BeforeFirePage implements Page {
   BeforeFirePage(Composite parent, OpenStudy study, Trial trial) {
     this.study = study;
     this.trial = trial;
-    scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
-    scroll.setShowFocusedControl(true);
-    scroll.setBackground(Hue.ASH.color());
-    scroll.setExpandHorizontal(true);
-    scroll.setExpandVertical(true);
+    scroll = Pages.scrolled(parent);
     content = Pages.plain(scroll, 2);
-    status = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    status = wide(Pages.passage(content, Fonts.PLAIN, Hue.INK, NARROW));
     status.setData("id", "before-status");
     log = check();
-    race = wide(Pages.text(content, "", Fonts.STRONG.font(), NARROW));
+    race = wide(Pages.passage(content, Fonts.STRONG, Hue.INK, NARROW));
     race.setData("id", "before-race");
     warnings = new FindingLines(content, "before-finding", NARROW);
     ((GridData) warnings.control().getLayoutData()).horizontalSpan = 2;
@@ -89,20 +85,20 @@ final class BeforeFirePage implements Page {
     grid = new Grid(content, Words.of("before.figures"), model);
     grid.control().setData("id", "before-figures");
     grid.control().setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
-    about = wide(Pages.text(content, Words.of("before.choose"), Fonts.PLAIN.font(), NARROW));
-    about.setForeground(Hue.QUIET.color());
+    about = wide(Pages.passage(content, Fonts.PLAIN, Hue.QUIET, NARROW));
+    about.setText(Words.of("before.choose"));
     about.setData("id", "before-about");
-    grid.onSelect(() -> grid.selected().filter(p -> p.y < model.rows()).ifPresent(p -> explain(model.about(p.y).replace("&", "&&"))));
-    classes = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    grid.onSelect(() -> grid.selected().filter(p -> p.y < model.rows()).ifPresent(p -> explain(model.about(p.y))));
+    classes = wide(Pages.passage(content, Fonts.PLAIN, Hue.INK, NARROW));
     classes.setData("id", "before-classes");
-    next = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    next = wide(Pages.passage(content, Fonts.PLAIN, Hue.INK, NARROW));
     wide(Pages.heading(content, Words.of("before.after")));
     against = canvas(content, "before-against", 1);
     residuals = canvas(content, "before-residuals", 1);
     wide(Pages.heading(content, Words.of("before.study")));
     ofStudy = canvas(content, "before-study", 2);
     wide(Pages.heading(content, Words.of("before.cautions")));
-    cautions = wide(Pages.text(content, "", Fonts.PLAIN.font(), NARROW));
+    cautions = wide(Pages.passage(content, Fonts.PLAIN, Hue.INK, NARROW));
     List.of(status, race, classes, next).forEach(l -> WhereFrom.on(l, () -> told(l)));
     scroll.setContent(content);
     scroll.addListener(SWT.Resize, e -> size());
@@ -111,9 +107,9 @@ final class BeforeFirePage implements Page {
     PlatformUI.getWorkbench().getHelpSystem().setHelp(scroll, "daubline.help.beforeFire");
   }
 
-  private static Label wide(Label label) {
-    ((GridData) label.getLayoutData()).horizontalSpan = 2;
-    return label;
+  private static <C extends Control> C wide(C control) {
+    ((GridData) control.getLayoutData()).horizontalSpan = 2;
+    return control;
   }
 
   private Button check() {
@@ -238,7 +234,7 @@ final class BeforeFirePage implements Page {
     InletRace.firstToChoke(series).ifPresent(r -> lines.add(Words.of(r.isBlocked() ? "before.choke" : "before.near", r.trial().name(), hours(r.after()),
         interval(r), hours(r.duration()), Printed.fixed(1000 * r.room(), 1), Printed.fixed(3600 * r.slag(), 1), Printed.fixed(100 * r.inlet(), 0),
         Words.of(r.where().pit() > 0 ? "before.pit" : "before.nopit"))));
-    return String.join("\n", lines).replace("&", "&&");
+    return String.join("\n", lines);
   }
 
   private static String hours(double seconds) {
@@ -250,7 +246,7 @@ final class BeforeFirePage implements Page {
   }
 
   /** A sentence with numbers leads to what the forecast rests on. */
-  private Optional<Trail> told(Label label) {
+  private Optional<Trail> told(Passage label) {
     return label.getText().isEmpty() || reckoned.isEmpty() ? Optional.empty() : reckoned.stream().filter(p -> p.trial().equals(trial.getId())).findFirst()
         .map(p -> Trail.reckoned(Words.of("page.before"), label.getText(), "", Origins.used(p)));
   }

@@ -6,31 +6,28 @@ import daubline.ui.Words;
 import daubline.ui.look.Fonts;
 import daubline.ui.look.Hue;
 import daubline.ui.look.Pages;
+import daubline.ui.look.Passage;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 
 /**
- * What is to be said of a result, a line each: what needs a look first, with a triangle, then the notes, with a ring. Two texts hold
- * them all, as each wrapped text of its own would cost the window's thread milliseconds whenever the page is laid out.
+ * What is to be said of a result, a line each: what needs a look first, with a triangle, then the notes, with a ring.
  */
 final class FindingLines {
 
   private final Composite lines;
-  private final Label warnings;
-  private final Label notes;
+  private final Passage warnings;
+  private final Passage notes;
 
   FindingLines(Composite parent, String id, int wrap) {
     lines = Pages.tight(parent, 1);
     lines.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-    warnings = Pages.text(lines, "", Fonts.PLAIN.font(), wrap);
-    warnings.setForeground(Hue.LINING.color());
-    notes = Pages.text(lines, "", Fonts.PLAIN.font(), wrap);
-    notes.setForeground(Hue.QUIET.color());
+    warnings = Pages.passage(lines, Fonts.PLAIN, Hue.LINING, wrap);
+    notes = Pages.passage(lines, Fonts.PLAIN, Hue.QUIET, wrap);
     List.of(warnings, notes).forEach(l -> l.setData("id", id));
   }
 
@@ -44,8 +41,8 @@ final class FindingLines {
     say(notes, "○ ", findings.stream().filter(f -> f.severity() == Severity.NOTE).toList());
   }
 
-  private static void say(Label label, String mark, List<Finding> findings) {
-    label.setText(findings.stream().map(f -> mark + Words.said(f)).collect(Collectors.joining("\n")).replace("&", "&&"));
+  private static void say(Passage label, String mark, List<Finding> findings) {
+    label.setText(findings.stream().map(f -> mark + Words.said(f)).collect(Collectors.joining("\n")));
     label.setVisible(!findings.isEmpty());
     ((GridData) label.getLayoutData()).exclude = findings.isEmpty();
   }

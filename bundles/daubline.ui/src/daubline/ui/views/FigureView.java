@@ -62,9 +62,7 @@ public final class FigureView extends StudyPart {
     choice.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
     Pages.named(choice, Words.of("figures.choose"), "");
     choice.addListener(SWT.Selection, e -> rebuild());
-    scroll = new ScrolledComposite(page, SWT.V_SCROLL);
-    scroll.setExpandHorizontal(true);
-    scroll.setExpandVertical(true);
+    scroll = Pages.scrolled(page);
     scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     Composite sheet = Pages.tight(scroll, 1);
     canvas = new FigureCanvas(sheet);
