@@ -54,7 +54,7 @@ class GuideTest {
     String german = Files.readString(GERMAN.resolve("html").resolve(name));
     assertAll(name, () -> assertEquals(all(TAG, english, GuideTest::tag), all(TAG, german, GuideTest::tag), "what it is built of"),
         () -> assertEquals(all(CODE, english, m -> m.group(1)), all(CODE, german, m -> m.group(1)), "commands"),
-        () -> assertTrue(german.contains("<html lang=\"de\">") && !german.contains(" the "), "German"));
+        () -> assertTrue(german.contains("<html lang=\"de\">") && !CODE.matcher(german).replaceAll("").contains(" the "), "German"));
   }
 
   private static String tag(Matcher m) {
