@@ -20,6 +20,8 @@ import daubline.ui.Words;
 import daubline.ui.grid.Grid;
 import daubline.ui.grid.GridModel;
 import daubline.ui.study.OpenStudy;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -31,6 +33,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.help.HelpSystem;
+import org.eclipse.help.IContext;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -112,6 +116,17 @@ class GermanWindowTest {
     assertEquals("slag tapping", claim.getCategory());
     assertEquals(english, kept(claim));
     Window.waitForResults(study);
+  }
+
+  /** What F1 opens: the line about a part, and the page it leads to. */
+  @Test
+  void theGuideIsGermanToo() throws Exception {
+    IContext context = HelpSystem.getContext("daubline.help.checks");
+    assertTrue(context.getText().contains("führt zur Stelle"), context.getText());
+    try (InputStream page = HelpSystem.getHelpContent(context.getRelatedTopics()[0].getHref())) {
+      String text = new String(page.readAllBytes(), StandardCharsets.UTF_8);
+      assertTrue(text.contains("<html lang=\"de\">"), text);
+    }
   }
 
   /** All that a claim keeps. */
