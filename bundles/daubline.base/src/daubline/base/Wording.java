@@ -116,6 +116,16 @@ public final class Wording implements UnaryOperator<String> {
     return known;
   }
 
+  /**
+   * What a word for missing, present or absent means.
+   *
+   * @param word in this language or in English, in whatever case; any other text means none
+   */
+  public Optional<ValueKind> kind(String word) {
+    return Arrays.stream(ValueKind.values()).filter(k -> k.isMissing() || k.isYesNo())
+        .filter(k -> k.word().equalsIgnoreCase(word.strip()) || apply(k.word()).equalsIgnoreCase(word.strip())).findFirst();
+  }
+
   /** Whether a text is known as it stands. */
   public boolean knows(String english) {
     return whole.containsKey(english) || sentences.stream().anyMatch(s -> s.english().matcher(english).matches());

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -108,5 +109,18 @@ class WordingTest {
       }
     }
     assertEquals(List.of(), wrong);
+  }
+
+  /** A reason for no number is known in either language; another word is none. */
+  @Test
+  void aReasonForNoNumberIsKnownInBothLanguages() {
+    Wording german = Wording.of("de");
+    for (ValueKind kind : ValueKind.values()) {
+      Optional<ValueKind> known = kind.isMissing() || kind.isYesNo() ? Optional.of(kind) : Optional.empty();
+      assertEquals(known, german.kind(kind.word()), kind.word());
+      assertEquals(known, german.kind(german.apply(kind.word())), german.apply(kind.word()));
+      assertEquals(known, Wording.ENGLISH.kind(" " + kind.word().toUpperCase(java.util.Locale.ROOT)), kind.word());
+    }
+    assertEquals(Optional.empty(), Wording.ENGLISH.kind("nicht erhalten"));
   }
 }

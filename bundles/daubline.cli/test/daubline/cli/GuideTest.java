@@ -8,6 +8,7 @@ import daubline.base.CatalogueWords;
 import daubline.publication.PublicationOptions;
 import java.io.IOException;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -154,7 +155,7 @@ class GuideTest {
     try {
       return Files.readString(file);
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 }

@@ -8,10 +8,7 @@ import daubline.base.Wording;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
-import java.util.Optional;
 import java.util.ResourceBundle;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** The words of tables and printed sheets in one language, from words.properties. */
 public final class RecordWords {
@@ -51,17 +48,12 @@ public final class RecordWords {
 
   /** A word of a category, or for missing, present or absent, in this language; any other text as it is. */
   public String word(Variable variable, String kept) {
-    return kind(kept, ValueKind::word).map(k -> said(k.word())).orElseGet(() -> variable.type() == ValueType.CATEGORY ? catalogue.word(variable.id(), kept) : kept);
+    return wording.kind(kept).map(k -> said(k.word())).orElseGet(() -> variable.type() == ValueType.CATEGORY ? catalogue.word(variable.id(), kept) : kept);
   }
 
   /** What the study keeps for a word typed in this language or in English. */
   public String kept(Variable variable, String typed) {
-    return kind(typed, k -> said(k.word())).map(ValueKind::word).orElseGet(() -> variable.type() == ValueType.CATEGORY ? catalogue.kept(variable.id(), typed) : typed);
-  }
-
-  /** What a text says of a value that is no number and no word of a list. */
-  private static Optional<ValueKind> kind(String text, Function<ValueKind, String> word) {
-    return Stream.of(ValueKind.values()).filter(k -> (k.isMissing() || k.isYesNo()) && word.apply(k).equalsIgnoreCase(text.strip())).findFirst();
+    return wording.kind(typed).map(ValueKind::word).orElseGet(() -> variable.type() == ValueType.CATEGORY ? catalogue.kept(variable.id(), typed) : typed);
   }
 
   /** A text, or another one when there is none. */

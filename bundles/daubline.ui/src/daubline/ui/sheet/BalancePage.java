@@ -128,8 +128,8 @@ final class BalancePage implements Page {
     return all;
   }
 
-  private Optional<Trail> told(Passage label) {
-    return label.getText().isEmpty() ? Optional.empty() : Optional.of(Trail.reckoned(Words.of("page.balance"), label.getText(), "", rests()));
+  private Optional<Trail> told(Passage passage) {
+    return passage.getText().isEmpty() ? Optional.empty() : Optional.of(Trail.reckoned(Words.of("page.balance"), passage.getText(), "", rests()));
   }
 
   private static String chargedWords(TrialBalance balance) {

@@ -246,9 +246,9 @@ final class BeforeFirePage implements Page {
   }
 
   /** A sentence with numbers leads to what the forecast rests on. */
-  private Optional<Trail> told(Passage label) {
-    return label.getText().isEmpty() || reckoned.isEmpty() ? Optional.empty() : reckoned.stream().filter(p -> p.trial().equals(trial.getId())).findFirst()
-        .map(p -> Trail.reckoned(Words.of("page.before"), label.getText(), "", Origins.used(p)));
+  private Optional<Trail> told(Passage passage) {
+    return passage.getText().isEmpty() || reckoned.isEmpty() ? Optional.empty() : reckoned.stream().filter(p -> p.trial().equals(trial.getId())).findFirst()
+        .map(p -> Trail.reckoned(Words.of("page.before"), passage.getText(), "", Origins.used(p)));
   }
 
   /** Figures take the width there is and the height that suits them; the page scrolls. */

@@ -41,9 +41,9 @@ final class FindingLines {
     say(notes, "○ ", findings.stream().filter(f -> f.severity() == Severity.NOTE).toList());
   }
 
-  private static void say(Passage label, String mark, List<Finding> findings) {
-    label.setText(findings.stream().map(f -> mark + Words.said(f)).collect(Collectors.joining("\n")));
-    label.setVisible(!findings.isEmpty());
-    ((GridData) label.getLayoutData()).exclude = findings.isEmpty();
+  private static void say(Passage passage, String mark, List<Finding> findings) {
+    passage.setText(findings.stream().map(f -> mark + Words.said(f)).collect(Collectors.joining("\n")));
+    passage.setVisible(!findings.isEmpty());
+    ((GridData) passage.getLayoutData()).exclude = findings.isEmpty();
   }
 }

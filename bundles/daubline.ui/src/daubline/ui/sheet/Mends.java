@@ -10,6 +10,7 @@ import daubline.model.Citation;
 import daubline.model.Claim;
 import daubline.model.DataFile;
 import daubline.model.Identified;
+import daubline.model.ModelFactory;
 import daubline.model.ModelPackage.Literals;
 import daubline.model.Named;
 import daubline.model.Person;
@@ -117,8 +118,7 @@ public final class Mends {
   }
 
   private static boolean isRead(Variable variable, String typed, String unit, DecimalSign sign) {
-    Optional<Unit> known = unit.isBlank() ? Optional.of(variable.unit()) : Units.find(variable.quantity(), unit);
-    return known.map(u -> variable.read(typed, u, sign).isRead()).orElse(false);
+    return Readings.put(ModelFactory.eINSTANCE.createReading(), variable, typed, unit, sign).isEmpty();
   }
 
   private void picks(Claim first) {

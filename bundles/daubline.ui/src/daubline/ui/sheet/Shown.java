@@ -20,7 +20,7 @@ final class Shown {
   static String amount(Reading reading, Variable variable) {
     Amount amount = Readings.amount(reading);
     if (amount.isMissing() || amount.kind().isYesNo()) {
-      return Words.of(amount.kind());
+      return Words.said(amount.kind().word());
     }
     if (amount.kind() == ValueKind.CATEGORY) {
       return Words.word(variable, text(reading.getTyped()).isEmpty() ? amount.category() : reading.getTyped());
@@ -43,7 +43,7 @@ final class Shown {
       return typed(reading).replace('\u00A0', ' ');
     }
     Amount amount = Readings.amount(reading);
-    return amount.isMissing() || amount.kind().isYesNo() ? amount.kind().word() : Preferred.amount(amount, variable).replace('\u00A0', ' ');
+    return amount.isMissing() || amount.kind().isYesNo() ? Words.said(amount.kind().word()) : Preferred.amount(amount, variable).replace('\u00A0', ' ');
   }
 
   /** Author, year and page, or who recorded it. */
@@ -68,8 +68,7 @@ final class Shown {
 
   /** A word for missing, present or absent in the language of the window as the word that the study keeps. */
   static String plainWord(String text) {
-    return java.util.Arrays.stream(ValueKind.values()).filter(k -> k.isMissing() || k.isYesNo())
-        .filter(k -> Words.of(k).equalsIgnoreCase(text.strip())).map(ValueKind::word).findFirst().orElse(text);
+    return Words.wording().kind(text).map(ValueKind::word).orElse(text);
   }
 
   /** The unit in which a column of one variable is shown. */

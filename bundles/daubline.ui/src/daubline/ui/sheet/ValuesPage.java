@@ -102,7 +102,7 @@ final class ValuesPage implements Page {
     if (object instanceof Trial && !OpenStudy.isBlind(object)) {
       besideCombo(bar);
     }
-    QUICK.forEach(kind -> button(bar, SWT.PUSH, kind.name(), Words.of(kind), Words.of("values.quick.tip")).addListener(SWT.Selection, e -> putQuick(kind)));
+    QUICK.forEach(kind -> button(bar, SWT.PUSH, kind.name(), Words.said(kind.word()), Words.of("values.quick.tip")).addListener(SWT.Selection, e -> putQuick(kind)));
     button(bar, SWT.PUSH, "second", Words.of("values.second"), Words.of("values.second.tip")).addListener(SWT.Selection, e -> addBeside());
     if (object instanceof Sheet) {
       button(bar, SWT.PUSH, "fromArc", Words.of("arc.button"), Words.of("arc.button.tip")).addListener(SWT.Selection, e -> fromArc());
